@@ -1,9 +1,9 @@
 /** A temperature interval with a reason: an inversion, water, carbon. */
 export interface Band {
-	/** Lower-case name that findings and JSON use: `quartz inversion`. */
-	readonly name: string;
-	readonly lowC: number;
-	readonly highC: number;
+  /** Lower-case name that findings and JSON use: `quartz inversion`. */
+  readonly name: string;
+  readonly lowC: number;
+  readonly highC: number;
 }
 
 /** Which way a Curve goes through a band. */
@@ -16,25 +16,25 @@ export type Direction = "heating" | "cooling";
  * Rates are signed [°C/h], falling negative; null where they were not measured.
  */
 export interface BandPassage {
-	readonly band: string;
-	readonly direction: Direction;
-	/** Edge where it enters and edge where it leaves [°C], in the order of travel. */
-	readonly fromC: number;
-	readonly toC: number;
-	readonly measured: "whole" | "partly" | "no";
-	readonly startSeconds: number | null;
-	readonly endSeconds: number | null;
-	/** Time from first entering to last leaving [s]. */
-	readonly seconds: number | null;
-	readonly meanCPerHour: number | null;
-	/** Largest local least-squares slope over the window, in this direction. */
-	readonly fastestCPerHour: number | null;
-	/** Middle of the window in which it was fastest [s]. */
-	readonly fastestAtSeconds: number | null;
-	/** Width of that window [min]. */
-	readonly windowMinutes: number | null;
-	/** How often it turned back over an edge on the way; 0 for a plain passage. */
-	readonly recrossings: number;
-	/** What limits the numbers above, as plain sentences. */
-	readonly notes: readonly string[];
+  readonly band: string;
+  readonly direction: Direction;
+  /** Edge where it enters and edge where it leaves [°C], in the order of travel. */
+  readonly fromC: number;
+  readonly toC: number;
+  readonly measured: "whole" | "partly" | "no";
+  readonly startSeconds: number | null;
+  readonly endSeconds: number | null;
+  /** Time from first entering to last leaving [s]. */
+  readonly seconds: number | null;
+  readonly meanCPerHour: number | null;
+  /** Largest local least-squares slope over the window, in this direction. */
+  readonly fastestCPerHour: number | null;
+  /** Middle of the window in which it was fastest [s]. */
+  readonly fastestAtSeconds: number | null;
+  /** Width of that window [min]. */
+  readonly windowMinutes: number | null;
+  /** How often it turned back over an edge on the way; 0 for a plain passage. */
+  readonly recrossings: number;
+  /** What limits the numbers above, as plain sentences. */
+  readonly notes: readonly string[];
 }

@@ -3,8 +3,8 @@ import { lastAtOrBefore } from "./temperatureAt.ts";
 
 /** Answers for the slope of one Curve at many moments. */
 export interface SlopeMeter {
-	/** Slope [°C/h] over a window centred on a moment; null where the window leaves the Curve or meets a gap. */
-	readonly slopeAt: (seconds: number, windowSeconds: number) => number | null;
+  /** Slope [°C/h] over a window centred on a moment; null where the window leaves the Curve or meets a gap. */
+  readonly slopeAt: (seconds: number, windowSeconds: number) => number | null;
 }
 
 /**
@@ -13,76 +13,61 @@ export interface SlopeMeter {
  * slope = 12/w³ · ∫ (t − m)·T dt over a window of width w about m, from running integrals.
  */
 export function slopeMeter(curve: Curve): SlopeMeter {
-	const { timesSeconds: times, tempsC: temps } = curve;
-	const origin = times[0] as number;
-	const areas = new Float64Array(times.length);
-	const moments = new Float64Array(times.length);
-	for (let i = 1; i < times.length; i++) {
-		const from = (times[i - 1] as number) - origin;
-		const to = (times[i] as number) - origin;
-		const piece = integrals(
-			from,
-			to,
-			temps[i - 1] as number,
-			temps[i] as number,
-		);
-		areas[i] = (areas[i - 1] as number) + piece.area;
-		moments[i] = (moments[i - 1] as number) + piece.moment;
-	}
+  const { timesSeconds: times, tempsC: temps } = curve;
+  const origin = times[0] as number;
+  const areas = new Float64Array(times.length);
+  const moments = new Float64Array(times.length);
+  for (let i = 1; i < times.length; i++) {
+    const from = (times[i - 1] as number) - origin;
+    const to = (times[i] as number) - origin;
+    const piece = integrals(from, to, temps[i - 1] as number, temps[i] as number);
+    areas[i] = (areas[i - 1] as number) + piece.area;
+    moments[i] = (moments[i - 1] as number) + piece.moment;
+  }
 
-	/** Integrals of T and t·T from the origin to a moment [s from the origin]. */
-	function upTo(moment: number): {
-		readonly area: number;
-		readonly moment: number;
-	} {
-		const left = Math.min(
-			lastAtOrBefore(times, moment + origin),
-			times.length - 2,
-		);
-		const from = (times[left] as number) - origin;
-		const to = (times[left + 1] as number) - origin;
-		const here = temps[left] as number;
-		const there =
-			here +
-			(((temps[left + 1] as number) - here) * (moment - from)) / (to - from);
-		const piece = integrals(from, moment, here, there);
-		return {
-			area: (areas[left] as number) + piece.area,
-			moment: (moments[left] as number) + piece.moment,
-		};
-	}
+  /** Integrals of T and t·T from the origin to a moment [s from the origin]. */
+  function upTo(moment: number): {
+    readonly area: number;
+    readonly moment: number;
+  } {
+    const left = Math.min(lastAtOrBefore(times, moment + origin), times.length - 2);
+    const from = (times[left] as number) - origin;
+    const to = (times[left + 1] as number) - origin;
+    const here = temps[left] as number;
+    const there = here + (((temps[left + 1] as number) - here) * (moment - from)) / (to - from);
+    const piece = integrals(from, moment, here, there);
+    return {
+      area: (areas[left] as number) + piece.area,
+      moment: (moments[left] as number) + piece.moment,
+    };
+  }
 
-	return {
-		slopeAt(seconds, windowSeconds) {
-			const from = seconds - windowSeconds / 2;
-			const to = seconds + windowSeconds / 2;
-			const end = times[times.length - 1] as number;
-			if (!(windowSeconds > 0) || from < origin || to > end) return null;
-			if (
-				curve.gaps.some((gap) => gap.fromSeconds < to && gap.toSeconds > from)
-			)
-				return null;
-			const low = upTo(from - origin);
-			const high = upTo(to - origin);
-			const middle = seconds - origin;
-			const moment = high.moment - low.moment - middle * (high.area - low.area);
-			return (12 * 3600 * moment) / windowSeconds ** 3;
-		},
-	};
+  return {
+    slopeAt(seconds, windowSeconds) {
+      const from = seconds - windowSeconds / 2;
+      const to = seconds + windowSeconds / 2;
+      const end = times[times.length - 1] as number;
+      if (!(windowSeconds > 0) || from < origin || to > end) return null;
+      if (curve.gaps.some((gap) => gap.fromSeconds < to && gap.toSeconds > from)) return null;
+      const low = upTo(from - origin);
+      const high = upTo(to - origin);
+      const middle = seconds - origin;
+      const moment = high.moment - low.moment - middle * (high.area - low.area);
+      return (12 * 3600 * moment) / windowSeconds ** 3;
+    },
+  };
 }
 
 /** Local slopes [°C/h] at every point of a Curve over a window [s]; NaN where not measured. */
 export function localSlopes(curve: Curve, windowSeconds: number): Float64Array {
-	const meter = slopeMeter(curve);
-	return curve.timesSeconds.map(
-		(seconds) => meter.slopeAt(seconds, windowSeconds) ?? Number.NaN,
-	);
+  const meter = slopeMeter(curve);
+  return curve.timesSeconds.map((seconds) => meter.slopeAt(seconds, windowSeconds) ?? Number.NaN);
 }
 
 function integrals(from: number, to: number, here: number, there: number) {
-	const width = to - from;
-	return {
-		area: (width * (here + there)) / 2,
-		moment: (width * (here * (2 * from + to) + there * (from + 2 * to))) / 6,
-	};
+  const width = to - from;
+  return {
+    area: (width * (here + there)) / 2,
+    moment: (width * (here * (2 * from + to) + there * (from + 2 * to))) / 6,
+  };
 }

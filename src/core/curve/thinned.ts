@@ -7,39 +7,34 @@ import { type Curve, makeCurve } from "./Curve.ts";
  * @throws RangeError when fewer than 8 points are asked for.
  */
 export function thinned(curve: Curve, points: number): Curve {
-	if (!(points >= 8))
-		throw new RangeError(`thinned: ${points} points are too few`);
-	const { timesSeconds: times, tempsC: temps } = curve;
-	if (times.length <= points) return curve;
-	const stretches = Math.floor(points / 2) - 1;
-	const start = times[0] as number;
-	const span = (times[times.length - 1] as number) - start;
-	const kept = new Set<number>([0, times.length - 1]);
-	let first = 0;
-	for (let s = 0; s < stretches; s++) {
-		const end = start + (span * (s + 1)) / stretches;
-		let low = first;
-		let high = first;
-		let i = first;
-		for (
-			;
-			i < times.length && ((times[i] as number) < end || s === stretches - 1);
-			i++
-		) {
-			if ((temps[i] as number) < (temps[low] as number)) low = i;
-			if ((temps[i] as number) > (temps[high] as number)) high = i;
-		}
-		if (i > first) kept.add(low).add(high);
-		first = i;
-	}
-	for (const gap of curve.gaps) {
-		const at = times.indexOf(gap.fromSeconds);
-		kept.add(at).add(at + 1);
-	}
-	const indices = [...kept].sort((a, b) => a - b);
-	return makeCurve(
-		indices.map((i) => times[i] as number),
-		indices.map((i) => temps[i] as number),
-		curve.gaps,
-	);
+  if (!(points >= 8)) throw new RangeError(`thinned: ${points} points are too few`);
+  const { timesSeconds: times, tempsC: temps } = curve;
+  if (times.length <= points) return curve;
+  const stretches = Math.floor(points / 2) - 1;
+  const start = times[0] as number;
+  const span = (times[times.length - 1] as number) - start;
+  const kept = new Set<number>([0, times.length - 1]);
+  let first = 0;
+  for (let s = 0; s < stretches; s++) {
+    const end = start + (span * (s + 1)) / stretches;
+    let low = first;
+    let high = first;
+    let i = first;
+    for (; i < times.length && ((times[i] as number) < end || s === stretches - 1); i++) {
+      if ((temps[i] as number) < (temps[low] as number)) low = i;
+      if ((temps[i] as number) > (temps[high] as number)) high = i;
+    }
+    if (i > first) kept.add(low).add(high);
+    first = i;
+  }
+  for (const gap of curve.gaps) {
+    const at = times.indexOf(gap.fromSeconds);
+    kept.add(at).add(at + 1);
+  }
+  const indices = [...kept].sort((a, b) => a - b);
+  return makeCurve(
+    indices.map((i) => times[i] as number),
+    indices.map((i) => temps[i] as number),
+    curve.gaps,
+  );
 }

@@ -1,58 +1,53 @@
 import {
-	printDifference,
-	printDuration,
-	printElapsed,
-	printRate,
-	printTemperature,
+  printDifference,
+  printDuration,
+  printElapsed,
+  printRate,
+  printTemperature,
 } from "../units/print.ts";
 import type { TemperatureUnit } from "../units/temperature.ts";
 import type { Evidence, Finding } from "./Finding.ts";
 
 /** One number of evidence, in the reader's unit and with no digit it cannot carry. */
-export function evidenceText(
-	evidence: Evidence,
-	unit: TemperatureUnit,
-): string {
-	const { value } = evidence;
-	switch (evidence.kind) {
-		case "temperature":
-			return printTemperature(value, unit);
-		case "difference":
-			return printDifference(value, unit);
-		case "rate":
-			return printRate(value, unit);
-		case "duration":
-			return printDuration(value);
-		case "elapsed":
-			return printElapsed(value);
-		case "percent":
-			return `${Math.round(value * 100)} %`;
-		case "ratio":
-			return value.toFixed(2);
-		case "cones":
-			return value.toFixed(1);
-		case "count":
-			return String(Math.round(value));
-	}
+export function evidenceText(evidence: Evidence, unit: TemperatureUnit): string {
+  const { value } = evidence;
+  switch (evidence.kind) {
+    case "temperature":
+      return printTemperature(value, unit);
+    case "difference":
+      return printDifference(value, unit);
+    case "rate":
+      return printRate(value, unit);
+    case "duration":
+      return printDuration(value);
+    case "elapsed":
+      return printElapsed(value);
+    case "percent":
+      return `${Math.round(value * 100)} %`;
+    case "ratio":
+      return value.toFixed(2);
+    case "cones":
+      return value.toFixed(1);
+    case "count":
+      return String(Math.round(value));
+  }
 }
 
 /** A finding's statement with its evidence in place. */
 export function statementText(finding: Finding, unit: TemperatureUnit): string {
-	return placed(finding.statement, finding, unit);
+  return placed(finding.statement, finding, unit);
 }
 
 /** A finding's advice with its evidence in place; empty when there is none. */
 export function adviceText(finding: Finding, unit: TemperatureUnit): string {
-	return placed(finding.advice, finding, unit);
+  return placed(finding.advice, finding, unit);
 }
 
 function placed(text: string, finding: Finding, unit: TemperatureUnit): string {
-	return text.replaceAll(/\{([^{}]+)\}/g, (_, name: string) => {
-		const evidence = finding.evidence.find((item) => item.name === name);
-		if (!evidence)
-			throw new RangeError(
-				`findingText: "${finding.topic}" has no evidence {${name}}`,
-			);
-		return evidenceText(evidence, unit);
-	});
+  return text.replaceAll(/\{([^{}]+)\}/g, (_, name: string) => {
+    const evidence = finding.evidence.find((item) => item.name === name);
+    if (!evidence)
+      throw new RangeError(`findingText: "${finding.topic}" has no evidence {${name}}`);
+    return evidenceText(evidence, unit);
+  });
 }

@@ -1,93 +1,82 @@
 import type { Caution } from "../cautions/Caution.ts";
-import type { ConeSeries, Heatwork } from "../cones/cone.ts";
+import type { Heatwork } from "../cones/cone.ts";
+import type { WitnessOffset } from "../cones/witnessOffset.ts";
 import type { Curve } from "../curve/Curve.ts";
 import type { Finding } from "../findings/Finding.ts";
 import type { LogReading } from "../log/LogReading.ts";
 import type { Crossing } from "../ware/Crossing.ts";
 
+export type { WitnessOffset };
+
 /** A ramp or a hold that was found in a measured Curve. */
 export interface FoundSegment {
-	readonly kind: "ramp" | "hold";
-	readonly startSeconds: number;
-	readonly endSeconds: number;
-	readonly fromC: number;
-	readonly toC: number;
-	/** Signed; the drift on a hold. */
-	readonly rateCPerHour: number;
-	/** The hold meets the published definition of a stable furnace (EN ISO 1182). */
-	readonly stable: boolean;
+  readonly kind: "ramp" | "hold";
+  readonly startSeconds: number;
+  readonly endSeconds: number;
+  readonly fromC: number;
+  readonly toC: number;
+  /** Signed; the drift on a hold. */
+  readonly rateCPerHour: number;
+  /** The hold meets the published definition of a stable furnace (EN ISO 1182). */
+  readonly stable: boolean;
 }
 
 /** One thermocouple's firing. */
 export interface ZoneReview {
-	readonly name: string;
-	/** As measured, no offset applied. */
-	readonly curve: Curve;
-	readonly peakC: number;
-	readonly peakAtSeconds: number;
-	readonly secondsWithinFiveOfPeak: number;
-	readonly lastReadingC: number;
-	readonly lastReadingAtSeconds: number;
-	readonly heatwork: Heatwork;
-	readonly segments: readonly FoundSegment[];
-	readonly crossings: readonly Crossing[];
+  readonly name: string;
+  /** As measured, no offset applied. */
+  readonly curve: Curve;
+  readonly peakC: number;
+  readonly peakAtSeconds: number;
+  readonly secondsWithinFiveOfPeak: number;
+  readonly lastReadingC: number;
+  readonly lastReadingAtSeconds: number;
+  readonly heatwork: Heatwork;
+  readonly segments: readonly FoundSegment[];
+  readonly crossings: readonly Crossing[];
 }
 
 /** How far the measured Curve went from the planned one. */
 export interface PlanComparison {
-	readonly title: string;
-	readonly planned: Curve;
-	/** Shift of the plan that lines it up with the log [s]. */
-	readonly shiftSeconds: number;
-	readonly zone: string;
-	readonly largestDeviationC: number;
-	readonly largestDeviationAtSeconds: number;
-	/** Area between over the planned area, signed [ratio]; the measure of furnace-curve conformity. */
-	readonly areaDeviation: number;
-	readonly peakDeviationC: number;
-	/** Length measured minus length planned, over the part both have [s]. */
-	readonly peakDelaySeconds: number;
-}
-
-/** What witness cones say about the thermocouple. */
-export interface WitnessOffset {
-	readonly series: ConeSeries;
-	/** Add to the readings [K]: middle of the interval that the cones allow. */
-	readonly offsetK: number;
-	readonly lowK: number | null;
-	readonly highK: number | null;
-	readonly witnesses: readonly {
-		readonly cone: string;
-		readonly said: string;
-		readonly impliedK: number | null;
-	}[];
+  readonly title: string;
+  readonly planned: Curve;
+  /** Shift of the plan that lines it up with the log [s]. */
+  readonly shiftSeconds: number;
+  readonly zone: string;
+  readonly largestDeviationC: number;
+  readonly largestDeviationAtSeconds: number;
+  /** Area between over the planned area, signed [ratio]; the measure of furnace-curve conformity. */
+  readonly areaDeviation: number;
+  readonly peakDeviationC: number;
+  /** When the log first came within 5 °C of its peak, minus the same on the plan lined up [s]. */
+  readonly peakDelaySeconds: number;
 }
 
 /** A firing that happened, reviewed. */
 export interface FiringReview {
-	readonly title: string;
-	readonly reading: LogReading;
-	readonly zones: readonly ZoneReview[];
-	/** Largest difference between zones, and that at the peak of the hottest; null with one zone. */
-	readonly spread: {
-		readonly largestC: number;
-		readonly largestAtSeconds: number;
-		readonly atPeakC: number;
-	} | null;
-	readonly offset: WitnessOffset | null;
-	readonly comparison: PlanComparison | null;
-	/** When something was heard, placed on the log. */
-	readonly heard: readonly {
-		readonly what: string;
-		readonly atSeconds: number | null;
-		readonly tempC: number | null;
-		readonly note: string | null;
-	}[];
-	/** From the record, as lines to show; empty without a record. */
-	readonly recordLines: readonly {
-		readonly label: string;
-		readonly text: string;
-	}[];
-	readonly findings: readonly Finding[];
-	readonly cautions: readonly Caution[];
+  readonly title: string;
+  readonly reading: LogReading;
+  readonly zones: readonly ZoneReview[];
+  /** Largest difference between zones, and that at the peak of the hottest; null with one zone. */
+  readonly spread: {
+    readonly largestC: number;
+    readonly largestAtSeconds: number;
+    readonly atPeakC: number;
+  } | null;
+  readonly offset: WitnessOffset | null;
+  readonly comparison: PlanComparison | null;
+  /** When something was heard, placed on the log. */
+  readonly heard: readonly {
+    readonly what: string;
+    readonly atSeconds: number | null;
+    readonly tempC: number | null;
+    readonly note: string | null;
+  }[];
+  /** From the record, as lines to show; empty without a record. */
+  readonly recordLines: readonly {
+    readonly label: string;
+    readonly text: string;
+  }[];
+  readonly findings: readonly Finding[];
+  readonly cautions: readonly Caution[];
 }

@@ -4,61 +4,57 @@ import type { TemperatureUnit } from "../units/temperature.ts";
 
 /** One ramp, then an optional hold, in canonical units. */
 export interface Segment {
-	readonly toC: number;
-	/** Signed [°C/h], or as fast as the kiln heats, or as it falls by itself. */
-	readonly rateCPerHour: number | "full";
-	readonly holdSeconds: number;
-	/** Why the segment is there, when the file says. */
-	readonly why: string | null;
+  readonly toC: number;
+  /** Signed [°C/h], or as fast as the kiln heats, or as it falls by itself. */
+  readonly rateCPerHour: number | "full";
+  readonly holdSeconds: number;
+  /** Why the segment is there, when the file says. */
+  readonly why: string | null;
 }
 
 /** A schedule as its file means it, in canonical units. */
 export interface Schedule {
-	readonly title: string;
-	readonly unit: TemperatureUnit;
-	/** Cone wanted, or null when the file names none. */
-	readonly cone: string | null;
-	readonly series: ConeSeries;
-	/** Where the kiln starts [°C]. */
-	readonly startC: number;
-	readonly segments: readonly Segment[];
-	readonly ware: {
-		/** Thickest part of the ware [mm]. */
-		readonly thickestMm: number | null;
-		/** Widest piece [mm]. */
-		readonly widestMm: number | null;
-		readonly state:
-			| "bone dry"
-			| "damp"
-			| "bisqued"
-			| "glazed on bisque"
-			| "glazed raw"
-			| null;
-		/** The glaze is meant to crackle. */
-		readonly crackle: boolean;
-	};
-	readonly notes: string | null;
+  readonly title: string;
+  readonly unit: TemperatureUnit;
+  /** Cone wanted, or null when the file names none. */
+  readonly cone: string | null;
+  readonly series: ConeSeries;
+  /** Where the kiln starts [°C]. */
+  readonly startC: number;
+  readonly segments: readonly Segment[];
+  readonly ware: {
+    /** Thickest part of the ware [mm]. */
+    readonly thickestMm: number | null;
+    /** Widest piece [mm]. */
+    readonly widestMm: number | null;
+    readonly state: "bone dry" | "damp" | "bisqued" | "glazed on bisque" | "glazed raw" | null;
+    /** The glaze is meant to crackle. */
+    readonly crackle: boolean;
+  };
+  readonly notes: string | null;
+  /** Which published ranges it was made from, when the file says. */
+  readonly basis?: string | null;
 }
 
 /** A ramp or a hold as laid out in time. */
 export interface TimelineRow {
-	/** Index of the segment it comes from. */
-	readonly segment: number;
-	readonly kind: "ramp" | "hold";
-	readonly fromC: number;
-	readonly toC: number;
-	/** Signed; 0 on a hold. */
-	readonly rateCPerHour: number;
-	/** The rate was `full`, so it is the kiln's, not the file's. */
-	readonly assumedRate: boolean;
-	readonly startSeconds: number;
-	readonly endSeconds: number;
+  /** Index of the segment it comes from. */
+  readonly segment: number;
+  readonly kind: "ramp" | "hold";
+  readonly fromC: number;
+  readonly toC: number;
+  /** Signed; 0 on a hold. */
+  readonly rateCPerHour: number;
+  /** The rate was `full`, so it is the kiln's, not the file's. */
+  readonly assumedRate: boolean;
+  readonly startSeconds: number;
+  readonly endSeconds: number;
 }
 
 /** A schedule laid out: the Curve, its rows, and what had to be assumed. */
 export interface Expansion {
-	readonly curve: Curve;
-	readonly timeline: readonly TimelineRow[];
-	/** Plain sentences, such as what `full` was taken to be and where that comes from. */
-	readonly assumptions: readonly string[];
+  readonly curve: Curve;
+  readonly timeline: readonly TimelineRow[];
+  /** Plain sentences, such as what `full` was taken to be and where that comes from. */
+  readonly assumptions: readonly string[];
 }

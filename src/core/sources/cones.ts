@@ -1,4 +1,168 @@
 import type { Source } from "./source.ts";
 
-/** Sources of the cones room. */
-export const CONES_SOURCES = {} as const satisfies Record<string, Source>;
+/** A public copy of a chart, with its place; the common shape of most entries below. */
+function copyOf(title: string, publisher: string, year: number | null, locator: string): Source {
+  return { title, publisher, year, locator, seen: "copy" };
+}
+
+const CHART_C = "Temperature Equivalent Chart for pyrometric cones (°C), cones 022–14";
+const CONE_MAKER = "Edward Orton Jr. Ceramic Foundation";
+const POTTERS_LIST = "Clayart discussion list";
+const ARTS_FORUM = "Ceramic Arts Network forum";
+const CHART_NOTES = "Notes printed with the temperature equivalent chart";
+
+/** Sources of the cones room: the copies that every table row was read from, and the notes on behaviour. */
+export const CONES_SOURCES = {
+  "cones-ort-c1": copyOf(
+    CHART_C,
+    CONE_MAKER,
+    null,
+    "earlier edition, copy at formsbank.com/template/288043: rows 022–08 readable, with text",
+  ),
+  "cones-ort-c2016": copyOf(
+    CHART_C,
+    CONE_MAKER,
+    2016,
+    "copy at scribd.com/document/456397963: rows 022–014 readable, with text",
+  ),
+  "cones-ret-f": copyOf(
+    "Cone table in °F, 108 and 270 °F/h, self-supporting cones 022–10",
+    "retail listing in two mirrors, counted once",
+    null,
+    "noveltyhorse.tech, ghostwriters.site",
+  ),
+  "cones-ccg-c": copyOf(
+    "Large-cone table, 60 and 150 °C/h, cones 012–12, with notes on bending",
+    "ccg.co.nz",
+    null,
+    "products 10925 and 10930",
+  ),
+  "cones-clay06a": copyOf(
+    "Orton cone chart",
+    POTTERS_LIST,
+    2006,
+    "November, potters.org/subject81597",
+  ),
+  "cones-clay06b": copyOf(
+    "L. Krakowski quoting a supplier's catalogue",
+    POTTERS_LIST,
+    2006,
+    "February, potters.org/subject91937",
+  ),
+  "cones-can-22092": copyOf(
+    "Large-cone end points and heatwork of cooling",
+    ARTS_FORUM,
+    null,
+    "topic 22092",
+  ),
+  "cones-can-23526": copyOf("Cone 5 and cone 6 at two rates", ARTS_FORUM, null, "topic 23526"),
+  "cones-can-5036": copyOf("Soaks and witness cones", ARTS_FORUM, null, "topic 5036"),
+  "cones-can-mp": copyOf("A kiln owner's own schedule", ARTS_FORUM, null, "user post"),
+  "cones-can-chantay": copyOf(CHART_NOTES, ARTS_FORUM, null, "user post quoting the chart's text"),
+  "cones-hodaka": copyOf("Cone chart", "hodakapottery.wordpress.com", 2008, "20 November"),
+  "cones-glacures": copyOf("Les cônes Orton", "glacures.fr", null, "glacures.fr/les-cones-orton"),
+  "cones-bcs": copyOf("Cone rating page", "bigceramicstore.com", null, "cone-rating page"),
+  "cones-bcs2": copyOf(
+    CHART_NOTES,
+    "bigceramicstore.com",
+    null,
+    "ConeChart page: bending time and soak rule",
+  ),
+  "cones-hotclay": copyOf("Orton cones", "hot-clay.com", null, "hot-clay.com/orton-cones"),
+  "cones-cebex": copyOf("Cone 13", "cebex.se", null, "product page"),
+  "cones-otten": copyOf(
+    "Crystalline glazes",
+    "interestingcraftfacts.nancyottenbreit.com",
+    null,
+    "page on crystalline glazes",
+  ),
+  "cones-wyd": copyOf(
+    "Cone temperatures in a newspaper piece",
+    "wydailyarchives.com",
+    2017,
+    "20 February",
+  ),
+  "cones-russ": copyOf("A cone 05 firing", "russblib.blogspot.com", 2017, "March"),
+  "cones-mosh": copyOf("Cone temperatures", "mightoughtashould.blogspot.com", 2010, "June"),
+  "cones-artdict": copyOf("Glossary entry on cones", "freeartdictionary.com", null, "cones"),
+  "cones-maui": copyOf("Cone chart", "mauipotter.com", null, "cone chart"),
+  "cones-nzps": copyOf("Firing chart", "potterystore.co.nz", null, "firing chart"),
+  "cones-bcc": copyOf(
+    "Firing Temperatures",
+    "Bellevue Community College",
+    null,
+    "hand-out, scribd 458679152 and docslib 8883373",
+  ),
+  "cones-hamer": copyOf(
+    "F. and J. Hamer, The Potter's Dictionary",
+    POTTERS_LIST,
+    null,
+    "as quoted at potters.org/subject29084 (table) and subject44697 (history)",
+  ),
+  "cones-chappell": copyOf(
+    "J. Chappell, The Potter's Complete Book of Clay and Glazes",
+    POTTERS_LIST,
+    2000,
+    "as quoted at potters.org/subject29084",
+  ),
+  "cones-ginna": copyOf("Cone chart", "ginna.com", null, "ginna.com/cone_chart.html"),
+  "cones-firebrick": copyOf(
+    "Furnace temperatures, quoting IS 1528-1",
+    "firebrick.co.in",
+    null,
+    "furnace temperature page",
+  ),
+  "cones-tneutron": copyOf("Cone page", "tneutron.net", null, "cone page"),
+  "cones-igloss": copyOf("Seger cones (SK)", "igloss.web.fc2.com", null, "cray/sksetumei.htm"),
+  "cones-jp-other": copyOf(
+    "Seger cones (SK), single numbers",
+    "kotobank.jp, soutouen.exblog.jp, sougengama.jp, augarten-japan.com",
+    null,
+    "dictionary entries and potters' pages, taken together",
+  ),
+  "cones-arteraku": copyOf("Coni Seger", "arteraku.it", null, "arteraku.it/pagine/coni_seger.asp"),
+  "cones-reimbold": copyOf(
+    "Ein Leitfaden für die Verwendung der Pyrometerkegel von Orton",
+    "yumpu.com",
+    null,
+    "document 21886864: angle against temperature",
+  ),
+  "cones-mc6": copyOf(
+    "J. Hesselberth and R. Roy, Mastering Cone 6 Glazes",
+    ARTS_FORUM,
+    2014,
+    "as quoted in a user post, and at bluestarrgallery.blogspot.com, August 2010",
+  ),
+  "cones-clay00b": copyOf(
+    "Holding cone 10 half down",
+    POTTERS_LIST,
+    2000,
+    "potters.org/subject29738",
+  ),
+  "cones-clay07": copyOf(
+    "A cone 6 firing with a soak",
+    POTTERS_LIST,
+    2007,
+    "potters.org/subject101184",
+  ),
+  "cones-clay20": copyOf("Holding after cone 6", "lists.clayartworld.com", 2020, "January"),
+  "cones-mel05": copyOf("Cone 11 after cone 10", POTTERS_LIST, 2005, "potters.org/subject81497"),
+  "cones-andersen": copyOf("A firing with its cones", "anthonyandersen.blogspot.com", 2010, "May"),
+  "cones-knighten": copyOf("A firing with its cones", "carol.knighten.org", 2019, "26 July"),
+  "cones-ward01": copyOf(
+    "M. Ward, Heat work: what cones really measure",
+    "Clay Times",
+    2001,
+    "March",
+  ),
+  "cones-from-memory": {
+    title: "Cone charts as remembered",
+    publisher: "no copy could be reached",
+    year: null,
+    locator: "single cells of several tables; to be checked against a printed chart",
+    seen: "from memory",
+  },
+} as const satisfies Record<string, Source>;
+
+/** Key of a source of the cones room. */
+export type ConesSourceId = keyof typeof CONES_SOURCES;

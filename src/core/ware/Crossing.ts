@@ -2,10 +2,10 @@ import type { BandPassage } from "../curve/Band.ts";
 
 /** A passage judged against a limit. */
 export interface Crossing extends BandPassage {
-	/** Fastest rate that the limit allows in this direction [°C/h, positive]; null where none applies. */
-	readonly limitCPerHour: number | null;
-	/** Where the limit comes from, in words. */
-	readonly limitBasis: string | null;
-	/** Computed stress over strength at its worst; null until the ware is computed. */
-	readonly strainRatio: number | null;
+  /** Fastest rate that the limit allows in this direction [°C/h, positive]; null where none applies. */
+  readonly limitCPerHour: number | null;
+  /** Where the limit comes from, in words. */
+  readonly limitBasis: string | null;
+  /** Computed stress over strength at its worst; null until the ware is computed. */
+  readonly strainRatio: number | null;
 }

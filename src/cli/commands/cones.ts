@@ -1,0 +1,84 @@
+import type { TableSeries } from "../../core/cones/cone.ts";
+import { parseCone } from "../../core/cones/coneName.ts";
+import { endPointC } from "../../core/cones/endPoint.ts";
+import type { ConeTable } from "../../core/cones/tables/ConeTable.ts";
+import { CONE_TABLES } from "../../core/cones/tables/coneTables.ts";
+import { failed, ok, type Result } from "../../core/problem.ts";
+import { type ConeInput, conesText, coneText } from "../../core/reports/conesText.ts";
+import { conesDocument } from "../../core/reports/documents/conesDocument.ts";
+import { CONES_SOURCES } from "../../core/sources/cones.ts";
+import { answer, answerJson, type CommonOptions, EXIT, paintFor, refuse } from "../conversation.ts";
+
+/** Rates at which one cone is shown [°C/h]: the chart's own and what lies about them. */
+const SHOWN_RATES = [10, 15, 30, 60, 100, 150, 200, 300];
+
+/** `undunted cones [CONE]`: the published tables, and what a rate does to one cone. */
+export async function run(
+  given: string | undefined,
+  options: CommonOptions & { readonly series: string },
+): Promise<number> {
+  const series = seriesFrom(options.series);
+  if (!series.ok) return refuse(series.problems, options);
+  const table = CONE_TABLES[series.value];
+  const view = { unit: options.unit ?? "C", paint: paintFor(options) } as const;
+  if (given === undefined) {
+    const input = tableInput(table);
+    if (options.json) answerJson(conesDocument(input));
+    else answer(conesText(input, view));
+    return EXIT.fine;
+  }
+  const cone = parseCone(given, { series: series.value, where: "command line" });
+  if (!cone.ok) return refuse(cone.problems, options);
+  const input = coneInput(table, cone.value);
+  if (options.json) answerJson(conesDocument(input));
+  else answer(coneText(input, view));
+  return EXIT.fine;
+}
+
+function seriesFrom(name: string): Result<TableSeries> {
+  const names = Object.keys(CONE_TABLES) as TableSeries[];
+  const found = names.find((series) => series === name.toLowerCase());
+  if (found) return ok(found);
+  return failed({
+    code: "command/series",
+    where: "--series",
+    what: `"${name}" is not a series of cones`,
+    expected: names.join(", "),
+    fix: "one of these names",
+  });
+}
+
+function tableInput(table: ConeTable) {
+  return {
+    series: table.series,
+    ratesCPerHour: table.ratesCPerHour.flatMap((rate) => (rate === null ? [] : [rate])),
+    rows: table.rows.map((row) => ({
+      cone: row.cone,
+      cells: row.endPoints.map(
+        (cell) => cell && { tempC: cell.tempC, confidence: cell.confidence },
+      ),
+    })),
+    sources: sourceTitles(table),
+  };
+}
+
+function coneInput(table: ConeTable, cone: string): ConeInput {
+  const printed = table.ratesCPerHour.flatMap((rate) => (rate === null ? [] : [rate]));
+  const rates = [...new Set([...SHOWN_RATES, ...printed])].sort((a, b) => a - b);
+  return {
+    series: table.series,
+    cone,
+    rows: rates.flatMap((rateCPerHour) => {
+      const end = endPointC({ series: table.series, cone, rateCPerHour });
+      return end.ok ? [{ rateCPerHour, ...end.value }] : [];
+    }),
+    sources: sourceTitles(table),
+  };
+}
+
+function sourceTitles(table: ConeTable): readonly string[] {
+  return table.sources.map((id) => {
+    const { title, publisher, locator } = CONES_SOURCES[id];
+    return `${title} (${publisher}; ${locator})`;
+  });
+}

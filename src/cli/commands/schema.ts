@@ -1,0 +1,40 @@
+import { z } from "zod";
+import { FiringRecordFile } from "../../core/firing/record.ts";
+import {
+  DOCUMENT_NAMES,
+  documentJsonSchema,
+} from "../../core/reports/documents/documentJsonSchema.ts";
+import { ScheduleFile } from "../../core/schedule/scheduleFile.ts";
+import { answer, answerJson, type CommonOptions, EXIT, refuse } from "../conversation.ts";
+
+const FILES = { schedule: ScheduleFile, record: FiringRecordFile } as const;
+
+/** `undunted schema [NAME]`: the JSON Schema of a file or document; without a name, the names. */
+export async function run(name: string | undefined, options: CommonOptions): Promise<number> {
+  const names = [...Object.keys(FILES), ...DOCUMENT_NAMES];
+  if (name === undefined) {
+    if (options.json) answerJson(names);
+    else answer(names.join("\n"));
+    return EXIT.fine;
+  }
+  if (name in FILES) {
+    answerJson(z.toJSONSchema(FILES[name as keyof typeof FILES], { io: "input" }));
+    return EXIT.fine;
+  }
+  const document = DOCUMENT_NAMES.find((each) => each === name);
+  if (document === undefined)
+    return refuse(
+      [
+        {
+          code: "command/schema-name",
+          where: "command line",
+          what: `there is no schema called "${name}"`,
+          expected: names.join(", "),
+          fix: "one of these names",
+        },
+      ],
+      options,
+    );
+  answerJson(documentJsonSchema(document));
+  return EXIT.fine;
+}

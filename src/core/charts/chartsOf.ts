@@ -1,0 +1,148 @@
+import type { TopLevelSpec } from "vega-lite";
+import type { Heatwork } from "../cones/cone.ts";
+import { heatworkTrace } from "../cones/heatworkTrace.ts";
+import type { Curve } from "../curve/Curve.ts";
+import { temperatureAt } from "../curve/temperatureAt.ts";
+import type { Comparison } from "../firing/Comparison.ts";
+import type { FiringReview } from "../firing/FiringReview.ts";
+import { hottestZone } from "../firing/hottestZone.ts";
+import type { Draft } from "../schedule/Draft.ts";
+import type { TemperatureUnit } from "../units/temperature.ts";
+import type { Crossing } from "../ware/Crossing.ts";
+import { CRISTOBALITE_BAND, QUARTZ_BAND } from "../ware/inversionBands.ts";
+import { conesChart } from "./conesChart.ts";
+import { coolingChart } from "./coolingChart.ts";
+import { firingChart } from "./firingChart.ts";
+import { overlayChart } from "./overlayChart.ts";
+
+/** How a chart is to be drawn. */
+export interface ChartStyle {
+  readonly unit: TemperatureUnit;
+  readonly dark?: boolean;
+}
+
+/** The three charts that go with a firing, planned or measured. */
+export interface FiringCharts {
+  readonly firing: (style: ChartStyle) => TopLevelSpec;
+  readonly cooling: (style: ChartStyle) => TopLevelSpec;
+  readonly cones: (style: ChartStyle) => TopLevelSpec;
+}
+
+const BANDS = [QUARTZ_BAND, CRISTOBALITE_BAND];
+
+/** Cones shown on either side of the one that was reached. */
+const NEIGHBOURS = 2;
+
+/** The charts of a firing that happened. */
+export function reviewCharts(review: FiringReview): FiringCharts {
+  const hottest = hottestZone(review.zones);
+  return chartsFor({
+    title: review.title,
+    zones: review.zones,
+    planned: review.comparison?.planned ?? null,
+    curve: hottest.curve,
+    heatwork: hottest.heatwork,
+    crossings: hottest.crossings,
+    events: review.heard.flatMap((heard) =>
+      heard.atSeconds === null ? [] : [{ label: heard.what, atSeconds: heard.atSeconds }],
+    ),
+    startOfDaySeconds: review.reading.startOfDaySeconds,
+  });
+}
+
+/** The charts of a drafted firing. */
+export function draftCharts(draft: Draft): FiringCharts {
+  return chartsFor({
+    title: draft.schedule.title,
+    zones: [],
+    planned: draft.expansion.curve,
+    curve: draft.expansion.curve,
+    heatwork: draft.heatwork,
+    crossings: draft.crossings,
+    events: [],
+    startOfDaySeconds: draft.start === null ? null : secondsOfDay(draft.start),
+  });
+}
+
+/** Several firings over each other, aligned at the peak. */
+export function comparisonChart(comparison: Comparison, style: ChartStyle): TopLevelSpec {
+  return overlayChart({
+    title: "Firings aligned at the peak",
+    firings: comparison.firings.map((firing) => ({ name: firing.title, curve: firing.aligned })),
+    bands: BANDS,
+    ...style,
+  });
+}
+
+function chartsFor(firing: {
+  readonly title: string;
+  readonly zones: readonly { readonly name: string; readonly curve: Curve }[];
+  readonly planned: Curve | null;
+  readonly curve: Curve;
+  readonly heatwork: Heatwork;
+  readonly crossings: readonly Crossing[];
+  readonly events: readonly { readonly label: string; readonly atSeconds: number }[];
+  readonly startOfDaySeconds: number | null;
+}): FiringCharts {
+  const { title, planned, heatwork } = firing;
+  const zones = firing.zones.map(({ name, curve }) => ({ name, curve }));
+  return {
+    firing: (style) =>
+      firingChart({
+        title,
+        zones,
+        planned,
+        bands: BANDS,
+        conesDown: conesDown(firing.curve, heatwork),
+        events: firing.events,
+        startOfDaySeconds: firing.startOfDaySeconds,
+        ...style,
+      }),
+    cooling: (style) =>
+      coolingChart({
+        title: "How fast it cooled",
+        zones,
+        planned,
+        limits: BANDS.flatMap((band) => {
+          const limit = firing.crossings.find(
+            (crossing) => crossing.band === band.name && crossing.direction === "cooling",
+          )?.limitCPerHour;
+          return limit ? [{ band, limitCPerHour: limit, label: `limit, ${band.name}` }] : [];
+        }),
+        ...style,
+      }),
+    cones: (style) =>
+      conesChart({
+        title: "How the cones fell",
+        traces: heatworkTrace({
+          curve: firing.curve,
+          series: heatwork.series,
+          cones: neighbours(heatwork),
+          offsetK: heatwork.offsetK,
+        }),
+        ...style,
+      }),
+  };
+}
+
+function neighbours(heatwork: Heatwork): readonly string[] {
+  const names = heatwork.cones.map((state) => state.cone).filter((cone) => !cone.includes("."));
+  const reached = names.indexOf(heatwork.position.cone ?? (names[0] as string));
+  return names.slice(Math.max(0, reached - NEIGHBOURS + 1), reached + NEIGHBOURS + 1);
+}
+
+/** The last cones to fall, with the temperature that the Curve had then. */
+function conesDown(curve: Curve, heatwork: Heatwork) {
+  const shown = new Set(neighbours(heatwork));
+  return heatwork.cones.flatMap(({ cone, downAtSeconds }) => {
+    const tempC = downAtSeconds === null ? null : temperatureAt(curve, downAtSeconds);
+    return downAtSeconds === null || tempC === null || !shown.has(cone)
+      ? []
+      : [{ cone, atSeconds: downAtSeconds, tempC }];
+  });
+}
+
+function secondsOfDay(wallTime: string): number {
+  const [hours, minutes, seconds] = wallTime.slice(11).split(":").map(Number);
+  return (hours ?? 0) * 3600 + (minutes ?? 0) * 60 + (seconds ?? 0);
+}

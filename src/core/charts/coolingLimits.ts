@@ -1,0 +1,139 @@
+import type { Band } from "../curve/Band.ts";
+import { printRate } from "../units/print.ts";
+import type { TemperatureUnit } from "../units/temperature.ts";
+import { drawn, type Layer } from "./chartSpec.ts";
+import { type CoolingPoint, coolingRows } from "./coolingLine.ts";
+import { type Frame, type Pixel, pixelAt } from "./frame.ts";
+import { type Label, labelLayers, leaderLayer } from "./layers.ts";
+import { type Box, freestBox, LINE_HEIGHT, labelWidth } from "./placement.ts";
+import { type Places, placing } from "./places.ts";
+import { coolingRate, temperature } from "./quantities.ts";
+import type { Theme } from "./theme.ts";
+
+/** A fastest allowed cooling rate in a band. */
+export interface CoolingLimit {
+  readonly band: Band;
+  /** Positive [°C/h]. */
+  readonly limitCPerHour: number;
+  readonly label: string;
+}
+
+/** Limits as steps: the allowed room of each band tinted, its upper edge drawn. */
+export function limitSteps(
+  places: Places,
+  limits: readonly CoolingLimit[],
+  unit: TemperatureUnit,
+  colours: Theme,
+): readonly Layer[] {
+  if (limits.length === 0) return [];
+  const temp = temperature(unit);
+  const rate = coolingRate(unit);
+  const rows = limits.map(({ band, limitCPerHour }) => ({
+    band: band.name,
+    [temp.field]: drawn(temp.shown(band.highC)),
+    low: drawn(temp.shown(band.lowC)),
+    [rate.field]: drawn(rate.shown(-limitCPerHour)),
+    foot: 0,
+  }));
+  return [
+    {
+      data: { values: rows },
+      mark: { type: "rect", color: colours.band, opacity: colours.bandOpacity },
+      encoding: { ...placing(places), x2: { field: "low" }, y2: { field: "foot" } },
+    },
+    {
+      data: { values: rows },
+      mark: { type: "rule", color: colours.ember, strokeWidth: 2.4 },
+      encoding: { ...placing(places), x2: { field: "low" } },
+    },
+  ];
+}
+
+/** Names of the limits with their values, near their steps where no line passes. */
+export function limitNames(
+  places: Places,
+  frame: Frame,
+  limits: readonly CoolingLimit[],
+  unit: TemperatureUnit,
+  lines: readonly Pixel[],
+  colours: Theme,
+): readonly Layer[] {
+  const boxes: Box[] = [];
+  const labels: Label[] = [];
+  const leaders: (readonly [Pixel, Pixel])[] = [];
+  for (const limit of limits) {
+    const text = `${limit.label}: ${printRate(limit.limitCPerHour, unit)}`;
+    const step = middleOf(limit, frame, unit);
+    const box = freestBox(above(step, labelWidth(text)), { lines, boxes }, frame);
+    boxes.push(box);
+    labels.push({ text, at: { x: box.left, y: (box.top + box.bottom) / 2 }, align: "left" });
+    const x = Math.min(Math.max(step.x, box.left + 12), box.right - 16);
+    if (step.y - box.bottom > LINE_HEIGHT) leaders.push([{ x, y: box.bottom }, step]);
+  }
+  return [
+    ...leaderLayer(places, frame, leaders, colours.quiet),
+    ...labelLayers(places, frame, labels, colours.ink, colours.paper),
+  ];
+}
+
+/** Points that are faster than the limit of the band they are in. */
+export function overLimit(
+  points: readonly CoolingPoint[],
+  limits: readonly CoolingLimit[],
+): readonly CoolingPoint[] {
+  return points.filter(({ tempC, rateCPerHour }) =>
+    limits.some(
+      ({ band, limitCPerHour }) =>
+        tempC >= band.lowC && tempC <= band.highC && 0 - rateCPerHour > limitCPerHour,
+    ),
+  );
+}
+
+/** Points over a limit, as dots on their line. */
+export function overLimitDots(
+  places: Places,
+  points: readonly CoolingPoint[],
+  unit: TemperatureUnit,
+  colours: Theme,
+): readonly Layer[] {
+  if (points.length === 0) return [];
+  return [
+    {
+      data: { values: [...coolingRows(points, unit)] },
+      mark: {
+        type: "point",
+        shape: "circle",
+        size: 26,
+        filled: true,
+        opacity: 1,
+        clip: true,
+        color: colours.ember,
+      },
+      encoding: placing(places),
+    },
+  ];
+}
+
+function middleOf(
+  { band, limitCPerHour }: CoolingLimit,
+  frame: Frame,
+  unit: TemperatureUnit,
+): Pixel {
+  return pixelAt(
+    frame,
+    temperature(unit).shown((band.lowC + band.highC) / 2),
+    coolingRate(unit).shown(-limitCPerHour),
+  );
+}
+
+/** Places for words over a step: on it first, then higher and to the sides. */
+function above(step: Pixel, width: number): readonly Box[] {
+  return [2, 22, 40, 60, 80, 105, 130].flatMap((up) =>
+    [-width / 2, -20, 20 - width, 30, -width - 30].map((aside) => ({
+      left: step.x + aside,
+      right: step.x + aside + width,
+      top: step.y - up - LINE_HEIGHT,
+      bottom: step.y - up,
+    })),
+  );
+}

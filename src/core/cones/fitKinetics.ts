@@ -1,0 +1,147 @@
+import { ZERO_CELSIUS_K } from "../units/temperature.ts";
+import { rampEndPointK } from "./arrhenius.ts";
+import type { ConeKinetics } from "./ConeKinetics.ts";
+import type { ConeSeries } from "./cone.ts";
+import { type Anchor, leastSquaresCone, leastSquaresEndPoint } from "./leastSquaresCone.ts";
+import type { ConeTable } from "./tables/ConeTable.ts";
+
+/** Width of the kernel that says which cones are neighbours [K], picked on left-out rates. */
+const KERNEL_K = 25;
+/** Standard deviation of ln E about its neighbours, picked on left-out rates. */
+const PRIOR_LOG_SD = 0.13;
+
+/** Cones of one make of mixture, among which E is shared: soft, iron-bearing, stoneware. */
+type Group = "soft" | "iron" | "stoneware";
+
+interface Neighbour {
+  readonly cone: string;
+  readonly group: Group;
+  readonly logActivation: number;
+  readonly endPoint60C: number;
+}
+
+/** Tables that constants are fitted to. */
+type FittedTables = Readonly<Record<ConeSeries, ConeTable>>;
+
+/**
+ * Kinetic constants of every modelled cone from the published tables.
+ * Self-supporting cones: E and end point by least squares, E pulled to the free fits of the other
+ * cones of its group (mean of ln E, weighted by closeness in end point). Large and small cones: E of
+ * the self-supporting cone of the same number, end point fitted. A row that does not rise with the
+ * rate (large cone 14 as printed) is not fitted; the self-supporting constants stand in for it.
+ *
+ * @returns Constants rounded to 0.001 kJ/mol and 0.001 °C, softest first.
+ */
+export function fitKinetics(
+  tables: FittedTables,
+): Readonly<Record<ConeSeries, readonly ConeKinetics[]>> {
+  const regular = fitSelfSupporting("self-supporting", tables["self-supporting"]);
+  const ironFree = fitSelfSupporting(
+    "self-supporting-iron-free",
+    tables["self-supporting-iron-free"],
+  );
+  return {
+    "self-supporting": regular,
+    "self-supporting-iron-free": ironFree,
+    large: fitBorrowed(tables.large, regular),
+    "large-iron-free": fitBorrowed(tables["large-iron-free"], ironFree),
+    small: fitBorrowed(tables.small, regular),
+  };
+}
+
+/** Printed end points of a row as rate and temperature, slowest first. */
+export function anchorsOf(table: ConeTable, cone: string): readonly Anchor[] {
+  const row = table.rows.find((each) => each.cone === cone);
+  if (row === undefined) throw new RangeError(`anchorsOf: no cone ${cone} in ${table.series}`);
+  return row.endPoints.flatMap((endPoint, column) => {
+    const rateCPerHour = table.ratesCPerHour[column] ?? null;
+    return endPoint === null || rateCPerHour === null
+      ? []
+      : [{ rateCPerHour, tempC: endPoint.tempC }];
+  });
+}
+
+/** True when a faster ramp never ends at a lower temperature, as heatwork demands. */
+export function risesWithRate(anchors: readonly Anchor[]): boolean {
+  return anchors.every((anchor, i) => i === 0 || anchor.tempC > (anchors[i - 1] as Anchor).tempC);
+}
+
+/** Kinetic constants of one self-supporting series, whose E are its own. */
+export function fitSelfSupporting(
+  series: "self-supporting" | "self-supporting-iron-free",
+  table: ConeTable,
+): readonly ConeKinetics[] {
+  return fitOwnRates(table, series === "self-supporting" ? regularGroup : () => "iron");
+}
+
+function fitOwnRates(table: ConeTable, groupOf: (cone: string) => Group): readonly ConeKinetics[] {
+  const neighbours = table.rows.flatMap((row): Neighbour[] => {
+    const anchors = anchorsOf(table, row.cone);
+    if (anchors.length < 3) return [];
+    const free = leastSquaresCone(anchors, null);
+    return [{ cone: row.cone, group: groupOf(row.cone), ...free }];
+  });
+  return table.rows.map((row) => {
+    const anchors = anchorsOf(table, row.cone);
+    const prior = { meanLog: priorLog(row.cone, anchors, groupOf, neighbours), sd: PRIOR_LOG_SD };
+    const fit = leastSquaresCone(anchors, prior);
+    return rounded(row.cone, Math.exp(fit.logActivation), fit.endPoint60C);
+  });
+}
+
+function priorLog(
+  cone: string,
+  anchors: readonly Anchor[],
+  groupOf: (cone: string) => Group,
+  neighbours: readonly Neighbour[],
+): number {
+  const ownC = printedAtSixtyC(anchors);
+  let weights = 0;
+  let sum = 0;
+  for (const other of neighbours) {
+    if (other.cone === cone || other.group !== groupOf(cone)) continue;
+    const weight = Math.exp(-0.5 * ((ownC - other.endPoint60C) / KERNEL_K) ** 2);
+    weights += weight;
+    sum += weight * other.logActivation;
+  }
+  return sum / weights;
+}
+
+/** Printed end point at 60 °C/h [°C]; without that column, straight in ln rate between its neighbours. */
+function printedAtSixtyC(anchors: readonly Anchor[]): number {
+  const upper = anchors.find((anchor) => anchor.rateCPerHour >= 60);
+  const lower = anchors.findLast((anchor) => anchor.rateCPerHour <= 60);
+  if (upper === undefined || lower === undefined)
+    throw new RangeError("fitKinetics: the printed rates do not reach round 60 °C/h");
+  if (upper === lower) return upper.tempC;
+  const share =
+    Math.log(60 / lower.rateCPerHour) / Math.log(upper.rateCPerHour / lower.rateCPerHour);
+  return lower.tempC + share * (upper.tempC - lower.tempC);
+}
+
+function fitBorrowed(table: ConeTable, lenders: readonly ConeKinetics[]): readonly ConeKinetics[] {
+  return table.rows.map((row) => {
+    const lender = lenders.find((each) => each.cone === row.cone);
+    if (lender === undefined)
+      throw new RangeError(`fitKinetics: no cone ${row.cone} to lend its E`);
+    const anchors = anchorsOf(table, row.cone);
+    if (!risesWithRate(anchors)) return lender;
+    const endPointK = leastSquaresEndPoint(anchors, (sixtyK, rateCPerHour) =>
+      rampEndPointK(lender.activationKJ, sixtyK, rateCPerHour),
+    );
+    return rounded(row.cone, lender.activationKJ, endPointK - ZERO_CELSIUS_K);
+  });
+}
+
+function regularGroup(cone: string): Group {
+  if (!cone.startsWith("0")) return Number(cone) <= 3 ? "iron" : "stoneware";
+  return Number(cone) >= 11 ? "soft" : "iron";
+}
+
+function rounded(cone: string, activationKJ: number, endPoint60C: number): ConeKinetics {
+  return { cone, activationKJ: toThousandth(activationKJ), endPoint60C: toThousandth(endPoint60C) };
+}
+
+function toThousandth(value: number): number {
+  return Math.round(value * 1000) / 1000;
+}

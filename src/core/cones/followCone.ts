@@ -1,0 +1,114 @@
+import type { Curve } from "../curve/Curve.ts";
+import { kelvinFromCelsius } from "../units/temperature.ts";
+import { bendOf } from "./bend.ts";
+import { cumulateBudget, pieceBudget } from "./budget.ts";
+import type { ConeState } from "./cone.ts";
+import { anchored, type ConeModel, logEffectiveRate, marginSigmaK } from "./coneModel.ts";
+
+/** Budgets below this are as good as none; keeps logarithms finite. */
+const NOTHING = 1e-300;
+
+/** A Curve made ready for following many cones. */
+export interface Heat {
+  readonly curve: Curve;
+  /** Added to every reading [K]. */
+  readonly offsetK: number;
+  /** Highest reading up to each point [°C], offset not added. */
+  readonly peaksC: Float64Array;
+}
+
+/** A cone's state with the model it came from. */
+export interface FollowedCone {
+  readonly model: ConeModel;
+  /** Natural logarithm of the bare budget, before anchoring. */
+  readonly logHeatwork: number;
+  readonly state: ConeState;
+}
+
+/** Follows one cone through a Curve; `scratch` is as long as the Curve and overwritten. */
+export function followCone(model: ConeModel, heat: Heat, scratch: Float64Array): FollowedCone {
+  const peakC = heat.peaksC.at(-1) as number;
+  cumulateBudget(model, { curve: heat.curve, offsetK: heat.offsetK, peakC }, scratch);
+  const downAtSeconds = timeDown(model, heat, scratch);
+  const logHeatwork = logOf(scratch.at(-1) as number);
+  const peakK = kelvinFromCelsius(peakC) + heat.offsetK;
+  const atEnd = anchored(model, peakK, logHeatwork);
+  const isDown = downAtSeconds !== null;
+  const heatwork = isDown ? Math.max(1, atEnd.heatwork) : atEnd.heatwork;
+  return {
+    model,
+    logHeatwork,
+    state: {
+      cone: model.cone,
+      heatwork,
+      marginK: isDown ? Math.max(0, atEnd.marginK) : atEnd.marginK,
+      marginSigmaK: marginSigmaK(model, logEffectiveRate(model, peakK, logHeatwork)),
+      bend: bendOf(heatwork),
+      downAtSeconds,
+    },
+  };
+}
+
+/** Logarithm of a budget, finite even when nothing was counted. */
+export function logOf(budget: number): number {
+  return Math.log(Math.max(budget, NOTHING));
+}
+
+/** First moment [s] at which the anchored margin reaches 0, or null. */
+function timeDown(model: ConeModel, heat: Heat, budget: Float64Array): number | null {
+  const shiftsK = model.shifts.map((shift) => shift.shiftK);
+  const enough = Math.exp((2 * Math.min(0, ...shiftsK)) / model.perFoldK);
+  for (let i = firstAtLeast(budget, enough); i < budget.length; i++) {
+    const marginK = marginAt(model, heat, { budget: budget[i] as number, index: i });
+    if (marginK >= 0) return i === 0 ? 0 : timeInPiece(model, heat, { budget, index: i });
+  }
+  return null;
+}
+
+function marginAt(
+  model: ConeModel,
+  heat: Heat,
+  at: { readonly budget: number; readonly index: number },
+): number {
+  const peakK = kelvinFromCelsius(heat.peaksC[at.index] as number) + heat.offsetK;
+  return anchored(model, peakK, logOf(at.budget)).marginK;
+}
+
+/** Moment inside the piece that ends at a point; the end itself when nothing was measured in it. */
+function timeInPiece(
+  model: ConeModel,
+  { curve, offsetK, peaksC }: Heat,
+  at: { readonly budget: Float64Array; readonly index: number },
+): number {
+  const { timesSeconds, tempsC } = curve;
+  const start = timesSeconds[at.index - 1] as number;
+  const end = timesSeconds[at.index] as number;
+  const before = at.budget[at.index - 1] as number;
+  if (before === at.budget[at.index]) return end;
+  const fromK = kelvinFromCelsius(tempsC[at.index - 1] as number) + offsetK;
+  const endK = kelvinFromCelsius(tempsC[at.index] as number) + offsetK;
+  const peakBeforeK = kelvinFromCelsius(peaksC[at.index - 1] as number) + offsetK;
+  let low = 0;
+  let high = 1;
+  while (high - low > 1e-9) {
+    const share = 0.5 * (low + high);
+    const toK = fromK + share * (endK - fromK);
+    const soFar = before + pieceBudget(model, { fromK, toK, seconds: share * (end - start) });
+    const isDown = anchored(model, Math.max(peakBeforeK, toK), logOf(soFar)).marginK >= 0;
+    if (isDown) high = share;
+    else low = share;
+  }
+  return start + high * (end - start);
+}
+
+/** First place in a list that never falls whose value is at least the wanted one. */
+function firstAtLeast(values: Float64Array, wanted: number): number {
+  let low = 0;
+  let high = values.length;
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if ((values[middle] as number) < wanted) low = middle + 1;
+    else high = middle;
+  }
+  return low;
+}

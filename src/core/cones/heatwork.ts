@@ -1,0 +1,69 @@
+import type { Curve } from "../curve/Curve.ts";
+import { kelvinFromCelsius } from "../units/temperature.ts";
+import { runningPeakC } from "./budget.ts";
+import type { ConeSeries, Heatwork } from "./cone.ts";
+import { CONE_MODELS, equivalentRampRate } from "./coneModel.ts";
+import { conePosition } from "./conePosition.ts";
+import { extrapolationsOf } from "./extrapolations.ts";
+import { type FollowedCone, followCone } from "./followCone.ts";
+import { lastHundredCPerHour } from "./lastHundred.ts";
+
+/** One sigma of thermocouple and place in the kiln [K]: the spread of reported firings, 0.6 cone. */
+const SENSOR_SIGMA_K = 10;
+
+/** What is known beyond the Curve. */
+export interface HeatworkOptions {
+  /** Which cones; self-supporting unless said. */
+  readonly series?: ConeSeries;
+  /** Added to every reading first, from witness cones [K]; 0 unless said. */
+  readonly offsetK?: number;
+  /** One sigma of thermocouple and place in the kiln [K]; 10 unless said. */
+  readonly sensorSigmaK?: number;
+}
+
+/**
+ * What a Curve did to every cone of a series, and where it stands among them.
+ * Per cone a heatwork budget ∫A·exp(−E/RT)dt, exact on each straight piece, heating and cooling
+ * alike; then a small shift so that plain ramps return the printed table. Nothing is added across
+ * gaps. A cone that went down stays down. Hotter or longer raises every bare budget; the table
+ * shift may take back a few K when a short fast spike follows a long hold, and means nothing for
+ * cones below a millionth of their budget or above a thousand budgets.
+ *
+ * `peakC` includes the offset. `effectiveRateCPerHour` belongs to the cone nearest to its end
+ * point, as an exact ramp; null when the heat was far too little, or too much, for every cone.
+ * `sigmaCones` are null where there is no cone on one side.
+ */
+export function heatworkOf(curve: Curve, options: HeatworkOptions = {}): Heatwork {
+  const series = options.series ?? "self-supporting";
+  const offsetK = options.offsetK ?? 0;
+  const peaksC = runningPeakC(curve.tempsC);
+  const measuredPeakC = peaksC.at(-1) as number;
+  const peakC = measuredPeakC + offsetK;
+  const scratch = new Float64Array(peaksC.length);
+  const heat = { curve, offsetK, peaksC };
+  const followed = CONE_MODELS[series].map((model) => followCone(model, heat, scratch));
+  const cones = followed.map((each) => each.state);
+  const placed = conePosition(series, cones);
+  const rateCPerHour = effectiveRate(followed, peakC);
+  return {
+    series,
+    position: placed.position,
+    sigmaCones: placed.sigmaCones(options.sensorSigmaK ?? SENSOR_SIGMA_K),
+    modelSigmaCones: placed.sigmaCones(0),
+    offsetK,
+    peakC,
+    lastHundredCPerHour: lastHundredCPerHour(curve, measuredPeakC),
+    effectiveRateCPerHour: rateCPerHour,
+    extrapolations: extrapolationsOf({ curve, series, peakC: measuredPeakC, rateCPerHour }),
+    cones,
+  };
+}
+
+/** Rate of the plain ramp that matches the cone nearest to its end point [°C/h]. */
+function effectiveRate(followed: readonly FollowedCone[], peakC: number): number | null {
+  const felt = followed.filter((each) => each.state.heatwork > 1e-3 && each.state.heatwork < 1e3);
+  const nearest = felt.toSorted((a, b) => Math.abs(a.state.marginK) - Math.abs(b.state.marginK))[0];
+  return nearest === undefined
+    ? null
+    : equivalentRampRate(nearest.model, kelvinFromCelsius(peakC), nearest.logHeatwork);
+}

@@ -1,0 +1,36 @@
+import type { SolvedWitnessOffset } from "../cones/witnessOffset.ts";
+import type { LogReading } from "../log/LogReading.ts";
+import type { Schedule } from "../schedule/Schedule.ts";
+import type { FiringRecord } from "./FiringRecord.ts";
+import type { FiringReview, ZoneReview } from "./FiringReview.ts";
+import type { PlacedSound, PlacedUnloading } from "./placedMoments.ts";
+import type { PowerLoss } from "./powerLoss.ts";
+
+/** All that the findings of one firing are made from. */
+export interface FiringFacts {
+  readonly reading: LogReading;
+  readonly record: FiringRecord | null;
+  readonly plan: Schedule | null;
+  readonly zones: readonly ZoneReview[];
+  readonly spread: FiringReview["spread"];
+  /** From witness cones, solved for the hottest zone, and the cone as read without it. */
+  readonly witness: {
+    readonly offset: SolvedWitnessOffset;
+    readonly labelAsRead: string;
+  } | null;
+  readonly comparison: FiringReview["comparison"];
+  /** Of the hottest zone. */
+  readonly powerLosses: readonly PowerLoss[];
+  readonly heard: readonly PlacedSound[];
+  readonly unloading: PlacedUnloading | null;
+}
+
+/** The zone to name in a finding: none when there is only one. */
+export function zoneNamed(facts: FiringFacts, zone: ZoneReview): string | null {
+  return facts.zones.length > 1 ? zone.name : null;
+}
+
+/** Words of a person or a file, safe inside a statement, where braces place evidence. */
+export function quoted(text: string): string {
+  return text.replaceAll("{", "(").replaceAll("}", ")").replaceAll(/\s+/g, " ").trim();
+}

@@ -1,0 +1,67 @@
+import type { ConeSeries } from "../cones/cone.ts";
+import type { Witness } from "../cones/witnessOffset.ts";
+import type { LogOptions } from "../log/LogReading.ts";
+import type { TemperatureUnit } from "../units/temperature.ts";
+import type { Moment } from "./moment.ts";
+
+/** A piece or a kind of ware that was fired. */
+export interface RecordedWare {
+  readonly name: string;
+  readonly clay: string;
+  readonly state: "bone dry" | "damp" | "bisqued" | "glazed on bisque" | "glazed raw" | null;
+  readonly thickestMm: number | null;
+  readonly widestMm: number | null;
+  readonly count: number | null;
+}
+
+/** One test piece. */
+export interface RecordedTrial {
+  readonly piece: string;
+  readonly clay: string;
+  readonly glaze: string;
+  /** Fired glaze [mm]. */
+  readonly coatMm: number;
+  readonly glazedSides: "one" | "both";
+  /** Mean distance between cracks [mm]. */
+  readonly crackSpacingMm: number | null;
+  readonly cracked: "none" | "crackle" | "through" | null;
+  readonly note: string | null;
+}
+
+/** Something heard, and when. */
+export interface RecordedSound {
+  readonly what: string;
+  readonly at: Moment;
+  /** As written: `14:05`. */
+  readonly said: string;
+  readonly note: string | null;
+}
+
+/** A firing record in canonical units. */
+export interface FiringRecord {
+  /** File name, for problems. */
+  readonly name: string;
+  readonly title: string;
+  readonly unit: TemperatureUnit;
+  readonly schedule: string | null;
+  readonly kiln: string | null;
+  readonly thermocouple: { readonly type: string | null; readonly class: string | null } | null;
+  /** The cone aimed at, when the record says so; the schedule's goes before. */
+  readonly cone: string | null;
+  readonly series: ConeSeries | null;
+  readonly witnesses: readonly Witness[];
+  readonly ware: readonly RecordedWare[];
+  readonly trials: readonly RecordedTrial[];
+  /** To pass on to the reader of the log; what a person says on the command line goes before. */
+  readonly log: Omit<LogOptions, "name">;
+  readonly unloaded: {
+    readonly at: Moment | null;
+    /** As written; null when no time was given. */
+    readonly said: string | null;
+    readonly temperatureC: number | null;
+  } | null;
+  readonly heard: readonly RecordedSound[];
+  readonly notes: string | null;
+  /** Made up as an example. */
+  readonly invented: boolean;
+}

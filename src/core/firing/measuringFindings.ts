@@ -1,0 +1,153 @@
+import type { Finding, Severity } from "../findings/Finding.ts";
+import type { LogFault } from "../log/LogReading.ts";
+import { CRISTOBALITE_BAND, QUARTZ_BAND } from "../ware/inversionBands.ts";
+import { type FiringFacts, quoted } from "./FiringFacts.ts";
+import type { ZoneReview } from "./FiringReview.ts";
+
+/**
+ * Zones apart by more than this at the peak are worth a caution [K].
+ * @see FIRING_SOURCES["ams-2750"]
+ */
+const WIDE_SPREAD_K = 28;
+
+const SEVERITY: Readonly<Record<LogFault["kind"], Severity>> = {
+  spike: "note",
+  stuck: "caution",
+  open: "caution",
+  gap: "note",
+  clock: "note",
+  coarse: "note",
+};
+
+const ABOUT: Readonly<Record<LogFault["kind"], string>> = {
+  spike: "spikes in the readings",
+  stuck: "a reading that stood still",
+  open: "an open thermocouple",
+  gap: "gaps in the readings",
+  clock: "the log's clock",
+  coarse: "coarse readings",
+};
+
+/** What was wrong with the measuring, rows left out, and how far the zones were apart. */
+export function measuringFindings(facts: FiringFacts): readonly Finding[] {
+  return [...faultFindings(facts), ...rejectedRows(facts), ...spreadFindings(facts)];
+}
+
+/** One finding for all faults of a kind in a channel. */
+function faultFindings(facts: FiringFacts): readonly Finding[] {
+  const groups = new Map<string, LogFault[]>();
+  for (const fault of facts.reading.faults) {
+    const key = `${fault.kind} ${fault.channel ?? ""}`;
+    groups.set(key, [...(groups.get(key) ?? []), fault]);
+  }
+  return [...groups.values()].map((faults) => faultFinding(faults, facts));
+}
+
+function faultFinding(faults: readonly LogFault[], facts: FiringFacts): Finding {
+  const [first] = faults as readonly [LogFault, ...LogFault[]];
+  const more = faults.length > 1 ? " There are {places} such places in all." : "";
+  const hides = first.kind === "gap" ? hiddenPart(faults, facts.zones) : null;
+  return {
+    topic: ABOUT[first.kind],
+    severity: hides === null ? SEVERITY[first.kind] : "caution",
+    statement: `${sentence(first.what)}${more}${hides === null ? "" : ` The gap hides ${hides}.`}`,
+    evidence: [
+      { name: "places", value: faults.length, kind: "count" },
+      {
+        name: "readings",
+        value: faults.reduce((sum, fault) => sum + fault.count, 0),
+        kind: "count",
+      },
+    ],
+    basis:
+      first.kind === "gap"
+        ? "nothing is measured or assumed inside a gap"
+        : "found while the log was read; such readings are left out, nothing is put in their place",
+    advice: first.kind === "stuck" || first.kind === "open" ? "Check the thermocouple." : "",
+    zone: facts.zones.length > 1 ? first.channel : null,
+    span: {
+      fromSeconds: Math.min(...faults.map((fault) => fault.fromSeconds)),
+      toSeconds: Math.max(...faults.map((fault) => fault.toSeconds)),
+    },
+  };
+}
+
+/** What matters most of that which lies in a gap; null when nothing does. */
+function hiddenPart(gaps: readonly LogFault[], zones: readonly ZoneReview[]): string | null {
+  for (const zone of zones) {
+    const { timesSeconds, tempsC } = zone.curve;
+    for (const gap of gaps) {
+      const from = timesSeconds.findLastIndex((t) => t <= gap.fromSeconds);
+      const to = timesSeconds.findIndex((t) => t >= gap.toSeconds);
+      if (from < 0 || to < 0) continue;
+      const ends = [tempsC[from] as number, tempsC[to] as number] as const;
+      if (Math.max(...ends) >= zone.peakC - 50) return "a part near the peak";
+      const isCooling = (timesSeconds[from] as number) > zone.peakAtSeconds;
+      const band = [QUARTZ_BAND, CRISTOBALITE_BAND].find(
+        ({ lowC, highC }) => Math.max(...ends) > lowC && Math.min(...ends) < highC,
+      );
+      if (isCooling && band) return `some of the cooling through the ${band.name}`;
+    }
+  }
+  return null;
+}
+
+function rejectedRows(facts: FiringFacts): readonly Finding[] {
+  const { total, rejected } = facts.reading.rows;
+  if (rejected.length === 0) return [];
+  const share = rejected.length / total;
+  return [
+    {
+      topic: "rows left out",
+      severity: share > 0.05 ? "caution" : "note",
+      statement: "{rejected} of {rows} rows of the log gave no reading and were left out.",
+      evidence: [
+        { name: "rejected", value: rejected.length, kind: "count" },
+        { name: "rows", value: total, kind: "count" },
+      ],
+      basis: "each rejected row is listed with its reason",
+      advice: share > 0.05 ? "Look at the list of rejected rows." : "",
+      zone: null,
+      span: null,
+    },
+  ];
+}
+
+function spreadFindings(facts: FiringFacts): readonly Finding[] {
+  const { spread, zones } = facts;
+  if (spread === null) return [];
+  const cones = conesApart(zones);
+  return [
+    {
+      topic: "zones apart",
+      severity: spread.atPeakC > WIDE_SPREAD_K ? "caution" : "note",
+      statement: `The zones were {at peak} apart at the peak and at most {largest}, at {largest at}${cones === null ? "" : "; in heatwork {cones apart} cones apart"}.`,
+      evidence: [
+        { name: "at peak", value: spread.atPeakC, kind: "difference" },
+        { name: "largest", value: spread.largestC, kind: "difference" },
+        { name: "largest at", value: spread.largestAtSeconds, kind: "elapsed" },
+        ...(cones === null ? [] : [{ name: "cones apart", value: cones, kind: "cones" } as const]),
+      ],
+      basis:
+        "zones at the same moments; a caution above ± 28 °C (± 50 °F), the widest class of industrial furnaces (AMS 2750)",
+      advice:
+        spread.atPeakC > WIDE_SPREAD_K
+          ? "Put witness cones by every thermocouple, and hold longer at the peak."
+          : "",
+      zone: null,
+      span: null,
+    },
+  ];
+}
+
+function conesApart(zones: readonly ZoneReview[]): number | null {
+  const indices = zones.map((zone) => zone.heatwork.position.index);
+  const known = indices.filter((index) => index !== null);
+  return known.length < indices.length ? null : Math.max(...known) - Math.min(...known);
+}
+
+function sentence(text: string): string {
+  const flat = quoted(text);
+  const begun = flat.charAt(0).toUpperCase() + flat.slice(1);
+  return /[.!?]$/.test(begun) ? begun : `${begun}.`;
+}

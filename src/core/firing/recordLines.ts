@@ -1,0 +1,81 @@
+import { printTemperature } from "../units/print.ts";
+import type { FiringRecord, RecordedTrial, RecordedWare } from "./FiringRecord.ts";
+
+/** One line of a record, to show. */
+export interface RecordLine {
+  readonly label: string;
+  readonly text: string;
+}
+
+/** A record as lines to show, in a fixed order; what the record leaves out is left out. */
+export function recordLines(record: FiringRecord): readonly RecordLine[] {
+  const lines: RecordLine[] = [];
+  const add = (label: string, text: string | null): void => {
+    if (text !== null && text !== "") lines.push({ label, text });
+  };
+  add("example", record.invented ? "this firing is invented" : null);
+  add("kiln", record.kiln);
+  add("schedule", record.schedule);
+  add("cone wanted", record.cone);
+  add("thermocouple", thermocoupleText(record));
+  for (const witness of record.witnesses) add(`witness cone ${witness.cone}`, witness.said);
+  for (const ware of record.ware) add("ware", wareText(ware));
+  for (const trial of record.trials) add(`trial ${trial.piece}`, trialText(trial));
+  for (const sound of record.heard)
+    add("heard", joined([sound.what, `at ${sound.said}`, sound.note]));
+  add("unloaded", unloadedText(record));
+  add("notes", record.notes);
+  return lines;
+}
+
+function thermocoupleText({ thermocouple }: FiringRecord): string | null {
+  if (!thermocouple) return null;
+  return joined([
+    thermocouple.type && `type ${thermocouple.type}`,
+    thermocouple.class && `class ${thermocouple.class}`,
+  ]);
+}
+
+function wareText(ware: RecordedWare): string {
+  return joined([
+    ware.count === null ? ware.name : `${ware.count} × ${ware.name}`,
+    ware.clay,
+    ware.state,
+    ware.thickestMm && `thickest ${length(ware.thickestMm)}`,
+    ware.widestMm && `widest ${length(ware.widestMm)}`,
+  ]);
+}
+
+function trialText(trial: RecordedTrial): string {
+  return joined([
+    `${trial.glaze} on ${trial.clay}`,
+    `coat ${length(trial.coatMm)}`,
+    trial.glazedSides === "one" ? "glazed on one side" : "glazed on both sides",
+    trial.crackSpacingMm && `cracks ${length(trial.crackSpacingMm)} apart`,
+    trial.cracked && CRACKED[trial.cracked],
+    trial.note,
+  ]);
+}
+
+const CRACKED = {
+  none: "no cracks",
+  crackle: "glaze crackled",
+  through: "cracked through the wall",
+} as const;
+
+function unloadedText({ unloaded }: FiringRecord): string | null {
+  if (!unloaded) return null;
+  const temperature =
+    unloaded.temperatureC === null
+      ? null
+      : `${printTemperature(unloaded.temperatureC, "C")} (${printTemperature(unloaded.temperatureC, "F")})`;
+  return joined([unloaded.said, temperature]);
+}
+
+function joined(parts: readonly (string | 0 | null | "")[]): string {
+  return parts.filter((part) => part).join(", ");
+}
+
+function length(mm: number): string {
+  return `${Number(mm.toFixed(mm < 10 ? 2 : 0))} mm`;
+}

@@ -1,0 +1,67 @@
+import type { ConeSeries } from "../cones/cone.ts";
+import { parseCone } from "../cones/coneName.ts";
+import type { WitnessBend } from "../cones/witnessOffset.ts";
+import type { Problem, Result } from "../problem.ts";
+import { nearWord } from "../schedule/nearWord.ts";
+import { parseLength } from "../units/parseLength.ts";
+import { parseTemperature } from "../units/parseTemperature.ts";
+import type { TemperatureUnit } from "../units/temperature.ts";
+import { MOMENT_FORMS, type Moment, parseMoment } from "./moment.ts";
+import { BEND_FORMS, parseBend } from "./witnessWords.ts";
+
+/** What {@link recordValues} gives. */
+export type RecordValues = ReturnType<typeof recordValues>;
+
+/**
+ * Readers for the written values of one file that gather their problems, so that all are shown.
+ * After a problem a reader gives a stand-in; use nothing it gave once `problems` is not empty.
+ */
+export function recordValues(name: string, unit: TemperatureUnit, series: ConeSeries) {
+  const problems: Problem[] = [];
+
+  function taken<T>(result: Result<T>, standIn: T): T {
+    if (result.ok) return result.value;
+    problems.push(...result.problems);
+    return standIn;
+  }
+
+  function length(value: number | string, place: string): number {
+    return taken(parseLength(value, { where: `${name}: ${place}` }), 0);
+  }
+
+  return {
+    problems: problems as readonly Problem[],
+    temperature: (value: number | string, place: string): number =>
+      taken(parseTemperature(value, { unit, where: `${name}: ${place}` }), 0),
+    length,
+    maybeLength: (value: number | string | undefined, place: string): number | null =>
+      value === undefined ? null : length(value, place),
+    moment(text: string, place: string): Moment {
+      const moment = parseMoment(text);
+      if (moment) return moment;
+      problems.push({
+        code: "record/not-a-moment",
+        what: `"${text}" is not a moment`,
+        where: `${name}: ${place}`,
+        expected: MOMENT_FORMS,
+        fix: 'write it like "09:10", with a 24-hour clock',
+      });
+      return { kind: "elapsed", seconds: 0 };
+    },
+    bend(text: string, place: string): WitnessBend {
+      const bend = parseBend(text);
+      if (bend) return bend;
+      const near = nearWord(text, ["upright", "down"]);
+      problems.push({
+        code: "record/not-a-bend",
+        what: `"${text}" does not say how far the cone bent`,
+        where: `${name}: ${place}`,
+        expected: BEND_FORMS,
+        fix: near ? `write "${near}"` : 'write it like "4 o\'clock"',
+      });
+      return { kind: "upright" };
+    },
+    cone: (text: string, place: string): string =>
+      taken(parseCone(text, { series, where: `${name}: ${place}` }), text),
+  };
+}

@@ -1,0 +1,172 @@
+import type { Caution } from "../cautions/Caution.ts";
+import { cautionsFor } from "../cautions/cautionsFor.ts";
+import type { ConeSeries } from "../cones/cone.ts";
+import { CONE_MODELS } from "../cones/coneModel.ts";
+import { heatworkOf } from "../cones/heatwork.ts";
+import { type Witness, witnessOffset } from "../cones/witnessOffset.ts";
+import type { Curve } from "../curve/Curve.ts";
+import type { LogReading } from "../log/LogReading.ts";
+import { failed, ok, type Problem, type Result } from "../problem.ts";
+import type { Schedule } from "../schedule/Schedule.ts";
+import type { FiringFacts } from "./FiringFacts.ts";
+import type { FiringRecord } from "./FiringRecord.ts";
+import type { FiringReview } from "./FiringReview.ts";
+import { firingFindings } from "./firingFindings.ts";
+import { hottestZone } from "./hottestZone.ts";
+import { placedSounds, placedUnloading } from "./placedMoments.ts";
+import { comparedWithPlan } from "./planComparison.ts";
+import { powerLosses } from "./powerLoss.ts";
+import { recordLines } from "./recordLines.ts";
+import { spreadOf } from "./spread.ts";
+import { firmPeak, zoneReview } from "./zoneReview.ts";
+
+/** A firing that happened, and what is known beside its log. */
+export interface FiringInput {
+  readonly reading: LogReading;
+  readonly record: FiringRecord | null;
+  /** The schedule that was fired, or that it is to be held against. */
+  readonly plan: Schedule | null;
+  /** Which cones; else those of the record, of the plan, or self-supporting ones. */
+  readonly series?: ConeSeries;
+  /** What was heard beside what the record says, as written. */
+  readonly heard?: readonly { readonly what: string; readonly at: string }[];
+}
+
+/**
+ * What a firing did: cone, inversions, holds, plan, spread, and what the sounds speak for.
+ * Witness cones are solved for the hottest zone, and their offset goes into that zone's cone only.
+ *
+ * @returns `firing/no-temperature`, `firing/no-such-cone`, `firing/not-a-moment` or
+ * `firing/no-clock`, all that apply at once.
+ */
+export function reviewFiring(input: FiringInput): Result<FiringReview> {
+  const { reading, record, plan } = input;
+  const series = input.series ?? record?.series ?? plan?.series ?? "self-supporting";
+  const channels = temperatureChannels(reading);
+  const hottest = hottestChannel(channels);
+  if (!hottest) return failed(noTemperature(reading));
+  const witnesses = record?.witnesses ?? [];
+  const unknown = unknownCones(witnesses, series, record?.name ?? "");
+  if (unknown.length > 0) return failed(...unknown);
+  const witness = witnesses.length === 0 ? null : solved(hottest.curve, series, witnesses);
+  const zones = channels.map(({ name, curve }) =>
+    zoneReview(name, curve, {
+      series,
+      offsetK: curve === hottest.curve ? (witness?.offset.offsetK ?? 0) : 0,
+    }),
+  );
+  const zone = zones.find(({ curve }) => curve === hottest.curve) ?? hottestZone(zones);
+  const sounds = placedSounds(reading, zone, { record, heard: input.heard ?? [] });
+  const unloading = placedUnloading(reading, zone, record);
+  if (!sounds.ok || !unloading.ok) return bothProblems(sounds, unloading);
+  const comparison = plan && comparedWithPlan(zone, plan);
+  const facts: FiringFacts = {
+    reading,
+    record,
+    plan,
+    zones,
+    spread: spreadOf(zones),
+    witness,
+    comparison,
+    powerLosses: powerLosses(zone.curve, zone.peakAtSeconds, comparison?.planned ?? null),
+    heard: sounds.value,
+    unloading: unloading.value,
+  };
+  return ok({
+    title: record?.title ?? reading.name,
+    reading,
+    zones,
+    spread: facts.spread,
+    offset: witness?.offset ?? null,
+    comparison,
+    heard: sounds.value.map(({ what, atSeconds, tempC, note }) => ({
+      what,
+      atSeconds,
+      tempC,
+      note,
+    })),
+    recordLines: record ? recordLines(record) : [],
+    findings: firingFindings(facts),
+    cautions: cautionsOf(facts),
+  });
+}
+
+interface TemperatureChannel {
+  readonly name: string;
+  readonly curve: Curve;
+}
+
+function temperatureChannels(reading: LogReading): readonly TemperatureChannel[] {
+  return reading.channels.flatMap(({ name, role, curve }) =>
+    role === "temperature" && curve ? [{ name, curve }] : [],
+  );
+}
+
+function hottestChannel(channels: readonly TemperatureChannel[]): TemperatureChannel | undefined {
+  return channels
+    .map((channel) => ({ channel, peakC: firmPeak(channel.curve).tempC }))
+    .reduce<{ channel: TemperatureChannel; peakC: number } | undefined>(
+      (best, each) => (best && best.peakC >= each.peakC ? best : each),
+      undefined,
+    )?.channel;
+}
+
+function solved(
+  curve: Curve,
+  series: ConeSeries,
+  witnesses: readonly Witness[],
+): FiringFacts["witness"] {
+  return {
+    offset: witnessOffset({ curve, series, witnesses }),
+    labelAsRead: heatworkOf(curve, { series }).position.label,
+  };
+}
+
+function unknownCones(
+  witnesses: readonly Witness[],
+  series: ConeSeries,
+  name: string,
+): readonly Problem[] {
+  const known = CONE_MODELS[series].map((model) => model.cone);
+  return witnesses.flatMap(({ cone }, i) =>
+    known.includes(cone)
+      ? []
+      : [
+          {
+            code: "firing/no-such-cone",
+            what: `cone ${cone} has no model in the ${series} series`,
+            where: `${name}: witnessCones[${i}].cone`,
+            expected: `a cone from ${known[0]} to ${known.at(-1)}`,
+            fix: "check the cone's number and the series; without a model it cannot judge the thermocouple",
+          } as const,
+        ],
+  );
+}
+
+function noTemperature(reading: LogReading): Problem {
+  const columns = reading.channels.map((channel) => channel.name).join(", ");
+  return {
+    code: "firing/no-temperature",
+    what: `no temperature was found among the columns ${columns || "(none)"}`,
+    where: reading.name,
+    expected: "at least one column of measured temperatures with two readings or more",
+    fix: "name the column with --column",
+  };
+}
+
+function bothProblems(...results: readonly Result<unknown>[]): Result<never> {
+  return failed(...results.flatMap((result) => (result.ok ? [] : result.problems)));
+}
+
+function cautionsOf(facts: FiringFacts): readonly Caution[] {
+  const trials = facts.record?.trials ?? [];
+  const ware = facts.record?.ware ?? [];
+  return cautionsFor({
+    kiln: true,
+    opening: true,
+    crackle:
+      facts.plan?.ware.crackle === true || trials.some((trial) => trial.cracked === "crackle"),
+    dampWare: ware.some(({ state }) => state === "damp" || state === "glazed raw"),
+    estimate: true,
+  });
+}

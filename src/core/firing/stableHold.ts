@@ -1,0 +1,73 @@
+import type { Curve } from "../curve/Curve.ts";
+
+/** Shortest time over which a furnace can be called stable [s]: 10 min. */
+export const STABLE_SECONDS = 600;
+
+/** How far its mean may stand from the target [K]. */
+export const MEAN_OFF_TARGET_K = 5;
+
+/** Largest drift over 10 min, by linear regression [K]. */
+export const DRIFT_K = 2;
+
+/** How far any reading may stand from the mean [K]. */
+const READING_OFF_MEAN_K = 10;
+
+/** Rounding of the arithmetic, far below what a thermocouple resolves [K]. */
+const ROUNDING_K = 1e-9;
+
+/**
+ * Whether a stretch of a Curve meets the published definition of a stable furnace.
+ * For at least 10 min: mean within ± 5 °C of the target, drift by linear regression at most 2 °C in
+ * 10 min, no reading more than 10 °C from the mean. Never over a gap. Without a target the stretch
+ * is held to its own mean, so that only drift and readings decide.
+ *
+ * @see FIRING_SOURCES["iso-1182-2020"], 7.2.4
+ */
+export function isStableHold(
+  curve: Curve,
+  hold: {
+    readonly fromSeconds: number;
+    readonly toSeconds: number;
+    readonly targetC?: number;
+  },
+): boolean {
+  if (hold.toSeconds - hold.fromSeconds < STABLE_SECONDS) return false;
+  if (
+    curve.gaps.some((gap) => gap.fromSeconds < hold.toSeconds && gap.toSeconds > hold.fromSeconds)
+  )
+    return false;
+  const times: number[] = [];
+  const temps: number[] = [];
+  for (let i = 0; i < curve.timesSeconds.length; i++) {
+    const time = curve.timesSeconds[i] as number;
+    if (time < hold.fromSeconds || time > hold.toSeconds) continue;
+    times.push(time);
+    temps.push(curve.tempsC[i] as number);
+  }
+  if (times.length < 3) return false;
+  const meanC = mean(temps);
+  const driftK = Math.abs(slope(times, temps)) * STABLE_SECONDS;
+  const furthestK = temps.reduce((most, temp) => Math.max(most, Math.abs(temp - meanC)), 0);
+  return (
+    Math.abs(meanC - (hold.targetC ?? meanC)) <= MEAN_OFF_TARGET_K + ROUNDING_K &&
+    driftK <= DRIFT_K + ROUNDING_K &&
+    furthestK <= READING_OFF_MEAN_K + ROUNDING_K
+  );
+}
+
+function mean(values: readonly number[]): number {
+  return values.reduce((sum, value) => sum + value, 0) / values.length;
+}
+
+/** Least-squares slope [K/s]. */
+function slope(times: readonly number[], temps: readonly number[]): number {
+  const meanTime = mean(times);
+  const meanTemp = mean(temps);
+  let products = 0;
+  let squares = 0;
+  times.forEach((time, i) => {
+    products += (time - meanTime) * ((temps[i] as number) - meanTemp);
+    squares += (time - meanTime) ** 2;
+  });
+  return products / squares;
+}

@@ -1,0 +1,72 @@
+import type { Curve } from "../curve/Curve.ts";
+
+/** Times [s] and temperatures [°C] of equal length, reduced. */
+export interface Bins {
+  readonly timesSeconds: Float64Array;
+  readonly tempsC: Float64Array;
+  /** First and last reading of the stretch [s]. */
+  readonly fromSeconds: number;
+  readonly toSeconds: number;
+  /** Time that one bin stands for [s]. */
+  readonly widthSeconds: number;
+}
+
+/** Most bins of a Curve. */
+const MOST_BINS = 2000;
+
+/** Narrowest bin [s]: half a minute shows every corner that a kiln can make. */
+const NARROWEST_SECONDS = 30;
+
+/**
+ * A Curve reduced to at most about 2000 bins by median, one list for each stretch without a gap.
+ * A median is robust to spikes and indifferent to how often was read; empty bins are left out.
+ */
+export function timeBins(curve: Curve): readonly Bins[] {
+  const { timesSeconds: times } = curve;
+  const span = (times[times.length - 1] as number) - (times[0] as number);
+  const width = Math.max(NARROWEST_SECONDS, span / MOST_BINS);
+  const gapStarts = new Set(curve.gaps.map((gap) => gap.fromSeconds));
+  const stretches: Bins[] = [];
+  let first = 0;
+  for (let i = 0; i < times.length; i++) {
+    if (i < times.length - 1 && !gapStarts.has(times[i] as number)) continue;
+    stretches.push(binned(curve, first, i, width));
+    first = i + 1;
+  }
+  return stretches;
+}
+
+function binned(curve: Curve, first: number, last: number, width: number): Bins {
+  const start = curve.timesSeconds[first] as number;
+  const times: number[] = [];
+  const temps: number[] = [];
+  const binOf = (i: number): number =>
+    Math.floor(((curve.timesSeconds[i] as number) - start) / width);
+  let from = first;
+  for (let i = first; i <= last; i++) {
+    if (i < last && binOf(i + 1) === binOf(from)) continue;
+    times.push(median(curve.timesSeconds.slice(from, i + 1)));
+    temps.push(median(curve.tempsC.slice(from, i + 1)));
+    from = i + 1;
+  }
+  const step =
+    times.length > 1
+      ? ((times.at(-1) as number) - (times[0] as number)) / (times.length - 1)
+      : width;
+  return {
+    timesSeconds: Float64Array.from(times),
+    tempsC: Float64Array.from(temps),
+    fromSeconds: start,
+    toSeconds: curve.timesSeconds[last] as number,
+    widthSeconds: step,
+  };
+}
+
+/** Middle value; the mean of the middle two when their number is even. */
+function median(values: Float64Array): number {
+  if (values.length === 1) return values[0] as number;
+  values.sort();
+  const middle = values.length >>> 1;
+  const high = values[middle] as number;
+  return values.length % 2 === 1 ? high : ((values[middle - 1] as number) + high) / 2;
+}

@@ -1,0 +1,22 @@
+import type { Decision } from "./LogReading.ts";
+
+/** A decision; runner-up and option are null unless given. */
+export function decision(
+  about: string,
+  choice: string,
+  rest: {
+    readonly confidence: Decision["confidence"];
+    readonly because: string;
+    readonly runnerUp?: string | null;
+    readonly option?: string | null;
+  },
+): Decision {
+  return {
+    about,
+    choice,
+    confidence: rest.confidence,
+    because: rest.because,
+    runnerUp: rest.runnerUp ?? null,
+    option: rest.option ?? null,
+  };
+}

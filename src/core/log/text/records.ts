@@ -1,0 +1,86 @@
+/** The records of a text: mostly its lines; a quoted cell may span several. */
+export interface Records {
+  readonly texts: readonly string[];
+  /** Line of the file [from 1] on which each record begins. */
+  readonly lines: Int32Array;
+}
+
+/** Longest quoted cell in lines; an open quote that is still open after these is a plain character. */
+const MOST_QUOTED_LINES = 24;
+
+/**
+ * Records of a text with any mixture of line ends; zero bytes are taken out.
+ * @param openers Characters after which a quote opens a cell: the delimiter, or all that it may be.
+ */
+export function recordsOf(text: string, openers: string): Records {
+  const clean = text.includes("\0") ? text.replaceAll("\0", "") : text;
+  if (!clean.includes('"')) {
+    const texts = clean.includes("\r") ? clean.split(/\r\n|\n|\r/) : clean.split("\n");
+    return { texts: withoutLastEmpty(texts), lines: Int32Array.from(texts, (_, i) => i + 1) };
+  }
+  return quotedRecords(clean, openers);
+}
+
+function withoutLastEmpty(texts: string[]): string[] {
+  if (texts.length > 0 && texts[texts.length - 1] === "") texts.pop();
+  return texts;
+}
+
+function quotedRecords(text: string, openers: string): Records {
+  const ends = lineEnds(text);
+  const texts: string[] = [];
+  const lines: number[] = [];
+  for (let line = 0; line < ends.starts.length; line++) {
+    const start = ends.starts[line] as number;
+    const last = lastLineOf(text, ends, line, openers);
+    texts.push(text.slice(start, ends.stops[last] as number));
+    lines.push(line + 1);
+    line = last;
+  }
+  return { texts: withoutLastEmpty(texts), lines: Int32Array.from(lines) };
+}
+
+interface LineEnds {
+  readonly starts: readonly number[];
+  readonly stops: readonly number[];
+}
+
+function lineEnds(text: string): LineEnds {
+  const starts: number[] = [0];
+  const stops: number[] = [];
+  for (const match of text.matchAll(/\r\n|\n|\r/g)) {
+    stops.push(match.index);
+    starts.push(match.index + match[0].length);
+  }
+  stops.push(text.length);
+  return { starts, stops };
+}
+
+function lastLineOf(text: string, ends: LineEnds, first: number, openers: string): number {
+  let isOpen = false;
+  const limit = Math.min(first + MOST_QUOTED_LINES, ends.starts.length);
+  for (let line = first; line < limit; line++) {
+    isOpen = openAfter(text, [ends.starts[line] as number, ends.stops[line] as number], {
+      isOpen,
+      openers,
+    });
+    if (!isOpen) return line;
+  }
+  return first;
+}
+
+function openAfter(
+  text: string,
+  [start, stop]: readonly [number, number],
+  state: { readonly isOpen: boolean; readonly openers: string },
+): boolean {
+  let isOpen = state.isOpen;
+  let at = text.indexOf('"', start);
+  while (at >= 0 && at < stop) {
+    if (isOpen && text[at + 1] === '"' && at + 1 < stop) at++;
+    else if (isOpen) isOpen = false;
+    else isOpen = at === start || state.openers.includes(text[at - 1] as string);
+    at = text.indexOf('"', at + 1);
+  }
+  return isOpen;
+}

@@ -1,0 +1,217 @@
+import { failed, ok, type Result } from "../../problem.ts";
+import { decision } from "../decision.ts";
+import type { Decision, LogOptions } from "../LogReading.ts";
+import { dateOf, dayNumber } from "./calendar.ts";
+import type { Stamp } from "./stamp.ts";
+
+/** Orders in which the three fields of a date may stand. */
+type Order = "day-first" | "month-first" | "year-first";
+
+/** Turns a stamp's date into a day number, and says how that was decided. */
+export interface DateOrder {
+  readonly dayOf: (stamp: Stamp) => number;
+  readonly decision: Decision;
+}
+
+interface Trial {
+  readonly order: Order;
+  /** Dates that exist under this order, of all. */
+  readonly fit: number;
+  /** Changes of date by more than a day; the wrong order jumps by a month at midnight. */
+  readonly jumps: number;
+}
+
+const ORDERS: readonly Order[] = ["day-first", "month-first", "year-first"];
+const OPTION = "--day-first or --no-day-first";
+const NAMES: Readonly<Record<Order, string>> = {
+  "day-first": "day first",
+  "month-first": "month first",
+  "year-first": "year first",
+};
+
+/**
+ * The order of day, month and year, decided over all dates of the log together.
+ * Never fails for an ambiguous date, since only the calendar label depends on it.
+ * @returns the order, or `log/day-order` when the order told does not fit the dates.
+ */
+export function decideDateOrder(
+  stamps: readonly (Stamp | null)[],
+  preambleText: string,
+  options: LogOptions,
+): Result<DateOrder> {
+  const dates = distinctDates(stamps);
+  const open = dates.filter((stamp) => stamp.order === "open");
+  if (open.length === 0) return ok(settled(dates));
+  const trials = ORDERS.map((order) => tryOrder(open, order));
+  if (options.dayFirst !== undefined) return toldOrder(open, trials, options);
+  const best = bestTrials(trials);
+  const [only] = best;
+  if (best.length === 1 && only !== undefined)
+    return ok(ordered(only.order, settledBecause(trials, only), "certain"));
+  return ok(weighed(open, best, preambleText, stamps));
+}
+
+/** Dates where they change, in file order. */
+function distinctDates(stamps: readonly (Stamp | null)[]): readonly Stamp[] {
+  const dates: Stamp[] = [];
+  let last: Stamp | undefined;
+  for (const stamp of stamps) {
+    if (stamp === null || stamp.order === "none") continue;
+    const isSame =
+      last !== undefined &&
+      last.first === stamp.first &&
+      last.second === stamp.second &&
+      last.third === stamp.third;
+    if (!isSame) dates.push(stamp);
+    last = stamp;
+  }
+  return dates;
+}
+
+function settled(dates: readonly Stamp[]): DateOrder {
+  const isNamed = dates.some((stamp) => stamp.order === "day-first");
+  return {
+    dayOf: (stamp) => dayUnder(stamp, "day-first"),
+    decision: decision("day order", isNamed ? "by the month's name" : "year first", {
+      confidence: "certain",
+      because: isNamed ? "months are written as words" : "dates begin with a four-digit year",
+    }),
+  };
+}
+
+function toldOrder(
+  open: readonly Stamp[],
+  trials: readonly Trial[],
+  options: LogOptions,
+): Result<DateOrder> {
+  const order: Order = options.dayFirst === true ? "day-first" : "month-first";
+  const trial = trials.find((each) => each.order === order);
+  if (trial !== undefined && trial.fit >= 0.99)
+    return ok(ordered(order, "it was given as an option", "told"));
+  const odd = open.find((stamp) => Number.isNaN(dayUnder(stamp, order)));
+  return failed({
+    code: "log/day-order",
+    what: `the date ${odd === undefined ? "" : written(odd)} cannot be read ${NAMES[order]}`,
+    where: options.name,
+    expected: "an order of day and month under which the dates exist",
+    fix: "leave out the option about the day, or turn it round",
+  });
+}
+
+function tryOrder(open: readonly Stamp[], order: Order): Trial {
+  let fit = 0;
+  let jumps = 0;
+  let previous = Number.NaN;
+  for (const stamp of open) {
+    const day = dayUnder(stamp, order);
+    if (Number.isNaN(day)) continue;
+    fit++;
+    if (Math.abs(day - previous) > 1) jumps++;
+    previous = day;
+  }
+  return { order, fit: fit / open.length, jumps };
+}
+
+function bestTrials(trials: readonly Trial[]): readonly Trial[] {
+  const fitting = trials.filter((trial) => trial.fit >= 0.99);
+  const pool = fitting.length > 0 ? fitting : trials;
+  const bestFit = Math.max(...pool.map((trial) => trial.fit));
+  const fewest = Math.min(...pool.map((trial) => trial.jumps));
+  return fitting.length > 0
+    ? pool.filter((trial) => trial.jumps === fewest)
+    : pool.filter((trial) => trial.fit === bestFit).slice(0, 1);
+}
+
+function settledBecause(trials: readonly Trial[], best: Trial): string {
+  const others = trials.filter((trial) => trial !== best && trial.order !== "year-first");
+  return others.some((trial) => trial.fit >= 0.99)
+    ? "only so does the date move on by one day at midnight"
+    : "a field above 12 can only be the day";
+}
+
+/** Chooses among orders that fit equally well; what is left open is only the calendar label. */
+function weighed(
+  open: readonly Stamp[],
+  best: readonly Trial[],
+  preambleText: string,
+  stamps: readonly (Stamp | null)[],
+): DateOrder {
+  const first = open[0] as Stamp;
+  const orders = best.map((trial) => trial.order).filter((order) => isModern(first, order));
+  const usable = orders.length > 0 ? orders : best.map((trial) => trial.order);
+  const days = new Set(usable.map((order) => dayUnder(first, order)));
+  const [lone] = usable;
+  if (days.size === 1 && lone !== undefined)
+    return ordered(
+      lone,
+      "day and month are the same number, or only one order gives a likely year",
+      "certain",
+    );
+  const hint = hintOf(first, preambleText, stamps);
+  const order = usable.includes(hint.order) ? hint.order : (lone as Order);
+  const runner = usable.find((other) => other !== order) as Order;
+  const label = (each: Order) => `${NAMES[each]}: ${dayText(dayUnder(first, each))}`;
+  return {
+    dayOf: (stamp) => dayUnder(stamp, order),
+    decision: decision("day order", label(order), {
+      confidence: "guessed",
+      because: `${hint.because}; ${written(first)} fits both, and only the calendar date depends on it`,
+      runnerUp: label(runner),
+      option: OPTION,
+    }),
+  };
+}
+
+function hintOf(
+  first: Stamp,
+  preambleText: string,
+  stamps: readonly (Stamp | null)[],
+): { readonly order: Order; readonly because: string } {
+  for (const match of preambleText.matchAll(/(?<!\d)(\d{1,2})([-/.])(\d{1,2})\2\d{2,4}(?!\d)/g)) {
+    if (Number(match[1]) > 12)
+      return { order: "day-first", because: "a date above the table is written day first" };
+    if (Number(match[3]) > 12)
+      return { order: "month-first", because: "a date above the table is written month first" };
+  }
+  if (first.separator === ".")
+    return { order: "day-first", because: "dates with dots are mostly written day first" };
+  if (stamps.some((stamp) => stamp !== null && stamp.half !== null))
+    return { order: "month-first", because: "clocks with AM and PM mostly go with month first" };
+  return { order: "day-first", because: "nothing in the log settles it" };
+}
+
+/** A two-digit year read in the wrong place gives a year that no log has. */
+function isModern(stamp: Stamp, order: Order): boolean {
+  const { year } = dateOf(dayUnder(stamp, order));
+  return year >= 1995 && year <= 2060;
+}
+
+function ordered(order: Order, because: string, confidence: Decision["confidence"]): DateOrder {
+  return {
+    dayOf: (stamp) => dayUnder(stamp, order),
+    decision: decision("day order", NAMES[order], { confidence, because, option: OPTION }),
+  };
+}
+
+function dayUnder(stamp: Stamp, order: Order): number {
+  const { first, second, third } = stamp;
+  if (stamp.order === "year-first") return dayNumber(first, second, third);
+  if (stamp.order === "day-first") return dayNumber(fullYear(third), second, first);
+  if (order === "day-first") return dayNumber(fullYear(third), second, first);
+  if (order === "month-first") return dayNumber(fullYear(third), first, second);
+  return third > 31 ? Number.NaN : dayNumber(fullYear(first), second, third);
+}
+
+function fullYear(year: number): number {
+  if (year >= 100) return year;
+  return year < 70 ? 2000 + year : 1900 + year;
+}
+
+function written(stamp: Stamp): string {
+  return [stamp.first, stamp.second, stamp.third].join(stamp.separator);
+}
+
+function dayText(day: number): string {
+  const { year, month, day: dayOfMonth } = dateOf(day);
+  return `${year}-${String(month).padStart(2, "0")}-${String(dayOfMonth).padStart(2, "0")}`;
+}

@@ -1,0 +1,106 @@
+import { failed, ok, type Result } from "../../problem.ts";
+import { decision } from "../decision.ts";
+import type { Decision } from "../LogReading.ts";
+import type { Column } from "../text/table.ts";
+import type { RowTimes, TimeQuery } from "./rowTimes.ts";
+import type { NumberForm } from "./timeColumn.ts";
+import { labelledScale, plausibleScales, type TimeScale, timeScale } from "./timeUnit.ts";
+
+/** Day number of 1970-01-01 in the 1900 date system of spreadsheets. */
+const SERIAL_1970 = 25_569;
+
+/** Times from a column of numbers: counts since 1970, spreadsheet days, or elapsed time. */
+export function numberTimes(column: Column, form: NumberForm, query: TimeQuery): Result<RowTimes> {
+  if (form.kind === "epoch") {
+    const format = decision("time format", form.name, {
+      confidence: "certain",
+      because: "only so do the numbers lie between 1990 and 2100; read as universal time",
+    });
+    return ok(
+      dated(
+        column.numbers.map((value) => value / form.perSecond),
+        format,
+      ),
+    );
+  }
+  if (form.kind === "serial") {
+    const format = decision("time format", "spreadsheet days", {
+      confidence: "likely",
+      because: "the numbers lie between 1990 and 2100 as days since 1900, and have fractions",
+    });
+    return ok(dated(column.numbers.map(serialSeconds), format));
+  }
+  return elapsedTimes(column, query);
+}
+
+function dated(seconds: Float64Array, format: Decision): RowTimes {
+  return { seconds, clock: "date", doubt: null, decisions: [format] };
+}
+
+/** To the millisecond, since a day number carries rounding in its last digits. */
+function serialSeconds(value: number): number {
+  return Math.round((value - SERIAL_1970) * 86_400_000) / 1000;
+}
+
+function elapsedTimes(column: Column, query: TimeQuery): Result<RowTimes> {
+  const { options } = query;
+  const label = labelledScale(column.unitText) ?? labelledScale(column.name.replace(/_/g, " "));
+  const plausible = plausibleScales(column.numbers, query.tempsC);
+  if (options.timeUnit !== undefined)
+    return ok(
+      scaled(column, timeScale(options.timeUnit), formatDecision(options.timeUnit, "told")),
+    );
+  if (label !== null)
+    return ok({
+      ...scaled(column, label, formatDecision(label.name, "certain")),
+      doubt: labelDoubt(column, label, plausible),
+    });
+  const [scale] = plausible;
+  if (plausible.length === 1 && scale !== undefined)
+    return ok(scaled(column, scale, formatDecision(scale.name, "likely")));
+  const found =
+    plausible.length === 0
+      ? "no unit gives a firing of a likely length and heating rate"
+      : `${plausible.map((each) => each.name).join(" and ")} both give a likely firing`;
+  return failed({
+    code: "log/time-unit-unknown",
+    what: `the times in "${column.name}" have no unit, and ${found}`,
+    where: options.name,
+    expected: "seconds, minutes or hours, named in the header or in a row under it",
+    fix: "say it with --time-unit s, min or h",
+  });
+}
+
+function scaled(column: Column, scale: TimeScale, format: Decision): RowTimes {
+  return {
+    seconds: column.numbers.map((value) => value * scale.seconds),
+    clock: "none",
+    doubt: null,
+    decisions: [format],
+  };
+}
+
+function formatDecision(unit: string, confidence: Decision["confidence"]): Decision {
+  const because: Readonly<Record<Decision["confidence"], string>> = {
+    told: "it was given as an option",
+    certain: "the unit is written in the header",
+    likely: "only this unit gives a likely length and heating rate",
+    guessed: "",
+  };
+  return decision("time format", `elapsed, in ${unit}`, {
+    confidence,
+    because: because[confidence],
+    option: "--time-unit s, min or h",
+  });
+}
+
+/** A label that gives an impossible firing while another unit gives a likely one. */
+function labelDoubt(
+  column: Column,
+  label: TimeScale,
+  plausible: readonly TimeScale[],
+): string | null {
+  const [other] = plausible;
+  if (plausible.length !== 1 || other === undefined || other.name === label.name) return null;
+  return `"${column.name}" says ${label.name}, but only ${other.name} would give a likely firing; --time-unit ${other.name} reads it so.`;
+}

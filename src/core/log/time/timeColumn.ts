@@ -1,0 +1,248 @@
+import { failed, ok, type Result } from "../../problem.ts";
+import { type Shape, shapeOf } from "../statistics.ts";
+import { columnList, findColumn } from "../text/columnNames.ts";
+import type { Column, Table } from "../text/table.ts";
+
+/** Where the time of a row stands. */
+export type TimePlace =
+  | {
+      readonly kind: "written";
+      /** Column with the date; null when the log has only a clock. */
+      readonly date: Column | null;
+      /** Column with the time, often the same; null for a date alone. */
+      readonly clock: Column | null;
+    }
+  | { readonly kind: "number"; readonly column: Column; readonly form: NumberForm }
+  | { readonly kind: "none" };
+
+/** What a number that stands for time is. */
+export type NumberForm =
+  | { readonly kind: "epoch"; readonly perSecond: number; readonly name: string }
+  | { readonly kind: "serial" }
+  | { readonly kind: "elapsed" }
+  | { readonly kind: "index" };
+
+/** A place of the time, with how well it fits and why. */
+export interface TimeChoice {
+  readonly place: TimePlace;
+  readonly because: string;
+  readonly runnerUp: string | null;
+  readonly told: boolean;
+}
+
+interface Candidate {
+  readonly place: TimePlace;
+  readonly score: number;
+  readonly because: string;
+}
+
+/** Names that say that a column is a time, and names of a mere count. */
+const TIME_NAME =
+  /time|date|zeit|datum|uhr|stamp|clock|elapsed|temps|heure|hora|tempo|\b(?:sec|seconds?|min|minutes?|hours?|hrs?|t|s|h)\b/i;
+const TEMPERATURE_NAME = /temp(?!o\b|s\b)|thermo|°|℃|℉|deg/i;
+const INDEX_NAME =
+  /^(?:index|idx|no\.?|nr\.?|num(?:ber)?|#|n|row|rec(?:ord)?|sample|scan|point|count|line|id|reading|seq)\b/i;
+
+/** Scales of a count of seconds since 1970; the ranges of 1990…2100 do not overlap. */
+const EPOCHS = [
+  { perSecond: 1, name: "seconds since 1970" },
+  { perSecond: 1e3, name: "milliseconds since 1970" },
+  { perSecond: 1e6, name: "microseconds since 1970" },
+  { perSecond: 1e9, name: "nanoseconds since 1970" },
+] as const;
+const EPOCH_1990 = 6.31e8;
+const EPOCH_2100 = 4.1e9;
+/** Spreadsheet day numbers of 1990…2100 in both date systems. */
+const SERIAL_1990 = 31_412;
+const SERIAL_2100 = 73_051;
+
+/**
+ * The column, or pair of columns, that holds the time.
+ * @returns the place (perhaps `none`), or `log/unknown-column` for a name that is not there.
+ */
+export function pickTime(
+  table: Table,
+  { name, told }: { readonly name: string; readonly told: string | undefined },
+): Result<TimeChoice> {
+  if (told !== undefined) return toldTime(table, { name, told });
+  const candidates = [
+    ...pairCandidates(table.columns),
+    ...table.columns.flatMap((column) => columnCandidates(column, table.rowCount)),
+  ].sort((a, b) => b.score - a.score);
+  const best = candidates[0];
+  if (best === undefined)
+    return ok({
+      place: { kind: "none" },
+      because: "no column rises like time",
+      runnerUp: null,
+      told: false,
+    });
+  const next = candidates.find((other) => placeName(other.place) !== placeName(best.place));
+  return ok({
+    place: best.place,
+    because: best.because,
+    runnerUp: next === undefined ? null : placeName(next.place),
+    told: false,
+  });
+}
+
+/** Names of the columns of a place, for people. */
+export function placeName(place: TimePlace): string {
+  if (place.kind === "none") return "none";
+  if (place.kind === "number") return place.column.name;
+  const names = [place.date?.name, place.clock?.name].filter((each) => each !== undefined);
+  return [...new Set(names)].join(" + ");
+}
+
+function toldTime(
+  table: Table,
+  { name, told }: { readonly name: string; readonly told: string },
+): Result<TimeChoice> {
+  const column = findColumn(table.columns, told);
+  if (column === null)
+    return failed({
+      code: "log/unknown-column",
+      what: `there is no column "${told}" for the time`,
+      where: name,
+      expected: `one of its columns: ${columnList(table.columns)}`,
+      fix: "give --time-column one of these names, or its number from 1",
+    });
+  const best = columnCandidates(column, table.rowCount)[0];
+  const isNumber = column.kind === "number";
+  if (best === undefined && !isNumber)
+    return failed({
+      code: "log/no-time",
+      what: `column "${column.name}" holds no times`,
+      where: name,
+      expected: "a column of dates, clock times, or numbers that rise",
+      fix: `give --time-column another of: ${columnList(table.columns)}`,
+    });
+  const place: TimePlace = best?.place ?? { kind: "number", column, form: { kind: "elapsed" } };
+  const pair =
+    place.kind === "written" && place.date === null ? pairOf(table.columns, column) : null;
+  return ok({
+    place: pair ?? place,
+    because: "it was given as an option",
+    runnerUp: null,
+    told: true,
+  });
+}
+
+function pairOf(columns: readonly Column[], clock: Column): TimePlace | null {
+  const date = columns.find((column) => hasDate(column) && !hasClock(column));
+  return date === undefined ? null : { kind: "written", date, clock };
+}
+
+function pairCandidates(columns: readonly Column[]): readonly Candidate[] {
+  const date = columns.find((column) => hasDate(column) && !hasClock(column));
+  const clock = columns.find((column) => hasClock(column) && !hasDate(column));
+  if (date === undefined || clock === undefined) return [];
+  const because = "one column holds dates and another clock times";
+  return [{ place: { kind: "written", date, clock }, score: 95, because }];
+}
+
+function hasDate(column: Column): boolean {
+  return share(column, (stamp) => stamp.order !== "none") > 0;
+}
+
+function hasClock(column: Column): boolean {
+  return share(column, (stamp) => stamp.clockFields > 0) > 0.5;
+}
+
+function share(
+  column: Column,
+  test: (stamp: NonNullable<Column["stamps"][number]>) => boolean,
+): number {
+  if (column.kind !== "stamp") return 0;
+  let met = 0;
+  for (const stamp of column.stamps) if (stamp !== null && test(stamp)) met++;
+  return met / Math.max(1, column.stamps.length);
+}
+
+function columnCandidates(column: Column, rowCount: number): readonly Candidate[] {
+  if (column.kind === "text") return [];
+  if (column.kind === "stamp") return [writtenCandidate(column)];
+  return numberCandidates(column, rowCount);
+}
+
+function writtenCandidate(column: Column): Candidate {
+  const named = TIME_NAME.test(column.name) ? 3 : 0;
+  const early = -column.index / 100;
+  const dated = hasDate(column);
+  const clocked = hasClock(column);
+  const place: TimePlace = {
+    kind: "written",
+    date: dated ? column : null,
+    clock: clocked ? column : null,
+  };
+  const score = (dated && clocked ? 100 : clocked ? 85 : 60) + named + early;
+  const what = dated && clocked ? "dates with clock times" : clocked ? "clock times" : "dates";
+  return { place, score, because: `its cells are ${what}` };
+}
+
+function numberCandidates(column: Column, rowCount: number): readonly Candidate[] {
+  const shape = shapeOf(column.numbers);
+  if (shape.count < 2 || shape.count < 0.5 * rowCount) return [];
+  const falls = shape.steadyShare < 0.01;
+  if (shape.steadyShare < 0.97 && !falls && !TIME_NAME.test(column.name)) return [];
+  const number = (form: NumberForm): TimePlace => ({ kind: "number", column, form });
+  const epoch = EPOCHS.find(
+    ({ perSecond }) =>
+      shape.first >= EPOCH_1990 * perSecond && shape.first <= EPOCH_2100 * perSecond,
+  );
+  if (epoch !== undefined)
+    return [
+      {
+        place: number({ kind: "epoch", ...epoch }),
+        score: 90,
+        because: `its numbers have the size of ${epoch.name}`,
+      },
+    ];
+  if (isSerial(shape))
+    return [
+      {
+        place: number({ kind: "serial" }),
+        score: 80,
+        because: "its numbers are spreadsheet days of 1990 to 2100 with a fraction",
+      },
+    ];
+  return elapsedCandidates(column, shape, number);
+}
+
+function isSerial(shape: Shape): boolean {
+  return (
+    shape.least >= SERIAL_1990 &&
+    shape.greatest <= SERIAL_2100 &&
+    shape.greatest - shape.least < 60 &&
+    shape.medianStep < 0.2 &&
+    !shape.isWhole
+  );
+}
+
+function elapsedCandidates(
+  column: Column,
+  shape: Shape,
+  number: (form: NumberForm) => TimePlace,
+): readonly Candidate[] {
+  const label = `${column.name} ${column.unitText}`;
+  const isTemperature = TEMPERATURE_NAME.test(label);
+  if (isTemperature) return [];
+  const countsByOne = shape.isWhole && shape.medianStep === 1 && shape.risingShare > 0.97;
+  if (INDEX_NAME.test(column.name))
+    return countsByOne
+      ? [{ place: number({ kind: "index" }), score: 20, because: "it counts the samples" }]
+      : [];
+  if (TIME_NAME.test(label))
+    return [
+      { place: number({ kind: "elapsed" }), score: 70, because: "its name says so and it rises" },
+    ];
+  const isRising = shape.risingShare > 0.97 || shape.steadyShare < 0.01;
+  if (!isRising || /^column \d+$/.test(column.name) === false) return [];
+  return [
+    {
+      place: number(countsByOne ? { kind: "index" } : { kind: "elapsed" }),
+      score: column.index === 0 ? 50 : 30,
+      because: countsByOne ? "it counts up by one" : "it rises from row to row",
+    },
+  ];
+}

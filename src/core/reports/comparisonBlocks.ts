@@ -1,0 +1,140 @@
+import type { ComparedFiring, Comparison } from "../firing/Comparison.ts";
+import { printDifference, printDuration, printRate, printTemperature } from "../units/print.ts";
+import type { TemperatureUnit } from "../units/temperature.ts";
+import type { Block, Cell, ChartPair } from "./Block.ts";
+import { chartBlocks } from "./chartBlocks.ts";
+import type { ReportContext } from "./reviewBlocks.ts";
+import { cautionBlocks } from "./sections/cautionBlocks.ts";
+import { plusMinus } from "./sections/coneWords.ts";
+
+const SIDE_BY_SIDE = 3;
+
+/** What a comparison needs to know beside its object. */
+export interface ComparisonContext extends Omit<ReportContext, "charts"> {
+  /** The firings over each other. */
+  readonly charts?: { readonly overlay?: ChartPair };
+}
+
+/** Several firings side by side, as blocks; in threes when there are more. */
+export function comparisonBlocks(
+  comparison: Comparison,
+  context: ComparisonContext,
+): readonly Block[] {
+  const { unit, charts = {}, sources = [] } = context;
+  const { firings } = comparison;
+  const apart = apartSentence(firings);
+  return [
+    ...(apart === null ? [] : [{ kind: "lead", text: apart } as const]),
+    ...chartBlocks("The firings laid over each other at their peaks", charts.overlay),
+    { kind: "heading", text: "Side by side" },
+    ...inThrees(firings).map((group, index) => groupTable(group, index * SIDE_BY_SIDE, unit)),
+    { kind: "heading", text: "What this rests on" },
+    {
+      kind: "list",
+      items: [
+        "Every number is from the hottest thermocouple of its firing, the one named.",
+        "Cones are worked out from the whole curve with a heatwork model; the ± is one standard deviation, thermocouple and place in the kiln included.",
+        ...sources,
+      ],
+    },
+    ...cautionBlocks(comparison.cautions),
+  ];
+}
+
+function inThrees(firings: readonly ComparedFiring[]): readonly (readonly ComparedFiring[])[] {
+  return Array.from({ length: Math.ceil(firings.length / SIDE_BY_SIDE) }, (_, group) =>
+    firings.slice(group * SIDE_BY_SIDE, (group + 1) * SIDE_BY_SIDE),
+  );
+}
+
+function groupTable(
+  firings: readonly ComparedFiring[],
+  before: number,
+  unit: TemperatureUnit,
+): Block {
+  return {
+    kind: "table",
+    caption:
+      firings.length === 1
+        ? `Firing ${before + 1}`
+        : `Firings ${before + 1} to ${before + firings.length}`,
+    columns: [
+      { head: "", align: "left" },
+      ...firings.map(({ title }) => ({ head: title, align: "right" }) as const),
+    ],
+    rows: measures(unit).map(({ label, of }): readonly Cell[] => [label, ...firings.map(of)]),
+  };
+}
+
+interface Measure {
+  readonly label: string;
+  readonly of: (firing: ComparedFiring) => Cell;
+}
+
+function measures(unit: TemperatureUnit): readonly Measure[] {
+  const rate = (value: number | null) => (value === null ? "not measured" : printRate(value, unit));
+  return [
+    { label: "thermocouple", of: (firing) => firing.zone },
+    { label: "heat reached", of: heatCell },
+    { label: "peak", of: (firing) => printTemperature(firing.peakC, unit) },
+    {
+      label: `last ${printDifference(100, unit)} to the peak`,
+      of: (firing) => rate(firing.lastHundredCPerHour),
+    },
+    {
+      label: `within ${printDifference(5, unit)} of the peak`,
+      of: (firing) => printDuration(firing.secondsWithinFiveOfPeak),
+    },
+    {
+      label: `above ${printTemperature(1100, unit)}`,
+      of: (firing) => printDuration(firing.secondsAbove1100C),
+    },
+    {
+      label: "quartz, cooling: mean",
+      of: (firing) => rate(firing.quartzCooling.meanCPerHour),
+    },
+    {
+      label: "quartz, cooling: fastest",
+      of: (firing) => rate(firing.quartzCooling.fastestCPerHour),
+    },
+    {
+      label: "cristobalite, cooling: mean",
+      of: (firing) => rate(firing.cristobaliteCooling.meanCPerHour),
+    },
+    {
+      label: "cristobalite, cooling: fastest",
+      of: (firing) => rate(firing.cristobaliteCooling.fastestCPerHour),
+    },
+    { label: "last reading", of: (firing) => printTemperature(firing.lastReadingC, unit) },
+    { label: "length of the log", of: (firing) => printDuration(firing.totalSeconds) },
+    { label: "warnings", of: warningCell },
+  ];
+}
+
+function heatCell(firing: ComparedFiring): Cell {
+  return firing.sigmaCones === null
+    ? firing.coneLabel
+    : { lines: [firing.coneLabel, `± ${plusMinus(firing.sigmaCones)} cones`] };
+}
+
+function warningCell(firing: ComparedFiring): Cell {
+  return firing.warnings === 0 ? "none" : { lines: [String(firing.warnings)], style: "warning" };
+}
+
+/** How far apart the most and the least heat lie; null when fewer than two can be placed. */
+function apartSentence(firings: readonly ComparedFiring[]): string | null {
+  const placed = firings
+    .filter((firing) => firing.coneIndex !== null)
+    .sort((a, b) => (a.coneIndex as number) - (b.coneIndex as number));
+  const least = placed[0];
+  const most = placed.at(-1);
+  if (least === undefined || most === undefined || least === most) return null;
+  const apart = (most.coneIndex as number) - (least.coneIndex as number);
+  const doubt = Math.hypot(least.sigmaCones ?? 0, most.sigmaCones ?? 0);
+  if (apart < 0.05) return "All got the same heat, to a twentieth of a cone.";
+  const among = placed.length < firings.length ? "Of those that can be placed: most" : "Most";
+  const said = `${among} heat in “${most.title}”, least in “${least.title}”: ${apart.toFixed(1)} cones apart`;
+  return apart < doubt
+    ? `${said}, less than the ± of the two together: it may be no difference at all.`
+    : `${said}.`;
+}

@@ -1,0 +1,25 @@
+import { z } from "zod";
+import { comparisonDocumentSchema } from "./comparisonDocument.ts";
+import { conesDocumentSchema } from "./conesDocument.ts";
+import { draftDocumentSchema } from "./draftDocument.ts";
+import { problemDocumentSchema } from "./problemDocument.ts";
+import { reviewDocumentSchema } from "./reviewDocument.ts";
+
+const SCHEMAS = {
+  review: reviewDocumentSchema,
+  draft: draftDocumentSchema,
+  compare: comparisonDocumentSchema,
+  cones: conesDocumentSchema,
+  problems: problemDocumentSchema,
+} as const;
+
+/** A document that the command can print: named after the command, or `problems`. */
+export type DocumentName = keyof typeof SCHEMAS;
+
+/** Every document name, in the order in which the commands are listed. */
+export const DOCUMENT_NAMES = Object.keys(SCHEMAS) as readonly DocumentName[];
+
+/** The JSON Schema (draft 2020-12) of a document, made from the schema that defines it. */
+export function documentJsonSchema(name: DocumentName): Record<string, unknown> {
+  return { ...z.toJSONSchema(SCHEMAS[name]), title: `undunted ${name}` };
+}

@@ -1,0 +1,66 @@
+import { z } from "zod";
+import type { Draft } from "../../schedule/Draft.ts";
+import { cautionsPiece, crossingsPiece, findingsPiece, heatworkPiece } from "./pieces.ts";
+import { cautionShape, crossingShape, findingShape, heatworkShape, opening } from "./shapes.ts";
+
+/** The document of `draft`: one schedule laid out and judged, in canonical units, unrounded. */
+export const draftDocumentSchema = z.strictObject({
+  ...opening("draft"),
+  title: z.string(),
+  coneWanted: z.string().nullable(),
+  start: z.string().nullable().describe("wall time of the start, without a zone"),
+  startC: z.number(),
+  timeline: z.array(
+    z.strictObject({
+      segment: z.int().describe("index of the segment, from 0"),
+      kind: z.enum(["ramp", "hold"]),
+      fromC: z.number(),
+      toC: z.number(),
+      rateCPerHour: z.number(),
+      assumedRate: z.boolean().describe("the file says full; the rate is taken for the kiln"),
+      startSeconds: z.number(),
+      endSeconds: z.number(),
+    }),
+  ),
+  totalSeconds: z.number(),
+  heatwork: heatworkShape,
+  crossings: z.array(crossingShape),
+  energyKWh: z.number().nullable().describe("null while no kiln is known"),
+  assumptions: z.array(z.string()),
+  findings: z.array(findingShape),
+  cautions: z.array(cautionShape),
+});
+
+/** What `draft --json` prints. */
+export type DraftDocument = z.infer<typeof draftDocumentSchema>;
+
+/** A drafted firing as its JSON document. */
+export function draftDocument(draft: Draft): DraftDocument {
+  const { schedule, expansion } = draft;
+  return {
+    schemaVersion: 1,
+    ok: true,
+    command: "draft",
+    title: schedule.title,
+    coneWanted: schedule.cone,
+    start: draft.start,
+    startC: schedule.startC,
+    timeline: expansion.timeline.map((row) => ({
+      segment: row.segment,
+      kind: row.kind,
+      fromC: row.fromC,
+      toC: row.toC,
+      rateCPerHour: row.rateCPerHour,
+      assumedRate: row.assumedRate,
+      startSeconds: row.startSeconds,
+      endSeconds: row.endSeconds,
+    })),
+    totalSeconds: expansion.timeline.at(-1)?.endSeconds ?? 0,
+    heatwork: heatworkPiece(draft.heatwork),
+    crossings: crossingsPiece(draft.crossings),
+    energyKWh: null,
+    assumptions: [...expansion.assumptions],
+    findings: findingsPiece(draft.findings),
+    cautions: cautionsPiece(draft.cautions),
+  };
+}

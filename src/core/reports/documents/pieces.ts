@@ -1,0 +1,97 @@
+import type { z } from "zod";
+import type { Heatwork } from "../../cones/cone.ts";
+import type { EvidenceKind, Finding } from "../../findings/Finding.ts";
+import { adviceText, statementText } from "../../findings/findingText.ts";
+import { ordered } from "../../findings/ordered.ts";
+import type { Crossing } from "../../ware/Crossing.ts";
+import type { crossingShape, findingShape, heatworkShape } from "./shapes.ts";
+
+const UNITS: Readonly<Record<EvidenceKind, "°C" | "K" | "°C/h" | "s" | "1">> = {
+  temperature: "°C",
+  difference: "K",
+  rate: "°C/h",
+  duration: "s",
+  elapsed: "s",
+  ratio: "1",
+  percent: "1",
+  count: "1",
+  cones: "1",
+};
+
+/** Findings as they stand in a document: worst first, sentences in °C, numbers unrounded. */
+export function findingsPiece(findings: readonly Finding[]): z.infer<typeof findingShape>[] {
+  return ordered(findings).map((finding) => ({
+    topic: finding.topic,
+    severity: finding.severity,
+    text: statementText(finding, "C"),
+    advice: adviceText(finding, "C"),
+    evidence: finding.evidence.map(({ name, value, kind }) => ({
+      name,
+      value,
+      kind,
+      unit: UNITS[kind],
+    })),
+    basis: finding.basis,
+    zone: finding.zone,
+    span: finding.span === null ? null : { ...finding.span },
+  }));
+}
+
+/** Crossings as they stand in a document. */
+export function crossingsPiece(crossings: readonly Crossing[]): z.infer<typeof crossingShape>[] {
+  return crossings.map((crossing) => ({
+    band: crossing.band,
+    direction: crossing.direction,
+    fromC: crossing.fromC,
+    toC: crossing.toC,
+    measured: crossing.measured,
+    startSeconds: crossing.startSeconds,
+    endSeconds: crossing.endSeconds,
+    seconds: crossing.seconds,
+    meanCPerHour: crossing.meanCPerHour,
+    fastestCPerHour: crossing.fastestCPerHour,
+    fastestAtSeconds: crossing.fastestAtSeconds,
+    windowMinutes: crossing.windowMinutes,
+    recrossings: crossing.recrossings,
+    notes: [...crossing.notes],
+    limitCPerHour: crossing.limitCPerHour,
+    limitBasis: crossing.limitBasis,
+    strainRatio: crossing.strainRatio,
+  }));
+}
+
+/** The answer of the cone model as it stands in a document. */
+export function heatworkPiece(heatwork: Heatwork): z.infer<typeof heatworkShape> {
+  const { position } = heatwork;
+  return {
+    series: heatwork.series,
+    cone: position.cone,
+    fraction: position.fraction,
+    next: position.next,
+    label: position.label,
+    sigmaCones: heatwork.sigmaCones,
+    modelSigmaCones: heatwork.modelSigmaCones,
+    offsetK: heatwork.offsetK,
+    peakC: heatwork.peakC,
+    lastHundredCPerHour: heatwork.lastHundredCPerHour,
+    effectiveRateCPerHour: heatwork.effectiveRateCPerHour,
+    extrapolations: [...heatwork.extrapolations],
+    cones: heatwork.cones.map((state) => ({
+      cone: state.cone,
+      heatwork: state.heatwork,
+      marginK: state.marginK,
+      marginSigmaK: state.marginSigmaK,
+      bend: state.bend,
+      downAtSeconds: state.downAtSeconds,
+    })),
+  };
+}
+
+/** Cautions as they stand in a document, each once. */
+export function cautionsPiece(
+  cautions: readonly { readonly topic: string; readonly text: string }[],
+): { topic: string; text: string }[] {
+  return cautions
+    .filter((caution, at) => cautions.findIndex(({ text }) => text === caution.text) === at)
+    .map(({ topic, text }) => ({ topic, text }));
+}

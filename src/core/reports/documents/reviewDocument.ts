@@ -1,0 +1,230 @@
+import { z } from "zod";
+import type { FiringReview } from "../../firing/FiringReview.ts";
+import type { LogReading } from "../../log/LogReading.ts";
+import { cautionsPiece, crossingsPiece, findingsPiece, heatworkPiece } from "./pieces.ts";
+import { cautionShape, crossingShape, findingShape, heatworkShape, opening } from "./shapes.ts";
+
+const gapShape = z.strictObject({ fromSeconds: z.number(), toSeconds: z.number() });
+
+const logShape = z.strictObject({
+  name: z.string().describe("file name without its folder"),
+  rows: z.int(),
+  accepted: z.int(),
+  rejected: z.array(z.strictObject({ reason: z.string(), count: z.int() })),
+  unit: z.enum(["C", "F", "K"]).describe("unit of the file; this document is in °C"),
+  columns: z.array(
+    z.strictObject({
+      name: z.string(),
+      role: z.enum(["temperature", "set-point", "output", "cold-junction", "other"]),
+      readings: z.int(),
+      dropped: z.int(),
+    }),
+  ),
+  start: z.string().nullable().describe("wall time of the first reading, without a zone"),
+  startOfDaySeconds: z.number().nullable(),
+  intervalSeconds: z.number(),
+  gaps: z.array(gapShape),
+  faults: z.array(
+    z.strictObject({
+      kind: z.enum(["spike", "stuck", "open", "gap", "clock", "coarse"]),
+      channel: z.string().nullable(),
+      fromSeconds: z.number(),
+      toSeconds: z.number(),
+      count: z.int(),
+      what: z.string(),
+    }),
+  ),
+  decisions: z.array(
+    z.strictObject({
+      about: z.string(),
+      choice: z.string(),
+      confidence: z.enum(["told", "certain", "likely", "guessed"]),
+      because: z.string(),
+      runnerUp: z.string().nullable(),
+      option: z.string().nullable(),
+    }),
+  ),
+});
+
+const zoneShape = z.strictObject({
+  name: z.string(),
+  peakC: z.number(),
+  peakAtSeconds: z.number(),
+  secondsWithinFiveOfPeak: z.number(),
+  lastReadingC: z.number(),
+  lastReadingAtSeconds: z.number(),
+  heatwork: heatworkShape,
+  segments: z.array(
+    z.strictObject({
+      kind: z.enum(["ramp", "hold"]),
+      startSeconds: z.number(),
+      endSeconds: z.number(),
+      fromC: z.number(),
+      toC: z.number(),
+      rateCPerHour: z.number(),
+      stable: z.boolean(),
+    }),
+  ),
+  crossings: z.array(crossingShape),
+});
+
+/** The document of `review`: one firing, in canonical units, unrounded. */
+export const reviewDocumentSchema = z.strictObject({
+  ...opening("review"),
+  title: z.string(),
+  log: logShape,
+  zones: z.array(zoneShape),
+  spread: z
+    .strictObject({ largestK: z.number(), largestAtSeconds: z.number(), atPeakK: z.number() })
+    .nullable()
+    .describe("difference between thermocouples; null with one"),
+  witnessOffset: z
+    .strictObject({
+      series: z.string(),
+      offsetK: z.number(),
+      lowK: z.number().nullable(),
+      highK: z.number().nullable(),
+      witnesses: z.array(
+        z.strictObject({ cone: z.string(), said: z.string(), impliedK: z.number().nullable() }),
+      ),
+    })
+    .nullable(),
+  plan: z
+    .strictObject({
+      title: z.string(),
+      zone: z.string(),
+      shiftSeconds: z.number(),
+      largestDeviationK: z.number(),
+      largestDeviationAtSeconds: z.number(),
+      areaDeviationRatio: z.number(),
+      peakDeviationK: z.number(),
+      peakDelaySeconds: z.number(),
+    })
+    .nullable(),
+  heard: z.array(
+    z.strictObject({
+      what: z.string(),
+      atSeconds: z.number().nullable(),
+      tempC: z.number().nullable(),
+      note: z.string().nullable(),
+    }),
+  ),
+  record: z.array(z.strictObject({ label: z.string(), text: z.string() })),
+  findings: z.array(findingShape),
+  cautions: z.array(cautionShape),
+});
+
+/** What `review --json` prints. */
+export type ReviewDocument = z.infer<typeof reviewDocumentSchema>;
+
+/** A reviewed firing as its JSON document. */
+export function reviewDocument(review: FiringReview): ReviewDocument {
+  return {
+    schemaVersion: 1,
+    ok: true,
+    command: "review",
+    title: review.title,
+    log: logPiece(review.reading),
+    zones: review.zones.map((zone) => ({
+      name: zone.name,
+      peakC: zone.peakC,
+      peakAtSeconds: zone.peakAtSeconds,
+      secondsWithinFiveOfPeak: zone.secondsWithinFiveOfPeak,
+      lastReadingC: zone.lastReadingC,
+      lastReadingAtSeconds: zone.lastReadingAtSeconds,
+      heatwork: heatworkPiece(zone.heatwork),
+      segments: zone.segments.map(
+        ({ kind, startSeconds, endSeconds, fromC, toC, rateCPerHour, stable }) => ({
+          kind,
+          startSeconds,
+          endSeconds,
+          fromC,
+          toC,
+          rateCPerHour,
+          stable,
+        }),
+      ),
+      crossings: crossingsPiece(zone.crossings),
+    })),
+    ...differencePieces(review),
+    heard: review.heard.map(({ what, atSeconds, tempC, note }) => ({
+      what,
+      atSeconds,
+      tempC,
+      note,
+    })),
+    record: review.recordLines.map(({ label, text }) => ({ label, text })),
+    findings: findingsPiece(review.findings),
+    cautions: cautionsPiece(review.cautions),
+  };
+}
+
+function differencePieces(
+  review: FiringReview,
+): Pick<ReviewDocument, "spread" | "witnessOffset" | "plan"> {
+  const { spread, offset, comparison } = review;
+  return {
+    spread: spread && {
+      largestK: spread.largestC,
+      largestAtSeconds: spread.largestAtSeconds,
+      atPeakK: spread.atPeakC,
+    },
+    witnessOffset: offset && {
+      series: offset.series,
+      offsetK: offset.offsetK,
+      lowK: offset.lowK,
+      highK: offset.highK,
+      witnesses: offset.witnesses.map(({ cone, said, impliedK }) => ({ cone, said, impliedK })),
+    },
+    plan: comparison && {
+      title: comparison.title,
+      zone: comparison.zone,
+      shiftSeconds: comparison.shiftSeconds,
+      largestDeviationK: comparison.largestDeviationC,
+      largestDeviationAtSeconds: comparison.largestDeviationAtSeconds,
+      areaDeviationRatio: comparison.areaDeviation,
+      peakDeviationK: comparison.peakDeviationC,
+      peakDelaySeconds: comparison.peakDelaySeconds,
+    },
+  };
+}
+
+function logPiece(reading: LogReading): z.infer<typeof logShape> {
+  const counts = new Map<string, number>();
+  for (const { reason } of reading.rows.rejected) counts.set(reason, (counts.get(reason) ?? 0) + 1);
+  return {
+    name: reading.name,
+    rows: reading.rows.total,
+    accepted: reading.rows.accepted,
+    rejected: [...counts].map(([reason, count]) => ({ reason, count })),
+    unit: reading.unit,
+    columns: reading.channels.map(({ name, role, readings, dropped }) => ({
+      name,
+      role,
+      readings,
+      dropped,
+    })),
+    start: reading.start,
+    startOfDaySeconds: reading.startOfDaySeconds,
+    intervalSeconds: reading.intervalSeconds,
+    gaps: reading.gaps.map(({ fromSeconds, toSeconds }) => ({ fromSeconds, toSeconds })),
+    faults: reading.faults.map(({ kind, channel, fromSeconds, toSeconds, count, what }) => ({
+      kind,
+      channel,
+      fromSeconds,
+      toSeconds,
+      count,
+      what,
+    })),
+    decisions: reading.decisions.map(
+      ({ about, choice, confidence, because, runnerUp, option }) => ({
+        about,
+        choice,
+        confidence,
+        because,
+        runnerUp,
+        option,
+      }),
+    ),
+  };
+}

@@ -1,0 +1,138 @@
+import type { Heatwork } from "../cones/cone.ts";
+import type { Draft } from "../schedule/Draft.ts";
+import type { Schedule, TimelineRow } from "../schedule/Schedule.ts";
+import { printDifference, printDuration, printRate, printTemperature } from "../units/print.ts";
+import type { TemperatureUnit } from "../units/temperature.ts";
+import type { Block, Cell } from "./Block.ts";
+import { capitalised, stopped } from "./capitalised.ts";
+import { chartBlocks } from "./chartBlocks.ts";
+import { momentColumns, momentLines, momentText, startOfDayOf } from "./moments.ts";
+import { printSpan, printTravel } from "./printSpan.ts";
+import type { ReportContext } from "./reviewBlocks.ts";
+import { section } from "./section.ts";
+import { basisBlocks } from "./sections/basisBlocks.ts";
+import { cautionBlocks } from "./sections/cautionBlocks.ts";
+import { coneTableBlocks } from "./sections/coneTableBlocks.ts";
+import { coneLabel, plusMinusSentence, positionSentence } from "./sections/coneWords.ts";
+import { crossingBlocks } from "./sections/crossingBlocks.ts";
+import { findingBlocks } from "./sections/findingBlocks.ts";
+
+/** A drafted firing as blocks: what it reaches, when, how fast, and what speaks against it. */
+export function draftBlocks(draft: Draft, context: ReportContext): readonly Block[] {
+  const { unit, charts = {}, sources = [] } = context;
+  const { heatwork, expansion, crossings, findings } = draft;
+  const startOfDaySeconds = startOfDayOf(draft.start);
+  const when = { unit, startOfDaySeconds };
+  return [
+    {
+      kind: "lead",
+      text: `${capitalised(coneLabel(heatwork))}, peak ${printTemperature(heatwork.peakC, unit)}`,
+    },
+    {
+      kind: "sentence",
+      text: `${positionSentence(heatwork, "will be")} ${plusMinusSentence(heatwork)}`,
+    },
+    { kind: "facts", facts: headlineFacts(draft, when) },
+    ...chartBlocks("The schedule, temperature against time", charts.firing),
+    { kind: "heading", text: "Timeline" },
+    timelineTable(expansion.timeline, when),
+    ...reasonBlocks(draft.schedule),
+    ...findingBlocks(findings, when),
+    ...section("Through the inversions", [
+      ...crossingBlocks(crossings, { caption: "How fast it goes", ...when }),
+      ...chartBlocks("Cooling through the inversions", charts.cooling),
+    ]),
+    ...section("Cones", [
+      ...coneTableBlocks(heatwork, { tense: "will be", ...when }),
+      ...chartBlocks("Cones going down during the firing", charts.cones),
+    ]),
+    ...section("What had to be assumed", listBlocks(expansion.assumptions.map(stopped))),
+    ...basisBlocks({ heatwork, crossings, findings, sources }, unit),
+    ...cautionBlocks(draft.cautions),
+  ];
+}
+
+interface When {
+  readonly unit: TemperatureUnit;
+  readonly startOfDaySeconds: number | null;
+}
+
+function headlineFacts(draft: Draft, when: When) {
+  const { schedule, heatwork, start, expansion } = draft;
+  const { unit, startOfDaySeconds } = when;
+  const total = expansion.timeline.at(-1)?.endSeconds ?? 0;
+  const ware = wareText(schedule);
+  return [
+    { label: "cone wanted", text: wantedText(schedule.cone, heatwork, unit) },
+    ...(start === null
+      ? []
+      : [{ label: "starts", text: `${start.replace("T", " ").slice(0, 16)} by the clock` }]),
+    {
+      label: "takes",
+      text: `${printDuration(total)}, from ${printTemperature(schedule.startC, unit)}; ends ${momentText(startOfDaySeconds, total)}`,
+    },
+    ...(ware === "" ? [] : [{ label: "ware", text: ware }]),
+    ...(schedule.notes === null ? [] : [{ label: "notes", text: schedule.notes }]),
+  ];
+}
+
+function wantedText(cone: string | null, heatwork: Heatwork, unit: TemperatureUnit): string {
+  if (cone === null) return "none named in the schedule";
+  const state = heatwork.cones.find((each) => each.cone === cone);
+  if (state === undefined) return `cone ${cone}`;
+  const size = printDifference(Math.abs(state.marginK), unit);
+  return state.marginK < 0
+    ? `cone ${cone}: ${state.bend}, ${size} short of its end`
+    : `cone ${cone}: ${state.bend}, ${size} past its end`;
+}
+
+function wareText(schedule: Schedule): string {
+  const { thickestMm, widestMm, state, crackle } = schedule.ware;
+  return [
+    ...(state === null ? [] : [state]),
+    ...(thickestMm === null ? [] : [`thickest part ${Math.round(thickestMm)} mm`]),
+    ...(widestMm === null ? [] : [`widest piece ${Math.round(widestMm)} mm`]),
+    ...(crackle ? ["glaze meant to crackle"] : []),
+  ].join(", ");
+}
+
+function timelineTable(timeline: readonly TimelineRow[], when: When): Block {
+  const { unit, startOfDaySeconds } = when;
+  return {
+    kind: "table",
+    caption: "Segment by segment",
+    columns: [
+      { head: "segment", align: "right" },
+      { head: "from → to", align: "right" },
+      { head: "rate", align: "right" },
+      { head: "lasts", align: "right" },
+      ...momentColumns("ends", startOfDaySeconds),
+    ],
+    rows: timeline.map((row): readonly Cell[] => [
+      String(row.segment + 1),
+      row.kind === "hold" ? printTemperature(row.toC, unit) : printSpan(row.fromC, row.toC, unit),
+      rateText(row, unit),
+      printDuration(row.endSeconds - row.startSeconds),
+      ...momentLines(startOfDaySeconds, row.endSeconds),
+    ]),
+  };
+}
+
+function rateText(row: TimelineRow, unit: TemperatureUnit): string {
+  if (row.kind === "hold") return "hold";
+  return row.assumedRate
+    ? `full, about ${printRate(row.rateCPerHour, unit)}`
+    : printTravel(row.rateCPerHour, unit);
+}
+
+function reasonBlocks(schedule: Schedule): readonly Block[] {
+  return listBlocks(
+    schedule.segments.flatMap(({ why }, index) =>
+      why === null ? [] : [`Segment ${index + 1}: ${stopped(why)}`],
+    ),
+  );
+}
+
+function listBlocks(items: readonly string[]): readonly Block[] {
+  return items.length === 0 ? [] : [{ kind: "list", items }];
+}

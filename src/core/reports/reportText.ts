@@ -1,0 +1,135 @@
+import type { Block } from "./Block.ts";
+import { capitalised } from "./capitalised.ts";
+
+import { inert } from "./inert.ts";
+import type { Paint } from "./paint.ts";
+import { table } from "./table.ts";
+import { visibleWidth } from "./visibleWidth.ts";
+import { wrap } from "./wrap.ts";
+
+/** Columns of a terminal that a report keeps within. */
+export const REPORT_WIDTH = 80;
+
+const INDENT = "  ";
+const SEVERITY_COLUMN = "          ";
+const WIDEST_LABEL = 24;
+
+/** A report as lines for a terminal or a text file, at most 80 columns, ending in a line break. */
+export function reportText(
+  report: { readonly title: string; readonly blocks: readonly Block[] },
+  paint: Paint,
+): string {
+  const lines: string[] = titleLines(report.title, paint);
+  let previous: Block["kind"] | null = null;
+  for (const block of report.blocks) {
+    const added = blockLines(block, paint);
+    if (added.length === 0) continue;
+    if (hasSpaceBefore(block.kind, previous)) lines.push("");
+    lines.push(...added);
+    previous = block.kind;
+  }
+  return `${lines.join("\n")}\n`;
+}
+
+function titleLines(title: string, paint: Paint): string[] {
+  const lines = wrap(inert(title), { width: REPORT_WIDTH });
+  const width = Math.max(...lines.map(visibleWidth));
+  return [...lines.map((line) => paint("heading", line)), paint("faint", "─".repeat(width))];
+}
+
+function hasSpaceBefore(kind: Block["kind"], previous: Block["kind"] | null): boolean {
+  if (previous === null || previous === "heading") return false;
+  if (kind === "heading" || kind === "table" || kind === "finding") return true;
+  if (kind === "facts") return previous !== "facts";
+  return (
+    previous === "table" || previous === "facts" || previous === "finding" || previous === "lead"
+  );
+}
+
+function blockLines(block: Block, paint: Paint): readonly string[] {
+  switch (block.kind) {
+    case "heading":
+      return painted(paint, "heading", wrap(inert(block.text), { width: REPORT_WIDTH }));
+    case "lead":
+      return painted(paint, "strong", wrap(inert(block.text), { width: REPORT_WIDTH }));
+    case "sentence": {
+      const lines = wrap(inert(block.text), indented);
+      return block.style ? painted(paint, block.style, lines) : lines;
+    }
+    case "list":
+      return block.items.flatMap((item) => hanging(item, `${INDENT}• `));
+    case "facts":
+      return factLines(block.facts, paint);
+    case "finding":
+      return findingLines(block, paint);
+    case "table":
+      return [
+        ...painted(paint, "strong", wrap(inert(block.caption), indented)),
+        ...table({ ...block, width: REPORT_WIDTH, indent: INDENT, paint }),
+      ];
+    case "caution":
+      return hanging(`${capitalised(block.topic)}: ${block.text}`, `${INDENT}• `);
+    case "chart":
+      return [];
+  }
+}
+
+const indented = { width: REPORT_WIDTH, first: INDENT, rest: INDENT };
+
+function hanging(text: string, first: string): readonly string[] {
+  return wrap(inert(text), { width: REPORT_WIDTH, first, rest: " ".repeat(visibleWidth(first)) });
+}
+
+function painted(
+  paint: Paint,
+  style: Parameters<Paint>[0],
+  lines: readonly string[],
+): readonly string[] {
+  return lines.map((line) => paint(style, line));
+}
+
+function factLines(
+  facts: readonly { readonly label: string; readonly text: string }[],
+  paint: Paint,
+): readonly string[] {
+  const labels = facts.map(({ label }) => wrap(inert(label), { width: WIDEST_LABEL }));
+  const width = Math.max(0, ...labels.flat().map(visibleWidth));
+  return facts.flatMap(({ text }, index) => {
+    const label = labels[index] as readonly string[];
+    const room = REPORT_WIDTH - visibleWidth(INDENT) - width - 2;
+    const lines = wrap(inert(text), { width: room });
+    return Array.from({ length: Math.max(label.length, lines.length) }, (_, line) => {
+      const left = label[line] ?? "";
+      const padding = " ".repeat(width - visibleWidth(left) + 2);
+      return `${INDENT}${left === "" ? "" : paint("faint", left)}${padding}${lines[line] ?? ""}`.trimEnd();
+    });
+  });
+}
+
+function findingLines(
+  block: Extract<Block, { readonly kind: "finding" }>,
+  paint: Paint,
+): readonly string[] {
+  const rest = INDENT + SEVERITY_COLUMN;
+  const word = capitalised(block.severity);
+  const [head = "", ...more] = wrap(inert(block.statement), {
+    width: REPORT_WIDTH,
+    first: rest,
+    rest,
+  });
+  const gap = " ".repeat(SEVERITY_COLUMN.length - word.length);
+  return [
+    `${INDENT}${paint(block.severity, word)}${gap}${head.slice(rest.length)}`,
+    ...more,
+    ...(block.advice === ""
+      ? []
+      : wrap(inert(block.advice), { width: REPORT_WIDTH, first: `${rest}→ `, rest: `${rest}  ` })),
+    ...(block.where === null
+      ? []
+      : painted(
+          paint,
+          "faint",
+          wrap(inert(block.where), { width: REPORT_WIDTH, first: rest, rest }),
+        )),
+  ];
+}

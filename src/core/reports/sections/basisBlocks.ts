@@ -1,0 +1,84 @@
+import type { Heatwork } from "../../cones/cone.ts";
+import { CONE_TABLES, printedEndPoint } from "../../cones/tables/coneTables.ts";
+import type { Finding } from "../../findings/Finding.ts";
+import { printDifference, printRate } from "../../units/print.ts";
+import type { TemperatureUnit } from "../../units/temperature.ts";
+import type { Crossing } from "../../ware/Crossing.ts";
+import type { Block } from "../Block.ts";
+import { capitalised, stopped } from "../capitalised.ts";
+import { section } from "../section.ts";
+import { seriesName } from "./coneWords.ts";
+
+/** What a report rests on: the cone model, the limits, the basis of each finding, sources. */
+export function basisBlocks(
+  input: {
+    readonly heatwork: Heatwork | null;
+    readonly crossings: readonly Crossing[];
+    readonly findings: readonly Finding[];
+    readonly sources: readonly string[];
+  },
+  unit: TemperatureUnit,
+): readonly Block[] {
+  const items = [
+    ...(input.heatwork === null ? [] : coneItems(input.heatwork, unit)),
+    ...input.crossings.flatMap((crossing) =>
+      crossing.limitBasis === null
+        ? []
+        : [`Limit for ${crossing.band}, ${crossing.direction}: ${stopped(crossing.limitBasis)}`],
+    ),
+    ...input.findings
+      .filter((finding) => finding.basis !== "" && !isLimit(finding.basis, input.crossings))
+      .map(
+        (finding) =>
+          `${capitalised(finding.topic)}: ${stopped(withoutLimit(finding.basis, input.crossings))}`,
+      ),
+    ...input.sources.map(stopped),
+  ];
+  return section(
+    "What this rests on",
+    items.length === 0 ? [] : [{ kind: "list", items: [...new Set(items)] }],
+  );
+}
+
+function isLimit(basis: string, crossings: readonly Crossing[]): boolean {
+  return crossings.some((crossing) => crossing.limitBasis === basis);
+}
+
+/** The basis with the text of a limit, which stands above already, left out. */
+function withoutLimit(basis: string, crossings: readonly Crossing[]): string {
+  return crossings.reduce(
+    (text, { limitBasis }) =>
+      limitBasis === null ? text : text.replace(`: ${limitBasis}`, ", as given above"),
+    basis,
+  );
+}
+
+/** Which printed end points about the cone reached could not be read again in any copy. */
+function memoryItems({ series, position }: Heatwork, unit: TemperatureUnit): readonly string[] {
+  const table = CONE_TABLES[series];
+  const cones = [position.cone, position.next].filter((cone) => cone !== null);
+  return cones.flatMap((cone) => {
+    const rates = table.ratesCPerHour.filter(
+      (rate) => printedEndPoint(table, cone, rate)?.confidence === "from-memory",
+    );
+    const said = rates.flatMap((rate) => (rate === null ? [] : [printRate(rate, unit)]));
+    return said.length === 0
+      ? []
+      : [`Cone ${cone}: its end point at ${said.join(" and ")} is from memory, not read again.`];
+  });
+}
+
+function coneItems(heatwork: Heatwork, unit: TemperatureUnit): readonly string[] {
+  const { series, offsetK, extrapolations } = heatwork;
+  const shift = Math.abs(offsetK);
+  return [
+    `Cones: a heatwork model of the whole curve, held to the published end points of ${seriesName(series)}. The ± is one standard deviation.`,
+    ...(shift < 0.5
+      ? []
+      : [
+          `${printDifference(shift, unit)} was ${offsetK < 0 ? "taken off" : "added to"} the readings before the cone was worked out, after the witness cones.`,
+        ]),
+    ...memoryItems(heatwork, unit),
+    ...extrapolations.map((reason) => `Beyond what was published: ${stopped(reason)}`),
+  ];
+}

@@ -1,0 +1,114 @@
+import type { Channel, Decision, LogReading, RejectedRow } from "../../log/LogReading.ts";
+import { printDuration } from "../../units/print.ts";
+import type { Block, Cell } from "../Block.ts";
+import { capitalised, stopped } from "../capitalised.ts";
+import { momentText, stretchText } from "../moments.ts";
+
+const REJECTED_SHOWN = 10;
+
+const CONFIDENCE_WORDS: Readonly<Record<Decision["confidence"], string>> = {
+  told: "as you said",
+  certain: "certain",
+  likely: "likely",
+  guessed: "a guess",
+};
+
+/** How the log was read: what was decided and why, what was kept, and every row left out. */
+export function logBlocks(reading: LogReading): readonly Block[] {
+  return [
+    { kind: "heading", text: "How the log was read" },
+    { kind: "sentence", text: rowsSentence(reading) },
+    ...(reading.decisions.length === 0
+      ? []
+      : ([{ kind: "facts", facts: reading.decisions.map(decisionFact) }] as const)),
+    ...channelBlocks(reading.channels),
+    ...troubleBlocks(reading),
+    ...rejectedBlocks(reading.rows.rejected),
+  ];
+}
+
+function rowsSentence(reading: LogReading): string {
+  const { total, accepted, rejected } = reading.rows;
+  const left =
+    rejected.length === 0
+      ? "none was left out"
+      : `${rejected.length} ${rejected.length === 1 ? "was" : "were"} left out`;
+  return `${reading.name}: ${accepted} of ${total} rows gave readings, ${left}. One reading every ${intervalText(reading.intervalSeconds)}.`;
+}
+
+function intervalText(seconds: number): string {
+  return seconds < 10 ? `${Number(seconds.toPrecision(2))} s` : printDuration(seconds);
+}
+
+function decisionFact(decision: Decision): { readonly label: string; readonly text: string } {
+  const { about, choice, confidence, because, runnerUp, option } = decision;
+  const isSure = confidence === "told" || confidence === "certain";
+  const reason = because === "" ? "" : ` ${stopped(capitalised(because))}`;
+  const other = runnerUp === null || isSure ? "" : ` Next best: ${stopped(runnerUp)}`;
+  const override = option === null || isSure ? "" : ` To say otherwise: ${stopped(option)}`;
+  return {
+    label: about,
+    text: `${choice} (${CONFIDENCE_WORDS[confidence]}).${reason}${other}${override}`,
+  };
+}
+
+function channelBlocks(channels: readonly Channel[]): readonly Block[] {
+  if (channels.length === 0) return [];
+  return [
+    {
+      kind: "table",
+      caption: "Columns of the log",
+      columns: [
+        { head: "column", align: "left" },
+        { head: "taken as", align: "left" },
+        { head: "readings kept", align: "right" },
+        { head: "cells dropped", align: "right" },
+      ],
+      rows: channels.map((channel): readonly Cell[] => [
+        channel.name,
+        channel.role === "other" ? "not used" : channel.role.replace("-", " "),
+        String(channel.readings),
+        String(channel.dropped),
+      ]),
+    },
+  ];
+}
+
+function troubleBlocks(reading: LogReading): readonly Block[] {
+  const { startOfDaySeconds } = reading;
+  const items = [
+    ...reading.gaps.map(
+      (gap) =>
+        `Nothing was measured ${stretchText(startOfDaySeconds, gap)}, ${printDuration(gap.toSeconds - gap.fromSeconds)}; no number here reaches across it.`,
+    ),
+    ...reading.faults
+      .filter((fault) => fault.kind !== "gap")
+      .map((fault) => {
+        const whose = fault.channel === null ? "" : `Column ${fault.channel}: `;
+        return `${whose}${stopped(fault.what)} First at ${momentText(startOfDaySeconds, fault.fromSeconds)}.`;
+      }),
+  ];
+  return items.length === 0 ? [] : [{ kind: "list", items }];
+}
+
+function rejectedBlocks(rejected: readonly RejectedRow[]): readonly Block[] {
+  if (rejected.length === 0) return [];
+  const more = rejected.length - REJECTED_SHOWN;
+  return [
+    {
+      kind: "table",
+      caption: "Rows left out",
+      columns: [
+        { head: "line", align: "right" },
+        { head: "why", align: "left" },
+        { head: "what stood there", align: "left" },
+      ],
+      rows: rejected
+        .slice(0, REJECTED_SHOWN)
+        .map((row): readonly Cell[] => [String(row.line), row.reason, row.text]),
+    },
+    ...(more > 0
+      ? [{ kind: "sentence", text: `… and ${more} more ${more === 1 ? "row" : "rows"}.` } as const]
+      : []),
+  ];
+}

@@ -1,0 +1,42 @@
+import type { Heatwork } from "../../cones/cone.ts";
+import type { Curve } from "../../curve/Curve.ts";
+import type { Finding } from "../../findings/Finding.ts";
+import { SCHEDULES_SOURCES, type ScheduleSourceId } from "../../sources/schedules.ts";
+import type { AssumedKiln } from "../AssumedKiln.ts";
+import type { Expansion, Schedule } from "../Schedule.ts";
+
+/** A schedule with all that the checks look at. */
+export interface Judged {
+  readonly schedule: Schedule;
+  readonly expansion: Expansion;
+  readonly heatwork: Heatwork;
+  readonly kiln: AssumedKiln;
+  /** The kiln is the user's own, not the reference kiln. */
+  readonly kilnIsKnown: boolean;
+  /** The schedule's Curve, and after it the fall by itself to 100 °C when it ends hotter. */
+  readonly untilCool: Curve;
+  /** Time at which the schedule itself ends [s]. */
+  readonly endSeconds: number;
+  /** Whether clay goes in raw: null when the file does not say. */
+  readonly raw: boolean | null;
+  /** Highest temperature [°C]. */
+  readonly peakC: number;
+}
+
+/** A finding with the parts that most checks leave alone already filled in. */
+export function finding(
+  parts: Omit<Finding, "zone" | "span" | "advice"> & Partial<Finding>,
+): Finding {
+  return { zone: null, span: null, advice: "", ...parts };
+}
+
+/** A statement of what is published, with where it stands. */
+export function basedOn(rule: string, ...ids: readonly ScheduleSourceId[]): string {
+  const places = ids.map((id) => {
+    const source = SCHEDULES_SOURCES[id];
+    const year = source.year === null ? "" : `, ${source.year}`;
+    const weak = source.seen === "from memory" ? ", from memory" : "";
+    return `${source.publisher}${year}${weak}`;
+  });
+  return `${rule} (${places.join("; ")})`;
+}

@@ -1,0 +1,45 @@
+import { cautionsFor } from "../cautions/cautionsFor.ts";
+import { heatworkOf } from "../cones/heatwork.ts";
+import { crossingsOf } from "../ware/crossingsOf.ts";
+import type { AssumedKiln } from "./AssumedKiln.ts";
+import { checkSchedule } from "./checkSchedule.ts";
+import type { Draft } from "./Draft.ts";
+import { expandSchedule } from "./expandSchedule.ts";
+import type { Schedule } from "./Schedule.ts";
+
+/** What a draft is made from. */
+interface DraftInput {
+  readonly schedule: Schedule;
+  /** Wall time of the start, as `parseStart` gives it, or null. */
+  readonly start: string | null;
+  /** Added to the planned temperatures before the cones are judged, from witness cones [K]. */
+  readonly offsetK?: number;
+  /** The user's own kiln; without it the reference kiln stands in for `full`. */
+  readonly kiln?: AssumedKiln;
+}
+
+/** A schedule laid out in time and judged: the cone it makes, its way through the inversions, what to mind. */
+export function draftSchedule(input: DraftInput): Draft {
+  const { schedule, start } = input;
+  const kiln = input.kiln === undefined ? {} : { kiln: input.kiln };
+  const expansion = expandSchedule(schedule, kiln);
+  const heatwork = heatworkOf(expansion.curve, {
+    series: schedule.series,
+    offsetK: input.offsetK ?? 0,
+  });
+  return {
+    schedule,
+    expansion,
+    start,
+    heatwork,
+    crossings: crossingsOf(expansion.curve),
+    findings: checkSchedule({ schedule, expansion, heatwork, ...kiln }),
+    cautions: cautionsFor({
+      kiln: true,
+      opening: true,
+      crackle: schedule.ware.crackle,
+      dampWare: schedule.ware.state === "damp",
+      estimate: true,
+    }),
+  };
+}

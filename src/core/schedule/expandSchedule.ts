@@ -1,0 +1,94 @@
+import { makeCurve } from "../curve/Curve.ts";
+import { type AssumedKiln, REFERENCE_KILN } from "./AssumedKiln.ts";
+import { fullRamp, fullSpeed, type RampPoint, SLOWEST_FULL_C_PER_HOUR } from "./fullRamp.ts";
+import type { Expansion, Schedule, Segment, TimelineRow } from "./Schedule.ts";
+
+/** What to take instead of the usual assumptions. */
+interface ExpandOptions {
+  /** The user's own kiln; without it the reference kiln stands in. */
+  readonly kiln?: AssumedKiln;
+}
+
+/**
+ * A schedule laid out in time.
+ * Programmed ramps are followed as written, even where the kiln may not manage (`checkSchedule` says
+ * so); `full` ramps go as the kiln goes, with points at most 10 minutes apart; holds are flat.
+ *
+ * @throws RangeError when the schedule has no segment, or one that goes nowhere.
+ */
+export function expandSchedule(schedule: Schedule, options: ExpandOptions = {}): Expansion {
+  const kiln = options.kiln ?? REFERENCE_KILN;
+  const times = [0];
+  const temps = [schedule.startC];
+  const timeline: TimelineRow[] = [];
+  let now = 0;
+  let hereC = schedule.startC;
+  schedule.segments.forEach((segment, index) => {
+    const points = rampPoints(segment, hereC, kiln);
+    for (const point of points) {
+      times.push(now + point.seconds);
+      temps.push(point.tempC);
+    }
+    const rampSeconds = (points.at(-1) as RampPoint).seconds;
+    const base = { segment: index, toC: segment.toC };
+    timeline.push({
+      ...base,
+      kind: "ramp",
+      fromC: hereC,
+      rateCPerHour: ((segment.toC - hereC) * 3600) / rampSeconds,
+      assumedRate: segment.rateCPerHour === "full",
+      startSeconds: now,
+      endSeconds: now + rampSeconds,
+    });
+    now += rampSeconds;
+    hereC = segment.toC;
+    if (segment.holdSeconds === 0) return;
+    timeline.push({
+      ...base,
+      kind: "hold",
+      fromC: hereC,
+      rateCPerHour: 0,
+      assumedRate: false,
+      startSeconds: now,
+      endSeconds: now + segment.holdSeconds,
+    });
+    now += segment.holdSeconds;
+    times.push(now);
+    temps.push(hereC);
+  });
+  return {
+    curve: makeCurve(times, temps),
+    timeline,
+    assumptions: assumptionsOf(timeline, kiln),
+  };
+}
+
+function rampPoints(segment: Segment, fromC: number, kiln: AssumedKiln): readonly RampPoint[] {
+  const { toC, rateCPerHour } = segment;
+  if (toC === fromC) throw new RangeError(`expandSchedule: a segment stays at ${toC} °C`);
+  if (rateCPerHour === "full") return fullRamp({ fromC, toC, kiln });
+  const seconds = ((toC - fromC) * 3600) / rateCPerHour;
+  if (!(seconds > 0))
+    throw new RangeError(
+      `expandSchedule: ${rateCPerHour} °C/h does not lead from ${fromC} to ${toC} °C`,
+    );
+  return [{ seconds, tempC: toC }];
+}
+
+function assumptionsOf(timeline: readonly TimelineRow[], kiln: AssumedKiln): readonly string[] {
+  const assumed = timeline.filter((row) => row.assumedRate);
+  const heats = assumed.some((row) => row.toC > row.fromC);
+  const cools = assumed.filter((row) => row.toC < row.fromC);
+  const sentences: string[] = [];
+  if (heats) sentences.push(`Full heating is that of ${kiln.basis}.`);
+  if (cools.length > 0)
+    sentences.push(`Falling by itself is the natural cooling, lid shut, of ${kiln.basis}.`);
+  const crawls = cools.some((row) => fullSpeed(kiln, row.toC, false) === SLOWEST_FULL_C_PER_HOUR);
+  if (crawls)
+    sentences.push(
+      "Close to room temperature the fall all but stops; the last of it is counted at 1 °C an hour, or 1.8 °F.",
+    );
+  if (timeline.some((row) => !row.assumedRate && row.kind === "ramp"))
+    sentences.push("Programmed ramps are taken to be followed exactly.");
+  return sentences;
+}

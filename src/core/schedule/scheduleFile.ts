@@ -1,0 +1,85 @@
+import { parseCone } from "../cones/coneName.ts";
+import { failed, ok, type Problem, type Result } from "../problem.ts";
+import { parseLength } from "../units/parseLength.ts";
+import { parseSegments, targetOf } from "./parseSegments.ts";
+import type { Schedule } from "./Schedule.ts";
+import { ScheduleFile } from "./scheduleFormat.ts";
+import { placeOf, shapeProblems } from "./shapeProblems.ts";
+import { type DocumentPath, readYaml } from "./yamlText.ts";
+
+export { ScheduleFile };
+
+/** Where a kiln starts when the file does not say [°C]. */
+export const ROOM_C = 20;
+
+/** Thickness and width above these are slips of the pen [mm]. */
+const THICKEST_MM = 300;
+const WIDEST_MM = 3000;
+
+/**
+ * A schedule from the text of its file, YAML or JSON by content.
+ *
+ * @param name What to call the file in problems.
+ * @returns every problem of the file at once, each with its place and line.
+ */
+export function parseSchedule(text: string, name: string): Result<Schedule> {
+  const document = readYaml(text, name);
+  if (!document.ok) return document;
+  const shape = ScheduleFile.safeParse(document.value.value);
+  if (!shape.success) return failed(...shapeProblems(shape.error.issues, name, document.value));
+  return meaningOf(shape.data, (path) => placeOf(name, path, document.value));
+}
+
+function meaningOf(file: ScheduleFile, at: (path: DocumentPath) => string): Result<Schedule> {
+  const { unit } = file;
+  const series = file.series ?? "self-supporting";
+  const cone =
+    file.cone === undefined ? ok(null) : parseCone(file.cone, { series, where: at(["cone"]) });
+  const start =
+    file.start === undefined ? ok(ROOM_C) : targetOf(file.start, { unit, where: at(["start"]) });
+  const segments = parseSegments(file.segments, {
+    unit,
+    startC: start.ok ? start.value : null,
+    placeOf: at,
+  });
+  const thickest = lengthOf(file.ware?.thickest, at(["ware", "thickest"]), THICKEST_MM);
+  const widest = lengthOf(file.ware?.widest, at(["ware", "widest"]), WIDEST_MM);
+  if (cone.ok && start.ok && segments.ok && thickest.ok && widest.ok)
+    return ok({
+      title: file.title,
+      unit,
+      cone: cone.value,
+      series,
+      startC: start.value,
+      segments: segments.value,
+      ware: {
+        thickestMm: thickest.value,
+        widestMm: widest.value,
+        state: file.ware?.state ?? null,
+        crackle: file.ware?.crackle ?? false,
+      },
+      notes: file.notes ?? null,
+      basis: file.basis ?? null,
+    });
+  const problems: Problem[] = [];
+  for (const part of [cone, start, thickest, widest, segments])
+    if (!part.ok) problems.push(...part.problems);
+  return failed(...problems);
+}
+
+function lengthOf(
+  value: number | string | undefined,
+  where: string,
+  mostMm: number,
+): Result<number | null> {
+  if (value === undefined) return ok(null);
+  const length = parseLength(value, { where });
+  if (!length.ok || length.value <= mostMm) return length;
+  return failed({
+    code: "schedule/too-big",
+    what: `the ware measures ${Math.round(length.value)} mm`,
+    where,
+    expected: `at most ${mostMm} mm`,
+    fix: "check the number; a bare number is millimetres",
+  });
+}

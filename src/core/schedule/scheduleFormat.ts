@@ -1,0 +1,60 @@
+import { z } from "zod";
+
+/** Most segments that a file may have. */
+export const MOST_SEGMENTS = 200;
+
+const Quantity = z.union([z.number(), z.string().min(1)]);
+
+/** One ramp, then an optional hold, as the file writes it. */
+const SegmentFile = z
+  .strictObject({
+    to: Quantity.describe("Where the ramp ends: a number in the file's unit, or like 2165 F."),
+    rate: Quantity.describe(
+      "How fast, without a sign: a number in the file's unit per hour, like 108 F/h, or full for as fast as the kiln heats, or as it falls by itself.",
+    ),
+    hold: Quantity.optional().describe(
+      "How long to stay there: a number of minutes, or like 1 h 30 min.",
+    ),
+    why: z.string().max(300).optional().describe("Why the segment is there."),
+  })
+  .describe("One ramp, then an optional hold.");
+
+/**
+ * A schedule file, as YAML or JSON; the only definition of its format.
+ * Quantities are not yet understood here: `parseSchedule` gives them meaning.
+ */
+export const ScheduleFile = z
+  .strictObject({
+    formatVersion: z.literal(1).describe("Version of this format."),
+    title: z.string().min(1).max(200).describe("What the schedule is for, in plain words."),
+    unit: z.enum(["C", "F"]).describe("Unit of bare numbers: C or F."),
+    cone: z
+      .string()
+      .min(1)
+      .optional()
+      .describe('Cone wanted, in quotes, because "05" and "5" are different cones.'),
+    series: z
+      .enum(["self-supporting", "self-supporting-iron-free", "large", "large-iron-free", "small"])
+      .optional()
+      .describe("Kind of witness cone; self-supporting when left out."),
+    start: Quantity.optional().describe("Temperature at the start; 20 C when left out."),
+    ware: z
+      .strictObject({
+        thickest: Quantity.optional().describe("Thickest part: millimetres, or like 1/4 in."),
+        widest: Quantity.optional().describe("Widest piece: millimetres, or like 12 in."),
+        state: z
+          .enum(["bone dry", "damp", "bisqued", "glazed on bisque", "glazed raw"])
+          .optional()
+          .describe("How the ware goes in."),
+        crackle: z.boolean().optional().describe("The glaze is meant to crackle."),
+      })
+      .optional()
+      .describe("What is fired."),
+    segments: z.array(SegmentFile).min(1).max(MOST_SEGMENTS).describe("The firing, in order."),
+    notes: z.string().max(4000).optional().describe("Anything else to know."),
+    basis: z.string().max(4000).optional().describe("Which published ranges it was made from."),
+  })
+  .describe("A firing schedule.");
+
+/** A schedule file whose shape is right. */
+export type ScheduleFile = z.infer<typeof ScheduleFile>;

@@ -1,0 +1,73 @@
+import { Document, isMap } from "yaml";
+import {
+  fahrenheitDeltaFromCelsiusDelta,
+  fahrenheitFromCelsius,
+  type TemperatureUnit,
+} from "../units/temperature.ts";
+import type { Schedule, Segment } from "./Schedule.ts";
+import { ROOM_C } from "./scheduleFile.ts";
+
+/**
+ * A schedule as the text of its file, in its own unit; `parseSchedule` reads it back the same.
+ * Numbers are written to a millionth of a degree, so that nothing a person wrote is lost.
+ */
+export function scheduleYaml(schedule: Schedule): string {
+  const document = new Document(fileOf(schedule), { aliasDuplicateObjects: false });
+  const segments = document.get("segments", true) as { items: unknown[] } | undefined;
+  for (const item of segments?.items ?? []) if (isMap(item)) item.flow = true;
+  const ware = document.get("ware", true);
+  if (isMap(ware)) ware.flow = true;
+  return document.toString({ lineWidth: 0, defaultStringType: "PLAIN" });
+}
+
+function fileOf(schedule: Schedule): Record<string, unknown> {
+  const { unit, ware } = schedule;
+  const wareFile = {
+    ...(ware.thickestMm !== null && { thickest: rounded(ware.thickestMm) }),
+    ...(ware.widestMm !== null && { widest: rounded(ware.widestMm) }),
+    ...(ware.state !== null && { state: ware.state }),
+    ...(ware.crackle && { crackle: true }),
+  };
+  return {
+    formatVersion: 1,
+    title: schedule.title,
+    unit,
+    ...(schedule.cone !== null && { cone: schedule.cone }),
+    ...(schedule.series !== "self-supporting" && { series: schedule.series }),
+    ...(schedule.startC !== ROOM_C && { start: temperature(schedule.startC, unit) }),
+    ...(Object.keys(wareFile).length > 0 && { ware: wareFile }),
+    segments: schedule.segments.map((segment) => segmentFile(segment, unit)),
+    ...(schedule.notes !== null && { notes: schedule.notes }),
+    ...(typeof schedule.basis === "string" && { basis: schedule.basis }),
+  };
+}
+
+function segmentFile(segment: Segment, unit: TemperatureUnit): Record<string, unknown> {
+  const { rateCPerHour: rate, holdSeconds } = segment;
+  return {
+    to: temperature(segment.toC, unit),
+    rate: rate === "full" ? "full" : rateNumber(Math.abs(rate), unit),
+    ...(holdSeconds > 0 && { hold: hold(holdSeconds) }),
+    ...(segment.why !== null && { why: segment.why }),
+  };
+}
+
+function temperature(tempC: number, unit: TemperatureUnit): number {
+  return rounded(unit === "C" ? tempC : fahrenheitFromCelsius(tempC));
+}
+
+function rateNumber(rateCPerHour: number, unit: TemperatureUnit): number {
+  return rounded(unit === "C" ? rateCPerHour : fahrenheitDeltaFromCelsiusDelta(rateCPerHour));
+}
+
+function hold(seconds: number): string {
+  if (seconds % 60 !== 0) return `${rounded(seconds)} s`;
+  const minutes = seconds / 60;
+  const hours = Math.floor(minutes / 60);
+  if (hours === 0) return `${minutes} min`;
+  return minutes % 60 === 0 ? `${hours} h` : `${hours} h ${minutes % 60} min`;
+}
+
+function rounded(value: number): number {
+  return Math.round(value * 1e6) / 1e6;
+}

@@ -1,0 +1,53 @@
+import { ok, type Result } from "../problem.ts";
+import {
+  bareNumber,
+  notThatQuantity,
+  type QuantityForm,
+  writtenQuantity,
+} from "./parseQuantity.ts";
+import { celsiusFromFahrenheit, type TemperatureUnit } from "./temperature.ts";
+
+const FORM: QuantityForm = {
+  code: "units/not-a-temperature",
+  kind: "a temperature",
+  expected: '"1186 C", "2167 F", or a bare number in the declared unit',
+};
+
+const UNITS: Readonly<Record<string, TemperatureUnit>> = {
+  c: "C",
+  "°c": "C",
+  "° c": "C",
+  "deg c": "C",
+  celsius: "C",
+  f: "F",
+  "°f": "F",
+  "° f": "F",
+  "deg f": "F",
+  fahrenheit: "F",
+};
+
+/**
+ * A temperature [°C] from what a person wrote: `1186`, `"1186 C"`, `"2165 F"`.
+ * A bare number, or one with only a degree sign, is in the declared unit. No range is checked here.
+ *
+ * @returns `units/not-a-temperature` for anything else.
+ */
+export function parseTemperature(
+  value: number | string,
+  context: { readonly unit: TemperatureUnit; readonly where: string },
+): Result<number> {
+  if (typeof value === "number") {
+    const bare = bareNumber(value, FORM, context.where);
+    return bare.ok ? ok(inCelsius(bare.value, context.unit)) : bare;
+  }
+  const written = writtenQuantity(value);
+  if (!written) return notThatQuantity(value, FORM, context.where);
+  const bare = written.unit === "" || written.unit === "°";
+  const unit = bare ? context.unit : UNITS[written.unit];
+  if (!unit) return notThatQuantity(value, FORM, context.where);
+  return ok(inCelsius(written.value, unit));
+}
+
+function inCelsius(value: number, unit: TemperatureUnit): number {
+  return unit === "C" ? value : celsiusFromFahrenheit(value);
+}

@@ -1,0 +1,57 @@
+import { readdirSync, readFileSync } from "node:fs";
+import { describe, expect, it } from "vitest";
+import { draftSchedule } from "../../../src/core/schedule/draftSchedule.ts";
+import { parseSchedule } from "../../../src/core/schedule/scheduleFile.ts";
+import { solvePeak } from "../../../src/core/schedule/solvePeak.ts";
+import { valued } from "../../support/schedules.ts";
+
+const FOLDER = new URL("../../../schedules/", import.meta.url);
+const FILES = readdirSync(FOLDER).filter((name) => name.endsWith(".yaml"));
+
+const read = (name: string) => readFileSync(new URL(name, FOLDER), "utf8");
+const draftOf = (name: string) =>
+  draftSchedule({ schedule: valued(parseSchedule(read(name), name)), start: null });
+
+describe("schedules we ship", () => {
+  it("are at least eight, and one is in Fahrenheit", () => {
+    const units = FILES.map((name) => valued(parseSchedule(read(name), name)).unit);
+    expect(FILES.length).toBeGreaterThanOrEqual(8);
+    expect(units).toContain("F");
+  });
+
+  it.each(FILES)("%s reaches its cone and not the next", (name) => {
+    const draft = draftOf(name);
+    expect(draft.heatwork.position.cone).toBe(draft.schedule.cone);
+    expect(draft.heatwork.position.fraction).toBeLessThan(0.5);
+  });
+
+  it.each(FILES)("%s has nothing worse than a caution, and says its basis", (name) => {
+    const draft = draftOf(name);
+    expect(draft.findings.filter((finding) => finding.severity === "warning")).toEqual([]);
+    expect(draft.schedule.basis).toBeTruthy();
+  });
+
+  it.each(FILES)("%s has the peak that its cone asks for, within 3 °C", (name) => {
+    const { schedule } = draftOf(name);
+    const solved = valued(solvePeak({ schedule, cone: schedule.cone as string }));
+    const peakOf = (each: typeof schedule) => Math.max(...each.segments.map(({ toC }) => toC));
+    expect(Math.abs(peakOf(schedule) - peakOf(solved))).toBeLessThan(3);
+  });
+
+  it.each(FILES)("%s has its row in the README", (name) => {
+    expect(read("README.md")).toContain(`| [${name}](${name}) |`);
+  });
+
+  it("cool slowly through both inversions where they say so", () => {
+    const { crossings, heatwork } = draftOf("cone-5-slow-cool.yaml");
+    const fastest = (band: string) =>
+      Math.abs(
+        crossings.find((each) => each.band === band && each.direction === "cooling")
+          ?.fastestCPerHour as number,
+      );
+    expect(fastest("quartz inversion")).toBeLessThanOrEqual(50);
+    expect(fastest("cristobalite inversion")).toBeLessThanOrEqual(40);
+    expect(heatwork.cones.find((state) => state.cone === "5")?.bend).toBe("down");
+    expect(heatwork.cones.find((state) => state.cone === "6")?.downAtSeconds).toBeNull();
+  });
+});

@@ -1,0 +1,150 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { problemText, type Result } from "../../../src/core/problem.ts";
+import { parseDuration } from "../../../src/core/units/parseDuration.ts";
+import { parseLength } from "../../../src/core/units/parseLength.ts";
+import { parseRate } from "../../../src/core/units/parseRate.ts";
+import { parseTemperature } from "../../../src/core/units/parseTemperature.ts";
+
+const where = "a.yaml: here";
+const celsius = { unit: "C", where } as const;
+const fahrenheit = { unit: "F", where } as const;
+
+function valued<T>(result: Result<T>): T | string {
+  return result.ok ? result.value : result.problems.map(problemText).join("\n");
+}
+
+describe("parseTemperature", () => {
+  it.each([
+    ["2165 F", 1185],
+    ["212F", 100],
+    ["1186 °C", 1186],
+    ["1186", 1186],
+    ["-20 C", -20],
+    ["−20 c", -20],
+    ["68 fahrenheit", 20],
+    [573, 573],
+  ])("reads %s as %f °C in a Celsius file", (text, tempC) => {
+    expect(valued(parseTemperature(text, celsius))).toBeCloseTo(tempC, 9);
+  });
+
+  it("reads a bare number in the declared unit", () => {
+    expect(valued(parseTemperature(212, fahrenheit))).toBe(100);
+    expect(valued(parseTemperature("212", fahrenheit))).toBe(100);
+  });
+
+  it.each(["", "hot", "1,186 C", "1186 K", "12 furlongs", "1186 C/h", "1e3", Number.NaN])(
+    "refuses %s",
+    (text) => {
+      expect(valued(parseTemperature(text, celsius))).toContain("(units/not-a-temperature)");
+    },
+  );
+
+  it("says what to write instead of a thousands comma", () => {
+    expect(valued(parseTemperature("1,5 C", celsius))).toBe(
+      [
+        'a.yaml: here: "1,5 C" is not a temperature',
+        '  expected  "1186 C", "2167 F", or a bare number in the declared unit',
+        "  try       write the number with a point and no thousands mark: 1.5 C     (units/not-a-temperature)",
+      ].join("\n"),
+    );
+  });
+});
+
+describe("parseRate", () => {
+  it.each([
+    ["108 F/h", 60],
+    ["60 C/h", 60],
+    ["60 °C per hour", 60],
+    ["2 C/min", 120],
+    ["-60 C/hr", -60],
+    ["60/h", 60],
+    ["60", 60],
+    [0.5, 0.5],
+  ])("reads %s as %f °C/h in a Celsius file", (text, rate) => {
+    expect(valued(parseRate(text, celsius))).toBeCloseTo(rate, 9);
+  });
+
+  it("scales a bare number of a Fahrenheit file without an offset", () => {
+    expect(valued(parseRate(108, fahrenheit))).toBeCloseTo(60, 9);
+  });
+
+  it.each(["60 C", "60 °", "fast", "", "60 F/day"])("refuses %s", (text) => {
+    expect(valued(parseRate(text, celsius))).toContain("(units/not-a-rate)");
+  });
+});
+
+describe("parseDuration", () => {
+  it.each([
+    ["45 min", 2700],
+    ["1 h 30 min", 5400],
+    ["1h30", 5400],
+    ["1:30", 5400],
+    ["0:00:30", 30],
+    ["1.5 h", 5400],
+    ["90 s", 90],
+    ["1 min 30 s", 90],
+    ["2 hours", 7200],
+    ["45", 2700],
+    [45, 2700],
+    [0, 0],
+  ])("reads %s as %f s", (text, seconds) => {
+    expect(valued(parseDuration(text, { where }))).toBe(seconds);
+  });
+
+  it("reads a bare number in the unit asked for", () => {
+    expect(valued(parseDuration("2", { where, bareUnit: "h" }))).toBe(7200);
+  });
+
+  it.each(["", "-5 min", -5, "1:75", "a while", "12 34 s", "5 days", Number.POSITIVE_INFINITY])(
+    "refuses %s",
+    (text) => {
+      expect(valued(parseDuration(text, { where }))).toContain("(units/not-a-duration)");
+    },
+  );
+});
+
+describe("parseLength", () => {
+  it.each([
+    ["6 mm", 6],
+    ["0.6 cm", 6],
+    ["1/4 in", 6.35],
+    ["1 1/2 in", 38.1],
+    ['1/4"', 6.35],
+    ["12 inches", 304.8],
+    ["6", 6],
+    [6, 6],
+  ])("reads %s as %f mm", (text, lengthMm) => {
+    expect(valued(parseLength(text, { where }))).toBeCloseTo(lengthMm, 9);
+  });
+
+  it.each(["0 mm", -3, "1/0 in", "thin", "", "6 miles"])("refuses %s", (text) => {
+    expect(valued(parseLength(text, { where }))).toContain("(units/not-a-length)");
+  });
+});
+
+describe("quantities", () => {
+  it("never throw, for any text", () => {
+    fc.assert(
+      fc.property(fc.string(), (text) => {
+        for (const result of [
+          parseTemperature(text, celsius),
+          parseRate(text, celsius),
+          parseDuration(text, { where }),
+          parseLength(text, { where }),
+        ])
+          expect(result.ok ? Number.isFinite(result.value) : result.problems.length).toBeTruthy();
+      }),
+    );
+  });
+
+  it("mean the same in °C and °F, for any temperature", () => {
+    fc.assert(
+      fc.property(fc.integer({ min: -20, max: 2500 }), (tempF) => {
+        expect(parseTemperature(`${tempF} F`, celsius)).toEqual(
+          parseTemperature(tempF, fahrenheit),
+        );
+      }),
+    );
+  });
+});

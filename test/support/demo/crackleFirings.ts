@@ -1,0 +1,173 @@
+import type { DemoFiring } from "./DemoFiring.ts";
+import { TEST_KILN_60 } from "./kiln.ts";
+import { elapsedTabs, isoPlain, semicolonDecimalComma } from "./logShapes.ts";
+import { OLD_HILDA, OLD_HILDA_SAYS } from "./oldHilda.ts";
+import { THIN_K, TUBED_S } from "./probes.ts";
+import { CRACKLE_TILES, GLAZE_CONE_5, QUICK_TILES } from "./programmes.ts";
+
+/** Firings of crackle tiles that gave crackle and nothing worse. */
+export const CRACKLE_FIRINGS: readonly DemoFiring[] = [
+  {
+    name: "2026-02-21-b",
+    shows:
+      "cone 5, cooled with the lid shut and the power off: faster through quartz than the textbook allows, without harm; semicolons, decimal commas, dd.mm.yyyy, German headings, every 30 s",
+    start: "2026-02-21T06:00:00",
+    plan: {
+      ...OLD_HILDA,
+      seed: 20_260_221,
+      roomC: 16,
+      legs: GLAZE_CONE_5,
+      probes: [TUBED_S],
+      stopBelowC: 85,
+      intervalSeconds: 30,
+    },
+    shape: semicolonDecimalComma,
+    moments: "clock",
+    cones: ["4", "5", "6"],
+    unloadedBelowC: 85,
+    heard: [
+      { what: "pinging", belowC: 140, note: "faint, through the lid" },
+      { what: "pinging", minutesAfterUnloading: 25, note: "steady, from the thick coats" },
+    ],
+    noted: {
+      title: "Crackle tiles, first set, natural cooling",
+      schedule: "cone-5-glaze.yaml",
+      kiln: OLD_HILDA_SAYS,
+      thermocouple: { type: "S" },
+      ware: [
+        {
+          name: "crackle tiles",
+          clay: "Tarrow white",
+          state: "glazed on bisque",
+          thickest: "6 mm",
+          widest: "100 mm",
+          count: 12,
+        },
+      ],
+      trials: [
+        trial("A1", "0.4 mm", "one", "3.1 mm"),
+        trial("A2", "0.4 mm", "one", "3.4 mm"),
+        trial("A3", "0.8 mm", "one", "5.9 mm"),
+        trial("A4", "0.8 mm", "one", "5.2 mm"),
+        trial("A5", "1.3 mm", "one", "8.8 mm"),
+        trial("A6", "1.3 mm", "both", "9.6 mm"),
+      ],
+      notes:
+        "Logger lent by a visitor, hence its headings. Spacing counted on a 50 mm line with ink.",
+    },
+  },
+  {
+    name: "2026-03-14-b",
+    shows:
+      "cone 5, cooled slowly on purpose through both inversions: crackle as wanted and nothing through the wall; ISO times with a T, time and temperature only, every minute",
+    start: "2026-03-14T22:40:00",
+    plan: {
+      ...OLD_HILDA,
+      seed: 20_260_314,
+      roomC: 17,
+      legs: CRACKLE_TILES,
+      probes: [THIN_K],
+      stopBelowC: 75,
+      intervalSeconds: 60,
+    },
+    shape: isoPlain,
+    moments: "clock",
+    cones: ["4", "5", "6"],
+    unloadedBelowC: 75,
+    heard: [
+      { what: "pinging", belowC: 92, note: "first one, lid still shut" },
+      { what: "pinging", minutesAfterUnloading: 15, note: "a few a minute, all from the tiles" },
+    ],
+    noted: {
+      title: "Crackle tiles and two platters, slow through both inversions",
+      schedule: "cone-5-crackle-tiles.yaml",
+      kiln: OLD_HILDA_SAYS,
+      thermocouple: { type: "K" },
+      ware: [
+        {
+          name: "crackle tiles",
+          clay: "Tarrow white",
+          state: "glazed on bisque",
+          thickest: "6 mm",
+          widest: "100 mm",
+          count: 12,
+        },
+        {
+          name: "platters",
+          clay: "Tarrow white",
+          state: "glazed on bisque",
+          thickest: "11 mm",
+          widest: "360 mm",
+          count: 2,
+        },
+      ],
+      trials: [
+        trial("B1", "0.5 mm", "one", "4.0 mm"),
+        trial("B2", "0.5 mm", "both", "4.3 mm"),
+        trial("B3", "0.9 mm", "one", "6.4 mm"),
+        trial("B4", "0.9 mm", "both", "6.1 mm"),
+        trial("B5", "1.4 mm", "one", "9.9 mm"),
+        trial("B6", "1.4 mm", "both", "9.1 mm"),
+      ],
+      notes:
+        "Both platters rang clear when tapped. Jorun Tesk sat with it through the peak, Sunday morning.",
+    },
+  },
+  {
+    name: "2026-04-11-a",
+    shows:
+      "cone 5 in a small test kiln that cools fast; elapsed hours below five lines of preamble, tabs, every 30 s",
+    start: "2026-04-11T10:40:00",
+    plan: {
+      ...OLD_HILDA,
+      build: TEST_KILN_60,
+      seed: 20_260_411,
+      roomC: 18,
+      legs: QUICK_TILES,
+      probes: [THIN_K],
+      stopBelowC: 80,
+      intervalSeconds: 30,
+    },
+    shape: elapsedTabs,
+    moments: "elapsed",
+    cones: ["4", "5", "6"],
+    unloadedBelowC: 80,
+    heard: [{ what: "pinging", belowC: 150, note: "quick, like rain" }],
+    noted: {
+      title: "Pond ice in three coats, the Wren",
+      kiln: "the Wren, 60 litre test kiln, 4.4 kW",
+      thermocouple: { type: "K" },
+      ware: [
+        {
+          name: "test tiles",
+          clay: "Tarrow white",
+          state: "glazed on bisque",
+          thickest: "6 mm",
+          widest: "60 mm",
+          count: 6,
+        },
+      ],
+      trials: [
+        trial("C1", "0.5 mm", "one", "3.6 mm"),
+        trial("C2", "0.5 mm", "both", "3.9 mm"),
+        trial("C3", "0.9 mm", "one", "6.6 mm"),
+        trial("C4", "0.9 mm", "both", "5.8 mm"),
+        trial("C5", "1.4 mm", "one", "8.7 mm"),
+        trial("C6", "1.4 mm", "both", "9.4 mm"),
+      ],
+      notes: "Six small tiles on one shelf. All sound.",
+    },
+  },
+];
+
+function trial(piece: string, coat: string, glazedSides: "one" | "both", crackSpacing: string) {
+  return {
+    piece,
+    clay: "Tarrow white",
+    glaze: "pond ice",
+    coat,
+    glazedSides,
+    crackSpacing,
+    cracked: "crackle" as const,
+  };
+}

@@ -1,0 +1,87 @@
+import fc from "fast-check";
+import type { Result } from "../../src/core/problem.ts";
+import { problemText } from "../../src/core/problem.ts";
+import type { Schedule, Segment } from "../../src/core/schedule/Schedule.ts";
+
+/** The value of a result, or an error that says its problems. */
+export function valued<T>(result: Result<T>): T {
+  if (!result.ok) throw new Error(result.problems.map(problemText).join("\n"));
+  return result.value;
+}
+
+/** A segment; its rate signed in °C/h, its hold in minutes. */
+export function segment(
+  toC: number,
+  rateCPerHour: number | "full",
+  holdMinutes: number = 0,
+): Segment {
+  return { toC, rateCPerHour, holdSeconds: holdMinutes * 60, why: null };
+}
+
+/** A schedule of dry, ordinary parts, with what a test cares about put in. */
+export function schedule(parts: Partial<Schedule> = {}): Schedule {
+  return {
+    title: "A firing",
+    unit: "C",
+    cone: null,
+    series: "self-supporting",
+    startC: 20,
+    segments: [segment(1186, 60)],
+    ware: { thickestMm: null, widestMm: null, state: null, crackle: false },
+    notes: null,
+    basis: null,
+    ...parts,
+  };
+}
+
+/** Any schedule that a file could hold, in whole °C or °F. */
+export const anySchedule: fc.Arbitrary<Schedule> = fc
+  .record({
+    unit: fc.constantFrom("C" as const, "F" as const),
+    title: fc.string({ minLength: 1, maxLength: 40 }),
+    cone: fc.constantFrom(null, "05", "5", "10"),
+    series: fc.constantFrom("self-supporting" as const, "large" as const),
+    start: fc.integer({ min: 40, max: 90 }),
+    steps: fc.array(
+      fc.record({
+        to: fc.integer({ min: 100, max: 1390 }),
+        rate: fc.oneof(fc.constant("full" as const), fc.integer({ min: 1, max: 1500 })),
+        holdSeconds: fc.integer({ min: 0, max: 36_000 }),
+        why: fc.option(fc.string({ maxLength: 40 })),
+      }),
+      { minLength: 1, maxLength: 12 },
+    ),
+    thickestMm: fc.option(fc.integer({ min: 1, max: 100 })),
+    crackle: fc.boolean(),
+    state: fc.constantFrom(null, "damp" as const, "glazed on bisque" as const),
+    notes: fc.option(fc.string({ maxLength: 80 })),
+    basis: fc.option(fc.string({ maxLength: 80 })),
+  })
+  .map((made) => {
+    const size = made.unit === "C" ? 1 : 1.8;
+    const tempC = (value: number) => (made.unit === "C" ? value : (value - 32) / 1.8);
+    const segments: Segment[] = [];
+    let from = made.start;
+    for (const { to, rate, holdSeconds, why } of made.steps) {
+      if (to === from) continue;
+      const signed = rate === "full" ? rate : ((to > from ? 1 : -1) * rate) / size;
+      segments.push({ toC: tempC(to), rateCPerHour: signed, holdSeconds, why });
+      from = to;
+    }
+    return {
+      ...schedule({ segments: segments.length > 0 ? segments : [segment(tempC(99), 60 / size)] }),
+      unit: made.unit,
+      title: made.title,
+      cone: made.cone,
+      series: made.series,
+      startC: tempC(made.start),
+      ware: {
+        thickestMm: made.thickestMm,
+        widestMm: null,
+        state: made.state,
+        crackle: made.crackle,
+      },
+      notes: made.notes,
+      basis: made.basis,
+    };
+  });
