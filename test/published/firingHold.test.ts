@@ -2,13 +2,14 @@ import { describe, expect, it } from "vitest";
 import type { Curve } from "../../src/core/curve/Curve.ts";
 import { makeCurve } from "../../src/core/curve/Curve.ts";
 import { isStableHold } from "../../src/core/firing/stableHold.ts";
+import { cited } from "../../src/core/sources/basedOn.ts";
 
 /**
  * EN ISO 1182:2020, 7.2.4 (public excerpt): stabilized for at least 10 min at (750 ± 5) °C; drift by
  * linear regression not more than 2 °C during these 10 min; maximum deviation from the average not
  * more than 10 °C in 10 min. Each row stands just inside or just outside one of these limits.
  */
-const SOURCE = "iso-1182-2020, 7.2.4";
+const SOURCE = `${cited("iso-1182-2020")}, EN ISO 1182, 7.2.4`;
 
 /** 10 min (or other) read every 30 s: a mean, a drift over 10 min, one reading off. */
 function furnace(given: {

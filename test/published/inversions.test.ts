@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { cited } from "../../src/core/sources/basedOn.ts";
 import { ALPHA_CRISTOBALITE, BETA_CRISTOBALITE } from "../../src/core/ware/cristobalite.ts";
 import { interpolated } from "../../src/core/ware/interpolated.ts";
 import {
@@ -23,7 +24,7 @@ const AT_851K = { aA: 4.99795, cA: 5.45892, volumeA3: 118.092 };
 const hexagonalVolumeA3 = (aA: number, cA: number) => (Math.sqrt(3) / 2) * aA * aA * cA;
 
 describe("quartz cells", () => {
-  it("Kihara 1990, 848 K: 4.9965 by 5.4570 Å is 117.982 Å³ within 0.005 (edges printed to 0.0001 Å)", () => {
+  it(`${cited("kihara-1990")}, 848 K: 4.9965 by 5.4570 Å is 117.982 Å³ within 0.005 (edges printed to 0.0001 Å)`, () => {
     const volume = hexagonalVolumeA3(4.9965, 5.457);
     expect(Math.abs(volume - 117.982)).toBeLessThanOrEqual(0.005);
   });
@@ -39,7 +40,7 @@ describe("quartz cells", () => {
     expect(Math.abs(volume - 113.002)).toBeLessThanOrEqual(0.06);
   });
 
-  it("Lakshtanov 2007: density at 600 °C is 2.534 of 2.649 at 20 °C within 0.002 g/cm³ (printed to 0.001, cell data differ by 0.001)", () => {
+  it(`${cited("lakshtanov-2007")}: density at 600 °C is 2.534 of 2.649 at 20 °C within 0.002 g/cm³ (printed to 0.001, cell data differ by 0.001)`, () => {
     const cellA3 = AT_851K.volumeA3 / growthTo(578) ** 3;
     const density = (3 * SILICA_GRAM_PER_MOL) / (cellA3 * CM3_PER_MOL_PER_A3);
     expect(Math.abs(density - 2.649)).toBeLessThanOrEqual(0.002);
@@ -102,7 +103,7 @@ describe("other opinions on quartz", () => {
     },
   );
 
-  it("Kosinski 1992: (2 × 13.65 + 7.50) / 3 = 11.6 millionths per kelvin at 25 °C, the first slope of the table within 0.3 (one row, printed to 0.0001 %)", () => {
+  it(`${cited("kosinski-1992")}: (2 × 13.65 + 7.50) / 3 = 11.6 millionths per kelvin at 25 °C, the first slope of the table within 0.3 (one row, printed to 0.0001 %)`, () => {
     const perMillionK =
       ((quartzExpansionPercent(35, "mean") - quartzExpansionPercent(20, "mean")) / 15) * 1e4;
     expect(Math.abs(perMillionK - (2 * 13.65 + 7.5) / 3)).toBeLessThanOrEqual(0.3);

@@ -100,7 +100,7 @@ function chartsFor(firing: {
       }),
     cooling: (style) =>
       coolingChart({
-        title: "How fast it cooled",
+        title: zones.length > 0 ? "How fast it cooled" : "How fast it will cool",
         zones,
         planned,
         limits: BANDS.flatMap((band) => {
@@ -113,7 +113,7 @@ function chartsFor(firing: {
       }),
     cones: (style) =>
       conesChart({
-        title: "How the cones fell",
+        title: zones.length > 0 ? "How the cones fell" : "How the cones will fall",
         traces: heatworkTrace({
           curve: firing.curve,
           series: heatwork.series,

@@ -10,7 +10,7 @@ import { hourTicks } from "./quantities.ts";
 import { type LineStyle, styleAt, type Theme, theme, themeConfig } from "./theme.ts";
 
 /** Heatwork of one cone over time. */
-export interface ConeTrace {
+interface ConeTrace {
   readonly cone: string;
   readonly timesSeconds: Float64Array;
   /** Share of the cone's budget, never falling; 1 = down. */

@@ -28,7 +28,7 @@ export interface Theme {
 }
 
 /** Fonts by preference; the first one is shipped, for PNG. */
-export const FONT_STACK =
+const FONT_STACK =
   '"Source Sans 3", "Source Sans Pro", "Segoe UI", "Helvetica Neue", Arial, sans-serif';
 
 /** Clay, ash and ember on warm paper. */

@@ -80,7 +80,7 @@ export function equivalentRampRate(model: ConeModel, peakK: number, logHeatwork:
 }
 
 /** Table minus model [K] at an effective rate: straight in ln rate between columns, flat outside. */
-export function anchorShiftK(model: ConeModel, logRate: number): number {
+function anchorShiftK(model: ConeModel, logRate: number): number {
   const { shifts } = model;
   const upper = shifts.findIndex((shift) => shift.logRate > logRate);
   const high = shifts[upper];

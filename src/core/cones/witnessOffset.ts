@@ -33,7 +33,7 @@ export interface WitnessOffset {
 }
 
 /** What one witness cone says. */
-export interface WitnessReading {
+interface WitnessReading {
   readonly cone: string;
   readonly said: string;
   /** Offset that this cone alone asks for [K]; null when it only bounds, or asks for over 200 K. */

@@ -5,7 +5,7 @@ import { peakOf } from "./peakOf.ts";
 import { slopeMeter } from "./slopes.ts";
 
 /** Window of the fastest sustained rate [s]: long enough to bury noise, short against a passage. */
-export const SUSTAINED_WINDOW_SECONDS = 15 * 60;
+const SUSTAINED_WINDOW_SECONDS = 15 * 60;
 
 /** Narrowest window that is still called sustained [s]. */
 const NARROWEST_WINDOW_SECONDS = 2 * 60;

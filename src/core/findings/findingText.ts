@@ -9,7 +9,7 @@ import type { TemperatureUnit } from "../units/temperature.ts";
 import type { Evidence, Finding } from "./Finding.ts";
 
 /** One number of evidence, in the reader's unit and with no digit it cannot carry. */
-export function evidenceText(evidence: Evidence, unit: TemperatureUnit): string {
+function evidenceText(evidence: Evidence, unit: TemperatureUnit): string {
   const { value } = evidence;
   switch (evidence.kind) {
     case "temperature":

@@ -29,7 +29,7 @@ export interface RecordedTrial {
 }
 
 /** Something heard, and when. */
-export interface RecordedSound {
+interface RecordedSound {
   readonly what: string;
   readonly at: Moment;
   /** As written: `14:05`. */

@@ -1,4 +1,4 @@
-import { cautionsFor } from "../cautions/cautionsFor.ts";
+import type { Caution } from "../cautions/Caution.ts";
 import { shifted } from "../curve/moved.ts";
 import { failed, ok, type Result } from "../problem.ts";
 import { CRISTOBALITE_BAND, QUARTZ_BAND } from "../ware/inversionBands.ts";
@@ -25,8 +25,15 @@ export function compareFirings(reviews: readonly FiringReview[]): Result<Compari
     });
   return ok({
     firings: reviews.map(comparedFiring),
-    cautions: cautionsFor({ kiln: true, estimate: true }),
+    cautions: onceEach(reviews.flatMap((review) => review.cautions)),
   });
+}
+
+/** Each caution of any of the firings, once. */
+function onceEach(cautions: readonly Caution[]): readonly Caution[] {
+  return cautions.filter(
+    ({ topic }, index) => cautions.findIndex((caution) => caution.topic === topic) === index,
+  );
 }
 
 function comparedFiring(review: FiringReview): ComparedFiring {

@@ -1,7 +1,7 @@
 import type { ZoneReview } from "./FiringReview.ts";
 
 /**
- * The zone that got the most heat; the first of them when several are equal.
+ * The zone with the highest peak; the first of them when several are equal.
  * @throws RangeError without any zone.
  */
 export function hottestZone(zones: readonly ZoneReview[]): ZoneReview {

@@ -1,12 +1,13 @@
 import type { Finding, Severity } from "../findings/Finding.ts";
 import type { LogFault } from "../log/LogReading.ts";
+import { basedOn } from "../sources/basedOn.ts";
 import { CRISTOBALITE_BAND, QUARTZ_BAND } from "../ware/inversionBands.ts";
 import { type FiringFacts, quoted } from "./FiringFacts.ts";
 import type { ZoneReview } from "./FiringReview.ts";
 
 /**
  * Zones apart by more than this at the peak are worth a caution [K].
- * @see FIRING_SOURCES["ams-2750"]
+ * @see SOURCES["ams-2750"]
  */
 const WIDE_SPREAD_K = 28;
 
@@ -128,8 +129,10 @@ function spreadFindings(facts: FiringFacts): readonly Finding[] {
         { name: "largest at", value: spread.largestAtSeconds, kind: "elapsed" },
         ...(cones === null ? [] : [{ name: "cones apart", value: cones, kind: "cones" } as const]),
       ],
-      basis:
-        "zones at the same moments; a caution above ± 28 °C (± 50 °F), the widest class of industrial furnaces (AMS 2750)",
+      basis: basedOn(
+        "zones at the same moments; a caution above ± 28 °C (± 50 °F), the widest class of industrial furnaces in AMS 2750",
+        "ams-2750",
+      ),
       advice:
         spread.atPeakC > WIDE_SPREAD_K
           ? "Put witness cones by every thermocouple, and hold longer at the peak."

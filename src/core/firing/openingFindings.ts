@@ -1,11 +1,12 @@
 import type { Finding, Severity } from "../findings/Finding.ts";
+import { basedOn } from "../sources/basedOn.ts";
 import { CRISTOBALITE_BAND } from "../ware/inversionBands.ts";
 import { type FiringFacts, zoneNamed } from "./FiringFacts.ts";
 import { hottestZone } from "./hottestZone.ts";
 
 /**
  * Opening hotter than this is against common practice [°C].
- * @see FIRING_SOURCES["opening-practice"]
+ * @see SOURCES["opening-practice"]
  */
 const FIRST_CRACK_C = 200;
 
@@ -15,8 +16,10 @@ const BOLDEST_C = 250;
 /** Readings that end above this leave the end of cooling unknown [°C]. */
 const STILL_HOT_C = 120;
 
-const PRACTICE =
-  "teaching notes and potters' lists: first crack at or below 200 to 250 °C (390 to 480 °F), unloading at or below 100 to 120 °C (210 to 250 °F); some unload hotter without loss";
+const PRACTICE = `${basedOn(
+  "first crack at or below 200 to 250 °C (390 to 480 °F), unloading at or below 100 to 120 °C (210 to 250 °F)",
+  "opening-practice",
+)}; some unload hotter without loss`;
 
 /** How hot the kiln was when it was opened, or when the readings ended. */
 export function openingFindings(facts: FiringFacts): readonly Finding[] {

@@ -22,7 +22,7 @@ export interface Piece {
  * never changes the answer: joining two pieces saves at most two penalties.
  *
  * @param shortestSeconds Shortest piece; bins that last less in all make a single piece.
- * @see FIRING_SOURCES["killick-2012"], FIRING_SOURCES["lemire-2007"]
+ * @see SOURCES["killick-2012"], SOURCES["lemire-2007"]
  */
 export function optimalPieces(
   bins: Bins,

@@ -22,7 +22,7 @@ const STEP_SECONDS = 60;
  * (measured − planned) / planned, in °C · time.
  *
  * @returns null when they share no rise, or less than a minute of it.
- * @see FIRING_SOURCES["imo-ftp-2010"], 8.3.1.3
+ * @see SOURCES["imo-ftp-2010"], 8.3.1.3
  */
 export function comparedWithPlan(zone: ZoneReview, plan: Schedule): PlanComparison | null {
   const expansion = expandSchedule(plan);

@@ -1,4 +1,5 @@
 import type { Finding } from "../findings/Finding.ts";
+import { basedOn } from "../sources/basedOn.ts";
 import { type FiringFacts, zoneNamed } from "./FiringFacts.ts";
 import type { PlanComparison } from "./FiringReview.ts";
 import { hottestZone } from "./hottestZone.ts";
@@ -37,8 +38,10 @@ function againstPlan(comparison: PlanComparison, facts: FiringFacts): readonly F
         { name: "largest at", value: comparison.largestDeviationAtSeconds, kind: "elapsed" },
         { name: "area", value: Math.abs(comparison.areaDeviation), kind: "percent" },
       ],
-      basis:
-        "lined up where both pass the same low temperature on the way up, compared until the plan leaves the cooling to the kiln; area as furnace curves are judged, where 2.5 % is allowed after the first hour (IMO Fire Test Procedures Code 2010, 8.3.1.3)",
+      basis: basedOn(
+        "lined up where both pass the same low temperature on the way up, compared until the plan leaves the cooling to the kiln; area as the Fire Test Procedures Code judges furnace curves, where 2.5 % is allowed after the first hour",
+        "imo-ftp-2010",
+      ),
       advice: isOff ? "Check elements, relays and mains voltage if the kiln fell behind." : "",
       zone,
       span: null,

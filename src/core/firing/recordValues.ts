@@ -1,13 +1,23 @@
 import type { ConeSeries } from "../cones/cone.ts";
 import { parseCone } from "../cones/coneName.ts";
 import type { WitnessBend } from "../cones/witnessOffset.ts";
+import { nearWord } from "../document/nearWord.ts";
+import type { DocumentPath } from "../document/readDocument.ts";
 import type { Problem, Result } from "../problem.ts";
-import { nearWord } from "../schedule/nearWord.ts";
 import { parseLength } from "../units/parseLength.ts";
 import { parseTemperature } from "../units/parseTemperature.ts";
 import type { TemperatureUnit } from "../units/temperature.ts";
 import { MOMENT_FORMS, type Moment, parseMoment } from "./moment.ts";
 import { BEND_FORMS, parseBend } from "./witnessWords.ts";
+
+/** What the values of a record are read with. */
+interface RecordContext {
+  /** Unit of bare temperatures. */
+  readonly unit: TemperatureUnit;
+  readonly series: ConeSeries;
+  /** Name of a place in the file: `a.yaml: heard[0].at, line 9`. */
+  readonly placeOf: (path: DocumentPath) => string;
+}
 
 /** What {@link recordValues} gives. */
 export type RecordValues = ReturnType<typeof recordValues>;
@@ -16,7 +26,7 @@ export type RecordValues = ReturnType<typeof recordValues>;
  * Readers for the written values of one file that gather their problems, so that all are shown.
  * After a problem a reader gives a stand-in; use nothing it gave once `problems` is not empty.
  */
-export function recordValues(name: string, unit: TemperatureUnit, series: ConeSeries) {
+export function recordValues({ unit, series, placeOf }: RecordContext) {
   const problems: Problem[] = [];
 
   function taken<T>(result: Result<T>, standIn: T): T {
@@ -25,43 +35,43 @@ export function recordValues(name: string, unit: TemperatureUnit, series: ConeSe
     return standIn;
   }
 
-  function length(value: number | string, place: string): number {
-    return taken(parseLength(value, { where: `${name}: ${place}` }), 0);
+  function length(value: number | string, path: DocumentPath): number {
+    return taken(parseLength(value, { where: placeOf(path) }), 0);
   }
 
   return {
     problems: problems as readonly Problem[],
-    temperature: (value: number | string, place: string): number =>
-      taken(parseTemperature(value, { unit, where: `${name}: ${place}` }), 0),
+    temperature: (value: number | string, path: DocumentPath): number =>
+      taken(parseTemperature(value, { unit, where: placeOf(path) }), 0),
     length,
-    maybeLength: (value: number | string | undefined, place: string): number | null =>
-      value === undefined ? null : length(value, place),
-    moment(text: string, place: string): Moment {
+    maybeLength: (value: number | string | undefined, path: DocumentPath): number | null =>
+      value === undefined ? null : length(value, path),
+    moment(text: string, path: DocumentPath): Moment {
       const moment = parseMoment(text);
       if (moment) return moment;
       problems.push({
         code: "record/not-a-moment",
         what: `"${text}" is not a moment`,
-        where: `${name}: ${place}`,
+        where: placeOf(path),
         expected: MOMENT_FORMS,
         fix: 'write it like "09:10", with a 24-hour clock',
       });
       return { kind: "elapsed", seconds: 0 };
     },
-    bend(text: string, place: string): WitnessBend {
+    bend(text: string, path: DocumentPath): WitnessBend {
       const bend = parseBend(text);
       if (bend) return bend;
       const near = nearWord(text, ["upright", "down"]);
       problems.push({
         code: "record/not-a-bend",
         what: `"${text}" does not say how far the cone bent`,
-        where: `${name}: ${place}`,
+        where: placeOf(path),
         expected: BEND_FORMS,
         fix: near ? `write "${near}"` : 'write it like "4 o\'clock"',
       });
       return { kind: "upright" };
     },
-    cone: (text: string, place: string): string =>
-      taken(parseCone(text, { series, where: `${name}: ${place}` }), text),
+    cone: (text: string, path: DocumentPath): string =>
+      taken(parseCone(text, { series, where: placeOf(path) }), text),
   };
 }

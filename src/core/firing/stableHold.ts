@@ -21,7 +21,7 @@ const ROUNDING_K = 1e-9;
  * 10 min, no reading more than 10 °C from the mean. Never over a gap. Without a target the stretch
  * is held to its own mean, so that only drift and readings decide.
  *
- * @see FIRING_SOURCES["iso-1182-2020"], 7.2.4
+ * @see SOURCES["iso-1182-2020"], 7.2.4
  */
 export function isStableHold(
   curve: Curve,

@@ -10,7 +10,7 @@ export interface Decision {
   readonly because: string;
   /** The next best reading of the data, when there was one. */
   readonly runnerUp: string | null;
-  /** The option that overrides it: `--unit C|F`. */
+  /** The option that overrides it: `--log-unit C|F`. */
   readonly option: string | null;
 }
 
@@ -43,7 +43,7 @@ export interface Channel {
   readonly role: ChannelRole;
   /** Cleaned Curve in °C; null for columns that are not temperatures or have under two readings. */
   readonly curve: Curve | null;
-  /** Readings in the Curve. */
+  /** Readings in the Curve; without a Curve, cells that hold a number. */
   readonly readings: number;
   /** Cells dropped in rows that were otherwise kept (blank, open circuit, spike). */
   readonly dropped: number;

@@ -123,6 +123,18 @@ function reading(
   };
 }
 
+/** Cells with and without a number, in the rows that were kept. */
+function numbersIn(
+  column: Column,
+  rows: Int32Array,
+): { readonly readings: number; readonly dropped: number } {
+  const readings = rows.reduce(
+    (count, row) => count + (Number.isFinite(column.numbers[row]) ? 1 : 0),
+    0,
+  );
+  return { readings, dropped: rows.length - readings };
+}
+
 interface ReadChannel {
   readonly channel: Channel;
   readonly faults: readonly LogFault[];
@@ -138,7 +150,7 @@ function channelsOf(
       role === "temperature" || role === "set-point" || role === "cold-junction";
     if (!isTemperature || column.kind !== "number")
       return {
-        channel: { name: column.name, role, curve: null, readings: 0, dropped: 0 },
+        channel: { name: column.name, role, curve: null, ...numbersIn(column, rows) },
         faults: [],
       };
     const scale = unit.of(column);

@@ -13,7 +13,10 @@ export function checkOptions(options: LogOptions): readonly Problem[] {
     });
   const { unit, timeUnit, delimiter, decimal, intervalSeconds } = options;
   if (unit !== undefined && !["C", "F", "K"].includes(unit))
-    wrong("--unit", unit, { expected: "C, F or K", fix: "write --unit C, --unit F or --unit K" });
+    wrong("--log-unit", unit, {
+      expected: "C, F or K",
+      fix: "write --log-unit C, --log-unit F or --log-unit K",
+    });
   if (timeUnit !== undefined && !["s", "min", "h"].includes(timeUnit))
     wrong("--time-unit", timeUnit, {
       expected: "s, min or h",

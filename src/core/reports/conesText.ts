@@ -6,7 +6,7 @@ import { seriesName } from "./sections/coneWords.ts";
 import type { TextOptions } from "./TextOptions.ts";
 
 /** How well an end point is known: seen in two copies of the table, in one, or remembered. */
-export type EndPointConfidence = "two-copies" | "one-copy" | "from-memory";
+type EndPointConfidence = "two-copies" | "one-copy" | "from-memory";
 
 /** The published end points of a series, as they are shown. */
 export interface ConesInput {

@@ -20,7 +20,7 @@ import { segmentBlocks } from "./sections/segmentBlocks.ts";
 import { zoneBlocks } from "./sections/zoneBlocks.ts";
 
 /** Charts that a page of one firing or one schedule may carry. */
-export interface ReportCharts {
+interface ReportCharts {
   readonly firing?: ChartPair;
   readonly cooling?: ChartPair;
   readonly cones?: ChartPair;

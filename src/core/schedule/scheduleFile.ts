@@ -1,11 +1,12 @@
 import { parseCone } from "../cones/coneName.ts";
+import { type DocumentPath, readDocument } from "../document/readDocument.ts";
+import { schemaProblems } from "../document/schemaProblems.ts";
 import { failed, ok, type Problem, type Result } from "../problem.ts";
 import { parseLength } from "../units/parseLength.ts";
 import { parseSegments, targetOf } from "./parseSegments.ts";
 import type { Schedule } from "./Schedule.ts";
+import { SCHEDULE_DOCUMENT } from "./scheduleDocument.ts";
 import { ScheduleFile } from "./scheduleFormat.ts";
-import { placeOf, shapeProblems } from "./shapeProblems.ts";
-import { type DocumentPath, readYaml } from "./yamlText.ts";
 
 export { ScheduleFile };
 
@@ -23,11 +24,12 @@ const WIDEST_MM = 3000;
  * @returns every problem of the file at once, each with its place and line.
  */
 export function parseSchedule(text: string, name: string): Result<Schedule> {
-  const document = readYaml(text, name);
+  const document = readDocument(text, name, SCHEDULE_DOCUMENT);
   if (!document.ok) return document;
   const shape = ScheduleFile.safeParse(document.value.value);
-  if (!shape.success) return failed(...shapeProblems(shape.error.issues, name, document.value));
-  return meaningOf(shape.data, (path) => placeOf(name, path, document.value));
+  if (!shape.success)
+    return failed(...schemaProblems(shape.error.issues, document.value, SCHEDULE_DOCUMENT));
+  return meaningOf(shape.data, document.value.placeOf);
 }
 
 function meaningOf(file: ScheduleFile, at: (path: DocumentPath) => string): Result<Schedule> {

@@ -5,11 +5,15 @@ function copyOf(title: string, publisher: string, year: number | null, locator: 
   return { title, publisher, year, locator, seen: "copy" };
 }
 
+/** What somebody else quotes, with the place where it is quoted. */
+function quoted(title: string, publisher: string, year: number | null, locator: string): Source {
+  return { title, publisher, year, locator, seen: "at second hand" };
+}
+
 const CHART_C = "Temperature Equivalent Chart for pyrometric cones (°C), cones 022–14";
 const CONE_MAKER = "Edward Orton Jr. Ceramic Foundation";
 const POTTERS_LIST = "Clayart discussion list";
 const ARTS_FORUM = "Ceramic Arts Network forum";
-const CHART_NOTES = "Notes printed with the temperature equivalent chart";
 
 /** Sources of the cones room: the copies that every table row was read from, and the notes on behaviour. */
 export const CONES_SOURCES = {
@@ -43,7 +47,7 @@ export const CONES_SOURCES = {
     2006,
     "November, potters.org/subject81597",
   ),
-  "cones-clay06b": copyOf(
+  "cones-clay06b": quoted(
     "L. Krakowski quoting a supplier's catalogue",
     POTTERS_LIST,
     2006,
@@ -58,12 +62,11 @@ export const CONES_SOURCES = {
   "cones-can-23526": copyOf("Cone 5 and cone 6 at two rates", ARTS_FORUM, null, "topic 23526"),
   "cones-can-5036": copyOf("Soaks and witness cones", ARTS_FORUM, null, "topic 5036"),
   "cones-can-mp": copyOf("A kiln owner's own schedule", ARTS_FORUM, null, "user post"),
-  "cones-can-chantay": copyOf(CHART_NOTES, ARTS_FORUM, null, "user post quoting the chart's text"),
   "cones-hodaka": copyOf("Cone chart", "hodakapottery.wordpress.com", 2008, "20 November"),
   "cones-glacures": copyOf("Les cônes Orton", "glacures.fr", null, "glacures.fr/les-cones-orton"),
   "cones-bcs": copyOf("Cone rating page", "bigceramicstore.com", null, "cone-rating page"),
   "cones-bcs2": copyOf(
-    CHART_NOTES,
+    "Notes printed with the temperature equivalent chart",
     "bigceramicstore.com",
     null,
     "ConeChart page: bending time and soak rule",
@@ -93,13 +96,13 @@ export const CONES_SOURCES = {
     null,
     "hand-out, scribd 458679152 and docslib 8883373",
   ),
-  "cones-hamer": copyOf(
+  "cones-hamer": quoted(
     "F. and J. Hamer, The Potter's Dictionary",
     POTTERS_LIST,
     null,
     "as quoted at potters.org/subject29084 (table) and subject44697 (history)",
   ),
-  "cones-chappell": copyOf(
+  "cones-chappell": quoted(
     "J. Chappell, The Potter's Complete Book of Clay and Glazes",
     POTTERS_LIST,
     2000,
@@ -121,13 +124,7 @@ export const CONES_SOURCES = {
     "dictionary entries and potters' pages, taken together",
   ),
   "cones-arteraku": copyOf("Coni Seger", "arteraku.it", null, "arteraku.it/pagine/coni_seger.asp"),
-  "cones-reimbold": copyOf(
-    "Ein Leitfaden für die Verwendung der Pyrometerkegel von Orton",
-    "yumpu.com",
-    null,
-    "document 21886864: angle against temperature",
-  ),
-  "cones-mc6": copyOf(
+  "cones-mc6": quoted(
     "J. Hesselberth and R. Roy, Mastering Cone 6 Glazes",
     ARTS_FORUM,
     2014,

@@ -5,24 +5,27 @@ export const COOLING_SOURCES = {
   "fraser-1986": {
     title:
       "Ceramic Faults and their Remedies, as cited by an encyclopedia entry on the quartz inversion",
-    publisher: "H. Fraser, A & C Black",
+    author: "H. Fraser",
+    publisher: "A & C Black",
     year: 1986,
     locator:
       "rule of 50 °C/h through 573 °C; the entry also cites Fortuna 2000 and Dodd & Murfin 1994",
-    seen: "copy",
+    seen: "at second hand",
   },
   "fortuna-2000": {
     title: "Sanitaryware; read as a sanitary-ware technology text that follows it",
-    publisher: "D. Fortuna, Faenza Editrice",
+    author: "D. Fortuna",
+    publisher: "Faenza Editrice",
     year: 2000,
-    locator: "cooling of an intermittent kiln, stage by stage",
-    seen: "copy",
+    locator:
+      "cooling of an intermittent kiln, stage by stage; water at 100 to 150 °C, 300 °C/h at most, ware of 10 to 12 mm",
+    seen: "at second hand",
   },
   "carpenter-1998": {
     title:
       "Calibration of excess thermodynamic properties and elastic constant variations associated with the α–β phase transition in quartz",
-    publisher:
-      "Carpenter, Salje, Graeme-Barber, Wruck, Dove & Knight, American Mineralogist 83, 2–22",
+    author: "Carpenter, Salje, Graeme-Barber, Wruck, Dove & Knight",
+    publisher: "American Mineralogist 83, 2–22",
     year: 1998,
     locator: "cell parameters by neutron diffraction",
     seen: "copy",
@@ -36,14 +39,16 @@ export const COOLING_SOURCES = {
   },
   "antao-2016": {
     title: "Quartz: cell parameters and structure across the α–β transition",
-    publisher: "S. M. Antao, Acta Crystallographica B72, 249–262",
+    author: "S. M. Antao",
+    publisher: "Acta Crystallographica B72, 249–262",
     year: 2016,
     locator: "cell volumes, doi 10.1107/S205252061600233X",
     seen: "copy",
   },
   "kihara-1990": {
     title: "An X-ray study of the temperature dependence of the quartz structure",
-    publisher: "K. Kihara, European Journal of Mineralogy 2, 63–77",
+    author: "K. Kihara",
+    publisher: "European Journal of Mineralogy 2, 63–77",
     year: 1990,
     locator: "cell at 848 K; American Mineralogist crystal structure database 0006370",
     seen: "copy",
@@ -51,14 +56,16 @@ export const COOLING_SOURCES = {
   "holland-powell-2011": {
     title:
       "An improved and extended internally consistent thermodynamic dataset for phases of petrological interest",
-    publisher: "Holland & Powell, Journal of Metamorphic Geology 29, 333–383",
+    author: "Holland & Powell",
+    publisher: "Journal of Metamorphic Geology 29, 333–383",
     year: 2011,
     locator: "quartz: Landau parameters",
     seen: "copy",
   },
   "lakshtanov-2007": {
     title: "High-temperature phase transitions and elasticity of silica polymorphs",
-    publisher: "Lakshtanov, Sinogeikin & Bass, Physics and Chemistry of Minerals 34, 11–22",
+    author: "Lakshtanov, Sinogeikin & Bass",
+    publisher: "Physics and Chemistry of Minerals 34, 11–22",
     year: 2007,
     locator: "density at 20 and 600 °C",
     seen: "copy",
@@ -72,19 +79,18 @@ export const COOLING_SOURCES = {
   },
   "bourova-richet-1998": {
     title: "Quartz and cristobalite: high-temperature cell parameters and volumes",
-    publisher: "Bourova & Richet, Geophysical Research Letters 25",
+    author: "Bourova & Richet",
+    publisher: "Geophysical Research Letters 25",
     year: 1998,
     locator: "volume of β-cristobalite at 750 K",
     seen: "abstract only",
   },
   "fei-1995": {
     title: "Thermal expansion (of minerals)",
-    publisher: "Y. Fei, AGU Reference Shelf 2",
+    author: "Y. Fei",
+    publisher: "AGU Reference Shelf 2",
     year: 1995,
     locator: "volume expansion of α-cristobalite",
     seen: "from memory",
   },
 } as const satisfies Record<string, Source>;
-
-/** Key of a source of the cooling room. */
-export type CoolingSourceId = keyof typeof COOLING_SOURCES;

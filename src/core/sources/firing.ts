@@ -22,30 +22,29 @@ export const FIRING_SOURCES = {
     publisher: "SAE International",
     year: 2020,
     locator: "furnace class 6, ± 28 °C",
-    seen: "copy",
+    seen: "at second hand",
   },
   "opening-practice": {
-    title: "Teaching notes and potters' lists on opening kilns",
-    publisher: "several",
+    title: "When to open a kiln",
+    publisher: "teaching notes and potters' lists",
     year: null,
     locator: "first crack at or below 200 to 250 °C, unloading at or below 100 to 120 °C",
     seen: "common practice",
   },
   "killick-2012": {
     title: "Optimal detection of changepoints with a linear computational cost",
-    publisher: "Killick, Fearnhead & Eckley, Journal of the American Statistical Association 107",
+    author: "Killick, Fearnhead & Eckley",
+    publisher: "Journal of the American Statistical Association 107",
     year: 2012,
     locator: "p. 1590, pruning",
     seen: "abstract only",
   },
   "lemire-2007": {
     title: "A better alternative to piecewise linear time series segmentation",
-    publisher: "D. Lemire, SIAM Data Mining",
+    author: "D. Lemire",
+    publisher: "SIAM Data Mining",
     year: 2007,
     locator: "arXiv cs/0605103, constant and linear pieces together",
     seen: "abstract only",
   },
 } as const satisfies Record<string, Source>;
-
-/** Key of a source of the firing room. */
-export type FiringSourceId = keyof typeof FIRING_SOURCES;

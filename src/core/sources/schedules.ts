@@ -7,7 +7,7 @@ export const SCHEDULES_SOURCES = {
     publisher: "J. Hesselberth & R. Roy",
     year: 2002,
     locator: "bisque 100 °C/h from 100 to 900 °C; cone 6 medium glaze; slow cool 1900 to 1400 °F",
-    seen: "copy",
+    seen: "at second hand",
   },
   "kiln-shed-guide": {
     title: "Firing schedule guide",
@@ -37,13 +37,6 @@ export const SCHEDULES_SOURCES = {
     locator: "6 h or more at 65 to 120 °C for sculpture",
     seen: "read",
   },
-  "industrial-water": {
-    title: "Sanitary-ware technology text, after Fortuna, Sanitaryware",
-    publisher: "read at second hand",
-    year: 2000,
-    locator: "100 to 150 °C at 300 °C/h at most, ware of 10 to 12 mm; gradient against thickness",
-    seen: "copy",
-  },
   "bisque-carbon": {
     title: "Notes on bisque: carbon out of the clay between 650 and 950 °C",
     publisher: "common teaching",
@@ -72,21 +65,4 @@ export const SCHEDULES_SOURCES = {
     locator: "15 to 20 min is enough; runs appear beyond 1 h",
     seen: "read",
   },
-  "drop-and-hold": {
-    title: "Drop and hold against pinholes, forum topic 23526",
-    publisher: "Ceramic Arts Network community",
-    year: null,
-    locator: "2180 °F for 15 min, falling to 2080 °F for 15 min",
-    seen: "read",
-  },
-  "opening-temperature": {
-    title: "When to open a kiln: teaching notes and potters' list",
-    publisher: "common teaching",
-    year: null,
-    locator: "first crack at 200 to 250 °C at most; unload at 100 to 120 °C",
-    seen: "common practice",
-  },
 } as const satisfies Record<string, Source>;
-
-/** Key of a source of the schedules room. */
-export type ScheduleSourceId = keyof typeof SCHEDULES_SOURCES;

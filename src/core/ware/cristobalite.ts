@@ -7,12 +7,12 @@ import { interpolated } from "./interpolated.ts";
 export const CRISTOBALITE_INVERSION_C = 225;
 
 /** Spread of the inversion over the grains of one body, one sigma [K]; an assumption. */
-export const CRISTOBALITE_SPREAD_K = 12;
+const CRISTOBALITE_SPREAD_K = 12;
 
 /**
  * Cold form, linear expansion from 20 °C [%]: cell of 4.9709 and 6.9278 Å, slope of 30.5 millionths
  * per kelvin from memory.
- * @see COOLING_SOURCES["fei-1995"]
+ * @see SOURCES["fei-1995"]
  */
 export const ALPHA_CRISTOBALITE: readonly (readonly [number, number])[] = [
   [20, 0],
@@ -24,7 +24,7 @@ export const ALPHA_CRISTOBALITE: readonly (readonly [number, number])[] = [
 
 /**
  * Hot form, linear expansion from 20 °C [%], through 27.4 cm³/mol at 750 K; almost flat.
- * @see COOLING_SOURCES["bourova-richet-1998"]
+ * @see SOURCES["bourova-richet-1998"]
  */
 export const BETA_CRISTOBALITE: readonly (readonly [number, number])[] = [
   [225, 2.026],

@@ -1,5 +1,5 @@
 import type { Band, Direction } from "../curve/Band.ts";
-import type { CoolingSourceId } from "../sources/cooling.ts";
+import { basedOn } from "../sources/basedOn.ts";
 
 /** Where quartz changes: 573 °C in a pure crystal, smeared in a body, with room for lag. */
 export const QUARTZ_BAND: Band = {
@@ -21,22 +21,30 @@ export interface PublishedLimit {
   readonly limitCPerHour: number;
   /** Where it comes from and how weak it is, in plain words. */
   readonly basis: string;
-  /** What it leans on; empty when nothing published was found. */
-  readonly sources: readonly CoolingSourceId[];
 }
 
 const QUARTZ_COOLING: PublishedLimit = {
   limitCPerHour: 50,
-  basis:
-    "textbook rule of 50 °C/h (90 °F/h) through 573 °C (1063 °F) (Fraser 1986, at second hand); sanitary-ware practice is 60 °C/h (108 °F/h) from 600 to 500 °C (1112 to 932 °F) (after Fortuna 2000); neither knows your ware, and thin ware often stands more",
-  sources: ["fraser-1986", "fortuna-2000"],
+  basis: [
+    basedOn("textbook rule of 50 °C/h (90 °F/h) through 573 °C (1063 °F)", "fraser-1986"),
+    basedOn(
+      "sanitary-ware practice is 60 °C/h (108 °F/h) from 600 to 500 °C (1112 to 932 °F)",
+      "fortuna-2000",
+    ),
+    "neither knows your ware, and thin ware often stands more",
+  ].join("; "),
 };
 
 const CRISTOBALITE_COOLING: PublishedLimit = {
   limitCPerHour: 50,
-  basis:
-    "weak: no published rate was found for this inversion; 50 °C/h (90 °F/h) is our own estimate for a body of unknown make with walls of 6 to 12 mm, never checked on cracked pots and good to a factor of two; a body rich in cristobalite may need 20 °C/h (36 °F/h), one without any is cooled at 300 °C/h (540 °F/h) and more (after Fortuna 2000)",
-  sources: ["fortuna-2000"],
+  basis: [
+    "weak: no published rate was found for this inversion",
+    "50 °C/h (90 °F/h) is our own estimate for a body of unknown make with walls of 6 to 12 mm, never checked on cracked pots and good to a factor of two",
+    basedOn(
+      "a body rich in cristobalite may need 20 °C/h (36 °F/h), one without any is cooled at 300 °C/h (540 °F/h) and more",
+      "fortuna-2000",
+    ),
+  ].join("; "),
 };
 
 /**

@@ -10,7 +10,7 @@ export type QuartzAxis = "mean" | "c";
  * A pure crystal: in a body the step at 573 °C is smeared by some 6 K and scaled by the free
  * quartz. Above 900 °C the last value is kept; quartz hardly moves there.
  *
- * @see COOLING_SOURCES["carpenter-1998"]
+ * @see SOURCES["carpenter-1998"]
  */
 export function quartzExpansionPercent(tempC: number, axis: QuartzAxis): number {
   const table = axis === "c" ? CARPENTER_C_AXIS : CARPENTER_MEAN;
@@ -29,7 +29,7 @@ const CRITICAL_K = 847;
  * Its mean expansion stays within 0.09 % of length of the measured table up to 700 °C; it has no
  * jump at the inversion, only a vertical tangent, so use the table where the step matters.
  *
- * @see COOLING_SOURCES["holland-powell-2011"]
+ * @see SOURCES["holland-powell-2011"]
  */
 export function quartzMolarVolume(tempC: number): number {
   return VOLUME_25C + VOLUME_MAX * (order(25) - order(tempC));

@@ -1,8 +1,8 @@
-import type { CoolingSourceId } from "../sources/cooling.ts";
+import type { SourceId } from "../sources/bibliography.ts";
 
 /** Linear expansion from 20 °C at measured temperatures, as taken from one source. */
 export interface DilationTable {
-  readonly source: CoolingSourceId;
+  readonly source: SourceId;
   /** What the numbers are, and what is odd about them. */
   readonly note: string;
   /** Temperature [°C] and linear expansion from 20 °C in per cent, coolest first. */

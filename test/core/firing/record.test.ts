@@ -10,9 +10,9 @@ unit: F
 schedule: tiles.yaml
 kiln: the small top loader
 thermocouple: { type: K, class: 2 }
-cone: 05
+cone: "05"
 witnessCones:
-  - { cone: 05, bent: 4 o'clock }
+  - { cone: "05", bent: 4 o'clock }
   - { cone: "5", bent: upright }
 ware:
   - { name: mugs, clay: buff, state: glazed on bisque, thickest: 6 mm, count: 4 }
@@ -49,13 +49,28 @@ describe("a firing record", () => {
     expect(record.value.invented).toBe(false);
   });
 
-  it("keeps the zero of cone 05, quoted or not", () => {
+  it("keeps the zero of cone 05", () => {
     const record = parseRecord(FULL, "a.yaml");
     expect(record.ok && record.value.cone).toBe("05");
     expect(record.ok && record.value.witnesses.map(({ cone, bend }) => [cone, bend])).toEqual([
       ["05", { kind: "clock", oClock: 4 }],
       ["5", { kind: "upright" }],
     ]);
+  });
+
+  it("asks for quotes around a cone, with the zero as it was written", () => {
+    const texts = problemsOf(
+      "formatVersion: 1\ntitle: x\ncone: 05\nwitnessCones:\n  - &first { cone: 04, bent: down }\n  - *first\n",
+    );
+    expect(texts[0]).toBe(
+      [
+        "a.yaml: cone, line 3: the cone 05 is written as a number",
+        '  expected  a cone in quotes, because "05" and "5" are different cones',
+        '  try       write cone: "05"     (record/cone-without-quotes)',
+      ].join("\n"),
+    );
+    expect(texts[1]).toContain("a.yaml: witnessCones[0].cone, line 5: the cone 04 is");
+    expect(texts[2]).toContain('write cone: "04"');
   });
 
   it("is read from JSON as well", () => {
@@ -66,16 +81,16 @@ describe("a firing record", () => {
   it("suggests the word that was probably meant", () => {
     expect(problemsOf("formatVersion: 1\ntitle: x\nwitnesCones: []\n")).toEqual([
       [
-        'a.yaml: witnesCones: "witnesCones" is not a word of this format',
+        'a.yaml: witnesCones, line 3: "witnesCones" is not a key of a firing record here',
         "  expected  one of formatVersion, title, unit, schedule, cone, kiln, thermocouple, cones, witnessCones, ware, trials, log, unloaded, heard, notes, invented",
-        '  try       write "witnessCones"     (record/unknown-key)',
+        "  try       write witnessCones instead, if you mean it     (record/unknown-key)",
       ].join("\n"),
     ]);
   });
 
   it("shows all that is wrong at once", () => {
     const texts = problemsOf(
-      "formatVersion: 1\ntitle: x\nunloaded: { at: '25:00', temperature: 3 furlongs }\nwitnessCones: [{ cone: 99, bent: donw }]\n",
+      "formatVersion: 1\ntitle: x\nunloaded: { at: '25:00', temperature: 3 furlongs }\nwitnessCones: [{ cone: \"99\", bent: donw }]\n",
     );
     expect(texts.map((text) => /\(([^()]+\/[^()]+)\)$/.exec(text)?.[1])).toEqual([
       "cones/unknown-cone",
@@ -85,14 +100,14 @@ describe("a firing record", () => {
     ]);
     expect(texts[1]).toBe(
       [
-        'a.yaml: witnessCones[0].bent: "donw" does not say how far the cone bent',
+        'a.yaml: witnessCones[0].bent, line 4: "donw" does not say how far the cone bent',
         '  expected  upright, down, a clock position from 12 (upright) to 6 such as "4 o\'clock", or degrees from upright such as "45 degrees"',
         '  try       write "down"     (record/not-a-bend)',
       ].join("\n"),
     );
     expect(texts[2]).toBe(
       [
-        'a.yaml: unloaded.at: "25:00" is not a moment',
+        'a.yaml: unloaded.at, line 3: "25:00" is not a moment',
         '  expected  a clock time such as "09:10" or "2026-03-15 09:10", or a time since the start of the log such as "+14:05" (h:mm)',
         '  try       write it like "09:10", with a 24-hour clock     (record/not-a-moment)',
       ].join("\n"),
@@ -102,9 +117,9 @@ describe("a firing record", () => {
   it("says what is missing", () => {
     expect(problemsOf("formatVersion: 1\n")).toEqual([
       [
-        "a.yaml: title: title is missing",
-        "  expected  title: text",
-        '  try       add a line "title: …"     (record/missing)',
+        "a.yaml: title, line 1: title is missing",
+        "  expected  text (what this firing was, in one line)",
+        "  try       add title     (record/missing)",
       ].join("\n"),
     ]);
   });
@@ -112,9 +127,9 @@ describe("a firing record", () => {
   it("says which values may stand where a wrong one stands", () => {
     expect(problemsOf("formatVersion: 1\ntitle: x\nunit: X\n")).toEqual([
       [
-        'a.yaml: unit: "X" cannot stand here',
-        "  expected  C or F",
-        "  try       replace it by C or F     (record/wrong-value)",
+        'a.yaml: unit, line 3: unit is "X"',
+        "  expected  C or F (unit of bare temperatures in this file)",
+        "  try       write C or F     (record/wrong-value)",
       ].join("\n"),
     ]);
   });

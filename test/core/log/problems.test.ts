@@ -87,7 +87,7 @@ const OPEN_QUESTIONS = [
     {},
     `unit-could-be-two.csv: the temperatures start at 75 and peak at 1050, which could be °C or °F
   expected  a unit in the header, in a row under it, in the cells, or above the table
-  try       say it with --unit C or --unit F (or K)     (log/unit-unknown)`,
+  try       say it with --log-unit C or --log-unit F (or K)     (log/unit-unknown)`,
   ],
   [
     "time-unit-ambiguous.csv",

@@ -74,7 +74,7 @@ describe("parseSchedule", () => {
     ["a: 1\na: 2\n", "a.yaml: line 2: it cannot be read", "schedule/not-yaml"],
     ["just words", 'the file holds "just words"', "schedule/wrong-value"],
     ["- 1\n- 2\n", "the file holds a list", "schedule/wrong-value"],
-    ["x".repeat(200_001), "the text has 200001 characters", "schedule/too-long"],
+    ["x".repeat(500_001), "the text has 500001 characters", "schedule/too-long"],
     [changed("formatVersion: 1", "formatVersion: 2"), "formatVersion is 2", "wrong-version"],
     [changed("formatVersion: 1\n", ""), "formatVersion is missing", "schedule/missing-key"],
     [changed("unit: C", "unit: celsius"), "write unit: C", "schedule/wrong-value"],

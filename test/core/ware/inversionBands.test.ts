@@ -1,5 +1,4 @@
 import { describe, expect, it } from "vitest";
-import { COOLING_SOURCES } from "../../../src/core/sources/cooling.ts";
 import {
   CRISTOBALITE_BAND,
   publishedLimit,
@@ -10,8 +9,10 @@ describe("publishedLimit", () => {
   it("allows 50 °C/h when cooling through quartz, and names the textbook and the practice", () => {
     const limit = publishedLimit(QUARTZ_BAND, "cooling");
     expect(limit?.limitCPerHour).toBe(50);
-    expect(limit?.basis).toContain("Fraser 1986");
-    expect(limit?.basis).toContain("60 °C/h from 600 to 500 °C");
+    expect(limit?.basis).toContain("H. Fraser, 1986, at second hand");
+    expect(limit?.basis).toMatch(
+      /60 °C\/h .* from 600 to 500 °C .* \(D\. Fortuna, 2000, at second hand\)/,
+    );
   });
 
   it("says in so many words that nothing was published for cristobalite", () => {
@@ -28,11 +29,5 @@ describe("publishedLimit", () => {
   it("has no limit for a band that is not an inversion", () => {
     const water = { name: "water", lowC: 90, highC: 120 };
     expect(publishedLimit(water, "cooling")).toBeNull();
-  });
-
-  it("points into the bibliography only at what is there", () => {
-    for (const band of [QUARTZ_BAND, CRISTOBALITE_BAND])
-      for (const source of publishedLimit(band, "cooling")?.sources ?? [])
-        expect(COOLING_SOURCES).toHaveProperty(source);
   });
 });

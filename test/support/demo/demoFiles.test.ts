@@ -27,9 +27,11 @@ describe.each(DEMO_FIRINGS)("demo firing $name", (firing) => {
 });
 
 describe("demo folder", () => {
-  it("holds the demo firings and their README, nothing else", () => {
+  it("holds the demo firings, their README and its picture, nothing else", () => {
     const written = DEMO_FIRINGS.flatMap(({ name }) => [`${name}.csv`, `${name}.yaml`]);
-    expect(readdirSync(folder).sort()).toEqual([...written, "README.md"].sort());
+    expect(readdirSync(folder).sort()).toEqual(
+      [...written, "README.md", "2026-05-23-b.png"].sort(),
+    );
   });
 
   it("has the README that the script writes", () => {

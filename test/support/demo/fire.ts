@@ -19,7 +19,7 @@ export interface Probe {
 }
 
 /** The lid or a vent, changed once the kiln has fallen below a reading. */
-export interface Opened {
+interface Opened {
   readonly belowC: number;
   readonly opening: Opening;
 }

@@ -16,6 +16,8 @@ Each log (\`.csv\`) has its firing record (\`.yaml\`) of the same name beside it
 | --- | --- | --- | --- | --- |
 ${firings.map(row).join("\n")}
 
+\`2026-05-23-b.png\` is the chart that \`undunted review logs/2026-05-23-b.csv --chart\` draws.
+
 To write them anew, byte for byte: \`npx tsx test/support/demo/generateLogs.ts\`. A test does the
 same in memory and demands that nothing differs, so change the script, never the files.
 `;

@@ -49,7 +49,7 @@ interface SampleZone {
 }
 
 /** A measured Curve: the plan smoothed, shifted and noisy, 24 h long, the same for the same seed. */
-export function sampleZone(zone: SampleZone): Curve {
+function sampleZone(zone: SampleZone): Curve {
   const random = seeded(zone.seed);
   const step = zone.stepSeconds ?? 60;
   const [gapFrom, gapTo] = zone.gapHours ?? [-1, -1];

@@ -42,7 +42,7 @@ export function decideUnit(
   preambleUnit: LogUnit | null,
   options: LogOptions,
 ): Result<UnitChoice> {
-  const option = "--unit C, F or K";
+  const option = "--log-unit C, F or K";
   if (options.unit !== undefined) {
     const told = options.unit;
     return ok({
@@ -80,7 +80,7 @@ function likelyUnit(temperatures: readonly Column[], options: LogOptions): Resul
       what: `the temperatures start at ${shown(start)} and peak at ${shown(peak)}, which could be ${asUnits(possible.length > 0 ? possible : ["C", "F", "K"])}`,
       where: options.name,
       expected: "a unit in the header, in a row under it, in the cells, or above the table",
-      fix: "say it with --unit C or --unit F (or K)",
+      fix: "say it with --log-unit C or --log-unit F (or K)",
     });
   return ok({
     unit,
@@ -88,7 +88,7 @@ function likelyUnit(temperatures: readonly Column[], options: LogOptions): Resul
     decision: decision("unit", SIGN[unit], {
       confidence: "likely",
       because: `no unit is written; a start at ${shown(start)} and a peak at ${shown(peak)} are possible only in ${SIGN[unit]}`,
-      option: "--unit C, F or K",
+      option: "--log-unit C, F or K",
     }),
   });
 }

@@ -24,6 +24,9 @@ const COMMENT = /^\s*(?:#|\/\/|!|%|;(?=\s*[A-Za-z]))+\s*/;
 const UNIT_CELL =
   /^\s*[([]?\s*(?:[°º˚�Â]{0,2}\s?[CFK]|℃|℉|deg\.? ?[CFK]?|celsius|fahrenheit|kelvin|s|secs?|seconds?|ms|min|mins|minutes?|h|hr|hrs|hours?|%|mV|V|A|W|kW|kW\/m2|kW\/m²|mW\/mg|mW|kWh|Pa|hPa|kPa|mbar|bar|ppm|rpm|g|mg|kg|mm|m\/s|-|–|hh?:mm(?::ss)?|mm:ss)\s*[)\]]?\s*$/i;
 
+/** How a time is written, as unit rows say it: `yyyy-mm-dd hh:mm:ss`, `dd.mm.yyyy`. */
+const TIME_SHAPE = /^\s*[([]?(?=.*(?:yy|mm|dd|hh|ss))[ymdhsT\s.:/_-]+[)\]]?\s*$/i;
+
 /** Where the body begins, which rows above it are names and units. */
 export function findLayout(
   records: readonly string[],
@@ -185,7 +188,7 @@ function textRowsAbove(
 
 function isUnitRow(cells: readonly string[]): boolean {
   const filled = cells.filter((cell) => cell.trim() !== "");
-  return filled.length > 0 && filled.every((cell) => UNIT_CELL.test(cell));
+  return filled.length > 0 && filled.every((cell) => UNIT_CELL.test(cell) || TIME_SHAPE.test(cell));
 }
 
 /** The header's cells when they match the table's width; names with blanks in them are cut wider apart. */

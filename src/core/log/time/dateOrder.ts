@@ -22,7 +22,7 @@ interface Trial {
 }
 
 const ORDERS: readonly Order[] = ["day-first", "month-first", "year-first"];
-const OPTION = "--day-first or --no-day-first";
+const OPTION = "--day-first or --month-first";
 const NAMES: Readonly<Record<Order, string>> = {
   "day-first": "day first",
   "month-first": "month first",

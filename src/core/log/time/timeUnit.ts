@@ -58,7 +58,7 @@ export function plausibleScales(
 }
 
 /** Median of the slopes that rise, between readings a hundredth of the log apart [°C per unit of time]. */
-export function heatingRate(times: Float64Array, tempsC: Float64Array): number {
+function heatingRate(times: Float64Array, tempsC: Float64Array): number {
   const stride = Math.max(1, Math.floor(times.length / 100));
   const slopes: number[] = [];
   for (let i = stride; i < times.length; i += stride) {

@@ -84,7 +84,10 @@ function troubleBlocks(reading: LogReading): readonly Block[] {
     ...reading.faults
       .filter((fault) => fault.kind !== "gap")
       .map((fault) => {
-        const whose = fault.channel === null ? "" : `Column ${fault.channel}: `;
+        const whose =
+          fault.channel === null || fault.what.includes(fault.channel)
+            ? ""
+            : `Column ${fault.channel}: `;
         return `${whose}${stopped(fault.what)} First at ${momentText(startOfDaySeconds, fault.fromSeconds)}.`;
       }),
   ];

@@ -1,7 +1,6 @@
 import type { Heatwork } from "../../cones/cone.ts";
 import type { Curve } from "../../curve/Curve.ts";
 import type { Finding } from "../../findings/Finding.ts";
-import { SCHEDULES_SOURCES, type ScheduleSourceId } from "../../sources/schedules.ts";
 import type { AssumedKiln } from "../AssumedKiln.ts";
 import type { Expansion, Schedule } from "../Schedule.ts";
 
@@ -28,15 +27,4 @@ export function finding(
   parts: Omit<Finding, "zone" | "span" | "advice"> & Partial<Finding>,
 ): Finding {
   return { zone: null, span: null, advice: "", ...parts };
-}
-
-/** A statement of what is published, with where it stands. */
-export function basedOn(rule: string, ...ids: readonly ScheduleSourceId[]): string {
-  const places = ids.map((id) => {
-    const source = SCHEDULES_SOURCES[id];
-    const year = source.year === null ? "" : `, ${source.year}`;
-    const weak = source.seen === "from memory" ? ", from memory" : "";
-    return `${source.publisher}${year}${weak}`;
-  });
-  return `${rule} (${places.join("; ")})`;
 }

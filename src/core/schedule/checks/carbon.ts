@@ -1,6 +1,7 @@
 import type { Finding } from "../../findings/Finding.ts";
+import { basedOn } from "../../sources/basedOn.ts";
 import { wayUp } from "./heatingTimes.ts";
-import { basedOn, finding, type Judged } from "./Judged.ts";
+import { finding, type Judged } from "./Judged.ts";
 
 /** Slow school: 60 to 80 °C/h between 700 and 900 °C. */
 const SLOW_C_PER_HOUR = 80;

@@ -1,6 +1,7 @@
 import type { Finding } from "../../findings/Finding.ts";
+import { basedOn } from "../../sources/basedOn.ts";
 import { wayUp } from "./heatingTimes.ts";
-import { basedOn, finding, type Judged } from "./Judged.ts";
+import { finding, type Judged } from "./Judged.ts";
 import { isDemanding } from "./ware.ts";
 
 /** Book advice for bisque from 100 to 900 °C [°C/h]. */

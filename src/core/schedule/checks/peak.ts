@@ -1,5 +1,6 @@
 import type { Finding } from "../../findings/Finding.ts";
-import { basedOn, finding, type Judged } from "./Judged.ts";
+import { basedOn } from "../../sources/basedOn.ts";
+import { finding, type Judged } from "./Judged.ts";
 
 /** Published top holds are up to an hour; runs appear beyond it [s]. */
 const LONG_HOLD_SECONDS = 3600;

@@ -1,6 +1,7 @@
 import type { Finding, Severity } from "../../findings/Finding.ts";
+import { basedOn } from "../../sources/basedOn.ts";
 import { wayUp } from "./heatingTimes.ts";
-import { basedOn, finding, type Judged } from "./Judged.ts";
+import { finding, type Judged } from "./Judged.ts";
 
 /** Fastest start that was found for studio ware: 250 °F/h to 250 °F [°C/h]. */
 const FAST_START_C_PER_HOUR = 139;
@@ -47,7 +48,7 @@ function startRate(judged: Judged): readonly Finding[] {
         "raw ware goes to 121 °C (250 °F) at 33 to 139 °C/h (60 to 250 °F/h); industry goes from 100 to 150 °C (212 to 302 °F) at 300 °C/h (540 °F/h) at most",
         "kiln-shed-guide",
         "cautious-bisque",
-        "industrial-water",
+        "fortuna-2000",
       ),
       advice: severity === "note" ? "" : "Go to {upper} at {usual} or less, or hold below boiling.",
       span: { fromSeconds: stretch.fromSeconds, toSeconds: stretch.toSeconds },

@@ -1,0 +1,164 @@
+import {
+  type Document,
+  isAlias,
+  isCollection,
+  isMap,
+  isNode,
+  isScalar,
+  LineCounter,
+  parseDocument,
+} from "yaml";
+import { failed, ok, type Problem, type Result } from "../problem.ts";
+import type { DocumentFormat } from "./DocumentFormat.ts";
+
+/** Longest text that is read as a document [characters]. */
+const LONGEST_TEXT = 500_000;
+
+/** Most times that aliases of one anchor may be expanded. */
+const MOST_ALIASES = 100;
+
+/** Most faults of a text that are shown at once. */
+const MOST_FAULTS = 10;
+
+/** A place inside a document, from the outside in: `["segments", 2, "rate"]`. */
+export type DocumentPath = readonly PropertyKey[];
+
+/** A YAML or JSON text as plain values, and where each of them stood. */
+export interface ReadDocument {
+  readonly value: unknown;
+  /** Line of a key or list item, from 1; that of the nearest one around it when it is not there. */
+  readonly lineOf: (path: DocumentPath) => number | null;
+  /** The value exactly as written (`05`), when it is a single value and not a group or list. */
+  readonly sourceOf: (path: DocumentPath) => string | null;
+  /** A path as people read it, with its line: `a.yaml: segments[2].rate, line 9`. */
+  readonly placeOf: (path: DocumentPath) => string;
+}
+
+/**
+ * Reads one YAML document; JSON is YAML.
+ * Aliases are bounded, keys must be unique, and unknown tags are refused.
+ *
+ * @param name What to call the file in problems.
+ * @returns All problems of the text, in the format's room: `too-long`, `empty-file`, `not-yaml`.
+ */
+export function readDocument(
+  text: string,
+  name: string,
+  format: DocumentFormat,
+): Result<ReadDocument> {
+  if (text.length > LONGEST_TEXT)
+    return failed({
+      code: `${format.room}/too-long`,
+      what: `the text has ${text.length} characters`,
+      where: name,
+      expected: `${format.thing} of at most ${LONGEST_TEXT} characters`,
+      fix: `check that this is ${format.thing} and not a log`,
+    });
+  const plainText = text.replace(/^\uFEFF/, "");
+  try {
+    return parsed(plainText, name, format);
+  } catch (error) {
+    if (error instanceof ReferenceError) return failed(tooManyAliases(name, format));
+    const message = error instanceof Error ? error.message : String(error);
+    return failed(notYaml(name, message, format));
+  }
+}
+
+function parsed(text: string, name: string, format: DocumentFormat): Result<ReadDocument> {
+  const lines = new LineCounter();
+  const document = parseDocument(text, {
+    lineCounter: lines,
+    prettyErrors: false,
+    uniqueKeys: true,
+    strict: true,
+  });
+  const faults = [...document.errors, ...document.warnings].slice(0, MOST_FAULTS);
+  if (faults.length > 0)
+    return failed(
+      ...faults.map((fault) =>
+        notYaml(`${name}: line ${lines.linePos(fault.pos[0]).line}`, fault.message, format),
+      ),
+    );
+  const value: unknown = document.toJS({ maxAliasCount: MOST_ALIASES });
+  if (value === null || value === undefined) return failed(emptyFile(name, format));
+  const lineOf = (path: DocumentPath): number | null => {
+    for (let length = path.length; length >= 0; length--) {
+      const at = startOf(document, path.slice(0, length));
+      if (at !== null) return lines.linePos(at).line;
+    }
+    return null;
+  };
+  return ok({
+    value,
+    lineOf,
+    sourceOf: (path) => {
+      const node = resolved(document, nodeAt(document, path));
+      return isScalar(node) ? (node.source ?? null) : null;
+    },
+    placeOf: (path) => placeText(name, path, lineOf(path)),
+  });
+}
+
+/** Where a key, or else a value, begins [characters from the start of the text]. */
+function startOf(document: Document, path: DocumentPath): number | null {
+  const holder = resolved(document, nodeAt(document, path.slice(0, -1)));
+  const pair =
+    path.length > 0 && isMap(holder)
+      ? holder.items.find(({ key }) => isScalar(key) && key.value === path.at(-1))
+      : undefined;
+  const node = pair?.key ?? nodeAt(document, path);
+  return isNode(node) ? (node.range?.[0] ?? null) : null;
+}
+
+function nodeAt(document: Document, path: DocumentPath): unknown {
+  let node: unknown = document.contents;
+  for (const part of path) {
+    const holder = resolved(document, node);
+    node = isCollection(holder) ? holder.get(part, true) : undefined;
+  }
+  return node;
+}
+
+function resolved(document: Document, node: unknown): unknown {
+  return isAlias(node) ? node.resolve(document) : node;
+}
+
+function placeText(name: string, path: DocumentPath, line: number | null): string {
+  const after = line === null ? "" : `, line ${line}`;
+  const place = path
+    .map((part) => (typeof part === "number" ? `[${part}]` : `.${String(part)}`))
+    .join("")
+    .replace(/^\./, "");
+  return place === "" ? `${name}${after}` : `${name}: ${place}${after}`;
+}
+
+function emptyFile(name: string, format: DocumentFormat): Problem {
+  return {
+    code: `${format.room}/empty-file`,
+    what: "the file is empty",
+    where: name,
+    expected: format.neededKeys,
+    fix: `start from ${format.example}`,
+  };
+}
+
+function tooManyAliases(name: string, format: DocumentFormat): Problem {
+  return {
+    code: `${format.room}/not-yaml`,
+    what: "it cannot be read: an alias (*) repeats too much, or comes before its anchor (&)",
+    where: name,
+    expected: `at most ${MOST_ALIASES} uses of one anchor, each after it`,
+    fix: "write the values out instead of repeating them with *",
+  };
+}
+
+function notYaml(where: string, message: string, format: DocumentFormat): Problem {
+  const flat = message.replaceAll(/\s+/g, " ").trim();
+  return {
+    code: `${format.room}/not-yaml`,
+    what: `it cannot be read: ${flat.length > 160 ? `${flat.slice(0, 159)}…` : flat}`,
+    where,
+    expected: "YAML or JSON, each key once",
+    fix: `check indentation, quotes, colons and brackets up to there against ${format.example}`,
+  };
+}

@@ -1,0 +1,142 @@
+import type { z } from "zod";
+import type { Problem } from "../problem.ts";
+import { shown } from "../units/parseQuantity.ts";
+import type { DocumentFormat } from "./DocumentFormat.ts";
+import { expectation, listed } from "./expectation.ts";
+import { nearWord } from "./nearWord.ts";
+import type { DocumentPath, ReadDocument } from "./readDocument.ts";
+import { schemaAt } from "./schemaAt.ts";
+
+type Issue = z.core.$ZodIssue;
+
+/** What the format's schema found wrong with a document, as problems that a person can fix. */
+export function schemaProblems(
+  issues: readonly Issue[],
+  document: ReadDocument,
+  format: DocumentFormat,
+): readonly Problem[] {
+  return issues.flatMap((issue) =>
+    issue.code === "unrecognized_keys"
+      ? issue.keys.map((key) =>
+          unknownKey(document.placeOf([...issue.path, key]), key, issue, format),
+        )
+      : [wrongValue(issue, document, format)],
+  );
+}
+
+function unknownKey(where: string, key: string, issue: Issue, format: DocumentFormat): Problem {
+  const known = schemaAt(format.schema, issue.path)?.keys ?? [];
+  const other = format.otherWords.get(key.toLowerCase());
+  const near = other !== undefined && known.includes(other) ? other : nearWord(key, known);
+  return {
+    code: `${format.room}/unknown-key`,
+    what: `${shown(key)} is not a key of ${format.thing} here`,
+    where,
+    expected: `one of ${known.join(", ")}`,
+    fix:
+      near === null ? "remove it, or write it in notes" : `write ${near} instead, if you mean it`,
+  };
+}
+
+function wrongValue(issue: Issue, document: ReadDocument, format: DocumentFormat): Problem {
+  const { path } = issue;
+  const { room } = format;
+  const key = String(path.findLast((part) => typeof part === "string") ?? "");
+  const label = labelOf(path);
+  const value = valueAt(document.value, path);
+  const rest = { where: document.placeOf(path), expected: expectedAt(issue, format) };
+  if (value === undefined)
+    return { code: format.missingCode, what: `${label} is missing`, ...rest, fix: `add ${label}` };
+  if (label === "formatVersion")
+    return {
+      code: `${room}/wrong-version`,
+      what: `formatVersion is ${described(value)}`,
+      ...rest,
+      fix: "write formatVersion: 1; a higher number needs a newer program",
+    };
+  if (format.quotedKeys.includes(label) && typeof value === "number") {
+    const source = document.sourceOf(path) ?? String(value);
+    return {
+      code: `${room}/${label}-without-quotes`,
+      what: `the ${label} ${source} is written as a number`,
+      where: rest.where,
+      expected: `a ${label} in quotes, because "05" and "5" are different ${label}s`,
+      fix: `write ${label}: "${source}"`,
+    };
+  }
+  const shorten = format.shorten.get(label);
+  if (issue.code === "too_big" && Array.isArray(value) && shorten !== undefined)
+    return {
+      code: `${room}/too-many-${label}`,
+      what: `there are ${value.length} ${label}`,
+      ...rest,
+      fix: shorten,
+    };
+  return {
+    code: `${room}/wrong-value`,
+    what: label === "" ? `the file holds ${described(value)}` : `${label} is ${described(value)}`,
+    ...rest,
+    fix: label === "" ? `start from ${format.example}` : fixOf(issue, key, document),
+  };
+}
+
+/** What may stand at the place of an issue: the format's own words, or those of its schema. */
+function expectedAt(issue: Issue, format: DocumentFormat): string {
+  const label = labelOf(issue.path).replaceAll(/\[\d+\]/g, "[]");
+  if (label === "") return `${format.thing}: ${format.neededKeys}`;
+  const own = format.expected.get(label);
+  if (own !== undefined) return own;
+  const wanted = expectation(issue);
+  const description = schemaAt(format.schema, issue.path)?.description ?? wanted;
+  return description === wanted ? wanted : `${wanted} (${description.replace(/\.$/, "")})`;
+}
+
+function fixOf(issue: Issue, key: string, document: ReadDocument): string {
+  const value = valueAt(document.value, issue.path);
+  const before = typeof issue.path.at(-1) === "number" ? "" : `${key}: `;
+  if (issue.code === "invalid_value") {
+    const choices = issue.values.map(String);
+    const near = typeof value === "string" ? nearestChoice(value, choices) : null;
+    return near === null ? `write ${listed(choices)}` : `write ${before}${near}`;
+  }
+  if (issue.code === "invalid_type" && issue.expected === "string" && typeof value === "number")
+    return `write it in quotes: ${before}"${document.sourceOf(issue.path) ?? value}"`;
+  if (typeof value === "boolean") return "put a value there instead of yes or no";
+  return `change ${labelOf(issue.path)}`;
+}
+
+/** The choice that was meant, also by its one letter: `celsius` for C, `hours` for h. */
+function nearestChoice(value: string, choices: readonly string[]): string | null {
+  const word = value.trim().replace(/^°/, "");
+  const initial = word.charAt(0).toLowerCase();
+  const letter = choices.find((choice) => choice.length === 1 && choice.toLowerCase() === initial);
+  if (letter !== undefined && /^[a-z]+$/i.test(word)) return letter;
+  return word.length > 2 ? nearWord(word, choices) : null;
+}
+
+/** The last key of a path with the indexes behind it: `rate`, `segments[2]`; empty at the root. */
+function labelOf(path: DocumentPath): string {
+  const from = path.findLastIndex((part) => typeof part === "string");
+  return path
+    .slice(Math.max(0, from))
+    .map((part) => (typeof part === "number" ? `[${part}]` : String(part)))
+    .join("");
+}
+
+function valueAt(root: unknown, path: DocumentPath): unknown {
+  let value = root;
+  for (const part of path) {
+    if (typeof value !== "object" || value === null || !Object.hasOwn(value, part))
+      return undefined;
+    value = (value as Record<PropertyKey, unknown>)[part];
+  }
+  return value;
+}
+
+function described(value: unknown): string {
+  if (value === null) return "empty";
+  if (Array.isArray(value)) return value.length === 0 ? "an empty list" : "a list";
+  if (typeof value === "object") return "a group of keys";
+  if (typeof value === "string") return value === "" ? "empty" : shown(value);
+  return String(value);
+}

@@ -1,0 +1,112 @@
+import { z } from "zod";
+
+const Temperature = z
+  .union([z.number(), z.string()])
+  .describe('a number in the file\'s unit, or with its unit: "180 C", "350 F"');
+
+const Length = z
+  .union([z.number().nonnegative(), z.string()])
+  .describe('millimetres, or with its unit: "0.8 mm", "1/4 in"');
+
+const At = z
+  .string()
+  .describe('a clock time "09:10" or "2026-03-15 09:10", or since the start of the log "+14:05"');
+
+const Words = z.string().min(1);
+
+/** Ware in the kiln, as the file writes it. */
+export const Ware = z.strictObject({
+  name: Words.describe("what was in the kiln: mugs, platter"),
+  clay: Words.describe("the clay body, in your own words"),
+  state: z
+    .enum(["bone dry", "damp", "bisqued", "glazed on bisque", "glazed raw"])
+    .optional()
+    .describe("how it went into the kiln"),
+  thickest: Length.optional().describe("thickest part; millimetres or with a unit"),
+  widest: Length.optional().describe("widest piece; millimetres or with a unit"),
+  count: z.number().int().positive().optional().describe("how many pieces"),
+});
+
+/** A test piece, as the file writes it. */
+export const Trial = z.strictObject({
+  piece: Words.describe("the mark on the test piece; pieces with one name are one trial"),
+  clay: Words.describe("the clay body"),
+  glaze: Words.describe("the glaze, by your own name"),
+  coat: Length.describe('thickness of the fired glaze: "0.8 mm"'),
+  glazedSides: z.enum(["one", "both"]).describe("one side or both"),
+  crackSpacing: Length.optional().describe('mean distance between cracks: "6 mm"'),
+  cracked: z
+    .enum(["none", "crackle", "through"])
+    .optional()
+    .describe("none, crackle (glaze only) or through (the wall as well)"),
+  note: z.string().optional(),
+});
+
+const WitnessCone = z.strictObject({
+  cone: z.string().describe('the number on the cone, in quotes: "05", "5"'),
+  bent: z
+    .string()
+    .describe('upright, down, a clock position "4 o\'clock" or degrees from upright "45 degrees"'),
+});
+
+const LogOverrides = z.strictObject({
+  unit: z.enum(["C", "F", "K"]).optional().describe("unit of the temperatures in the log"),
+  columns: z.array(z.string()).min(1).optional().describe("temperature columns to read, by name"),
+  timeColumn: z.string().optional().describe("name of the time column"),
+  timeUnit: z.enum(["s", "min", "h"]).optional().describe("unit of a bare number of time"),
+  dayFirst: z.boolean().optional().describe("whether 03/05 is 3 May"),
+  delimiter: z.string().min(1).optional().describe("what stands between cells"),
+  decimal: z.enum([".", ","]).optional().describe("decimal mark"),
+  encoding: z.string().optional().describe("text encoding: utf-8, windows-1252, utf-16le"),
+  intervalSeconds: z.number().positive().optional().describe("step when the log has no times [s]"),
+});
+
+/** A firing record as a file: what a person noted beside the log. */
+export const FiringRecordFile = z
+  .strictObject({
+    formatVersion: z.literal(1).describe("1"),
+    title: Words.describe("what this firing was, in one line"),
+    unit: z.enum(["C", "F"]).default("C").describe("unit of bare temperatures in this file"),
+    schedule: Words.optional().describe(
+      "file name of the schedule, beside this file or in ../schedules",
+    ),
+    cone: z.string().optional().describe('the cone aimed at, in quotes: "05", "5"'),
+    kiln: Words.optional().describe("which kiln, in your own words"),
+    thermocouple: z
+      .strictObject({
+        type: z.enum(["K", "N", "S", "R", "B", "J", "T"]).optional(),
+        class: z.union([z.string(), z.number()]).optional().describe("tolerance class, if known"),
+      })
+      .optional(),
+    cones: z
+      .enum(["self-supporting", "self-supporting-iron-free", "large", "large-iron-free", "small"])
+      .optional()
+      .describe("series of the cones in this file"),
+    witnessCones: z.array(WitnessCone).optional().describe("cones that stood by the thermocouple"),
+    ware: z.array(Ware).optional(),
+    trials: z.array(Trial).optional().describe("test pieces"),
+    log: LogOverrides.optional().describe("how to read the log, when it cannot tell by itself"),
+    unloaded: z
+      .strictObject({
+        at: At.optional(),
+        temperature: Temperature.optional().describe("what the kiln read when it was opened"),
+      })
+      .optional()
+      .describe("when the kiln was opened, and how hot it was"),
+    heard: z
+      .array(
+        z.strictObject({
+          what: Words.describe("pinging, a crack, or your own words"),
+          at: At,
+          note: z.string().optional(),
+        }),
+      )
+      .optional()
+      .describe("what was heard, and when"),
+    notes: z.string().optional(),
+    invented: z.literal(true).optional().describe("true when the firing was made up as an example"),
+  })
+  .describe("a firing record, beside its log and with the same name");
+
+/** The record as it stands in the file, checked. */
+export type FiringRecordFile = z.output<typeof FiringRecordFile>;

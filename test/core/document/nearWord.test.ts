@@ -1,0 +1,13 @@
+import { describe, expect, it } from "vitest";
+import { nearWord } from "../../../src/core/document/nearWord.ts";
+
+describe("nearWord", () => {
+  it.each([
+    ["rote", "rate"],
+    ["titel", "title"],
+    ["SEGMENT", "segments"],
+    ["kettle", null],
+  ])("takes %s for %s", (word, meant) => {
+    expect(nearWord(word, ["rate", "title", "segments"])).toBe(meant);
+  });
+});

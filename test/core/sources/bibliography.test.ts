@@ -1,0 +1,53 @@
+import { describe, expect, it } from "vitest";
+import { basedOn, cited } from "../../../src/core/sources/basedOn.ts";
+import { SOURCES } from "../../../src/core/sources/bibliography.ts";
+import { CONES_SOURCES } from "../../../src/core/sources/cones.ts";
+import { COOLING_SOURCES } from "../../../src/core/sources/cooling.ts";
+import { FIRING_SOURCES } from "../../../src/core/sources/firing.ts";
+import { LOGS_SOURCES } from "../../../src/core/sources/logs.ts";
+import { SCHEDULES_SOURCES } from "../../../src/core/sources/schedules.ts";
+import type { Source } from "../../../src/core/sources/source.ts";
+
+const ROOMS = [CONES_SOURCES, COOLING_SOURCES, FIRING_SOURCES, LOGS_SOURCES, SCHEDULES_SOURCES];
+const entries: readonly (readonly [string, Source])[] = Object.entries(SOURCES);
+
+describe("the bibliography", () => {
+  it("holds every room, and no id twice", () => {
+    const ids = ROOMS.flatMap((room) => Object.keys(room));
+    const twice = ids.filter((id, i) => ids.indexOf(id) !== i);
+    expect(twice).toEqual([]);
+    expect(Object.keys(SOURCES).toSorted()).toEqual(ids.toSorted());
+  });
+
+  it.each(entries)(
+    "%s has a title, a publisher, a place in it and how it was seen",
+    (_, source) => {
+      expect(source.title.trim()).not.toBe("");
+      expect(source.publisher.trim()).not.toBe("");
+      expect(source.locator.trim()).not.toBe("");
+      expect(source.seen).toBeTruthy();
+    },
+  );
+});
+
+describe("a citation", () => {
+  it("names the author before the publisher, and the year", () => {
+    expect(cited("kihara-1990")).toBe("K. Kihara, 1990");
+  });
+
+  it("names the publisher where no author is known", () => {
+    expect(cited("imo-ftp-2010")).toBe("International Maritime Organization, 2010");
+  });
+
+  it("owns up to what is quoted, remembered or only common practice", () => {
+    expect(cited("fraser-1986")).toBe("H. Fraser, 1986, at second hand");
+    expect(cited("bisque-carbon")).toBe("common teaching, from memory");
+    expect(cited("opening-practice")).toBe("teaching notes and potters' lists, common practice");
+  });
+
+  it("stands in brackets behind the rule, several with a semicolon between", () => {
+    expect(basedOn("slowly", "kihara-1990", "bisque-carbon")).toBe(
+      "slowly (K. Kihara, 1990; common teaching, from memory)",
+    );
+  });
+});
