@@ -1,12 +1,10 @@
-import type { Finding, Severity } from "../findings/Finding.ts";
+import type { Finding } from "../findings/Finding.ts";
 import type { Crossing } from "../ware/Crossing.ts";
+import { limitSeverity } from "../ware/limitSeverity.ts";
 import { type FiringFacts, zoneNamed } from "./FiringFacts.ts";
 import type { ZoneReview } from "./FiringReview.ts";
 
-/** Above this many times the limit it is a warning. */
-const CLEARLY = 2;
-
-/** How fast each zone cooled through the inversions, against the limit for unknown ware. */
+/** How fast each zone cooled through the inversions, against the limit for its ware. */
 export function coolingFindings(facts: FiringFacts): readonly Finding[] {
   return facts.zones.flatMap((zone) =>
     zone.crossings
@@ -33,13 +31,13 @@ function judged(
 ): Finding {
   const { crossing, fastest, limitCPerHour } = passage;
   const ratio = fastest / limitCPerHour;
-  const severity: Severity = ratio > CLEARLY ? "warning" : ratio > 1 ? "caution" : "note";
+  const severity = limitSeverity(fastest, limitCPerHour);
   const verdict =
     severity === "note"
-      ? "within the limit of {limit} for unknown ware"
+      ? `within the limit of {limit} for ${crossing.limitMeantFor}`
       : severity === "caution"
-        ? "faster than the limit of {limit} for unknown ware"
-        : "{times over} times the limit of {limit} for unknown ware";
+        ? `faster than the limit of {limit} for ${crossing.limitMeantFor}`
+        : `{times over} times the limit of {limit} for ${crossing.limitMeantFor}`;
   const mean = crossing.meanCPerHour === null ? "" : ", {mean} on average";
   return {
     topic: topicOf(crossing),

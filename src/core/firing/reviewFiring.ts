@@ -11,6 +11,7 @@ import type { Schedule } from "../schedule/Schedule.ts";
 import type { FiringFacts } from "./FiringFacts.ts";
 import type { FiringRecord } from "./FiringRecord.ts";
 import type { FiringReview } from "./FiringReview.ts";
+import { firedWare } from "./firedWare.ts";
 import { firingFindings } from "./firingFindings.ts";
 import { hottestZone } from "./hottestZone.ts";
 import { placedSounds, placedUnloading } from "./placedMoments.ts";
@@ -53,6 +54,7 @@ export function reviewFiring(input: FiringInput): Result<FiringReview> {
     zoneReview(name, curve, {
       series,
       offsetK: curve === hottest.curve ? (witness?.offset.offsetK ?? 0) : 0,
+      ware: firedWare(record, plan),
     }),
   );
   const zone = zones.find(({ curve }) => curve === hottest.curve) ?? hottestZone(zones);

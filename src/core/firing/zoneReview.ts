@@ -3,6 +3,7 @@ import { heatworkOf } from "../cones/heatwork.ts";
 import type { Curve } from "../curve/Curve.ts";
 import { peakOf } from "../curve/peakOf.ts";
 import { crossingsOf } from "../ware/crossingsOf.ts";
+import { UNKNOWN_WARE, type WareSize } from "../ware/WareSize.ts";
 import type { ZoneReview } from "./FiringReview.ts";
 import { foundSegments } from "./segments.ts";
 
@@ -16,7 +17,7 @@ const LONE_READING_K = 5;
 export function zoneReview(
   name: string,
   curve: Curve,
-  options: { readonly series: ConeSeries; readonly offsetK: number },
+  options: { readonly series: ConeSeries; readonly offsetK: number; readonly ware?: WareSize },
 ): ZoneReview {
   const peak = firmPeak(curve);
   const last = curve.tempsC.length - 1;
@@ -28,9 +29,9 @@ export function zoneReview(
     secondsWithinFiveOfPeak: secondsAbove(curve, peak.tempC - NEAR_PEAK_K),
     lastReadingC: curve.tempsC[last] as number,
     lastReadingAtSeconds: curve.timesSeconds[last] as number,
-    heatwork: heatworkOf(curve, options),
+    heatwork: heatworkOf(curve, { series: options.series, offsetK: options.offsetK }),
     segments: foundSegments(curve),
-    crossings: crossingsOf(curve, ["heating", "cooling"]),
+    crossings: crossingsOf(curve, { ware: options.ware ?? UNKNOWN_WARE }),
   };
 }
 

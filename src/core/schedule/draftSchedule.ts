@@ -32,7 +32,7 @@ export function draftSchedule(input: DraftInput): Draft {
     expansion,
     start,
     heatwork,
-    crossings: crossingsOf(expansion.curve),
+    crossings: crossingsOf(expansion.curve, { ware: schedule.ware }),
     findings: checkSchedule({ schedule, expansion, heatwork, ...kiln }),
     cautions: cautionsFor({
       kiln: true,

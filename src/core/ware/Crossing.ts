@@ -6,6 +6,8 @@ export interface Crossing extends BandPassage {
   readonly limitCPerHour: number | null;
   /** Where the limit comes from, in words. */
   readonly limitBasis: string | null;
+  /** Whom the limit is for: `ware of unknown thickness`; null where none applies. */
+  readonly limitMeantFor: string | null;
   /** Computed stress over strength at its worst; null until the ware is computed. */
   readonly strainRatio: number | null;
 }

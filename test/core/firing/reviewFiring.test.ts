@@ -67,7 +67,7 @@ describe("cooling through the inversions", () => {
   it("says the rate, the limit and that the ware is not known", () => {
     const reviewed = review({ reading: readingOf({ kiln: firing({ quartzCPerHour: 80 }) }) });
     expect(statementText(finding(reviewed, "cooling through quartz"), "C")).toBe(
-      "It cooled through the quartz inversion at up to 80 °C/h for 15 min or more, 80 °C/h on average: faster than the limit of 50 °C/h for unknown ware.",
+      "It cooled through the quartz inversion at up to 80 °C/h for 15 min or more, 80 °C/h on average: faster than the limit of 50 °C/h for ware of unknown thickness.",
     );
     expect(finding(reviewed, "cooling through quartz").basis).toContain(
       "not computed for this ware",

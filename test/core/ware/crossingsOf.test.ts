@@ -35,12 +35,12 @@ describe("crossingsOf", () => {
   });
 
   it("lists only the directions that were asked for", () => {
-    const met = crossingsOf(upAndDown(100, 50), ["cooling"]);
+    const met = crossingsOf(upAndDown(100, 50), { directions: ["cooling"] });
     expect(met.map(({ direction }) => direction)).toEqual(["cooling", "cooling"]);
   });
 
   it("gives a passage at 50 °C/h two hours for 620 to 520 °C, with the limit beside it", () => {
-    const [quartz] = crossingsOf(upAndDown(100, 50), ["cooling"]);
+    const [quartz] = crossingsOf(upAndDown(100, 50), { directions: ["cooling"] });
     expect(quartz?.measured).toBe("whole");
     expect(quartz?.seconds).toBeCloseTo(7200, -1);
     expect(quartz?.meanCPerHour).toBeCloseTo(-50, 0);

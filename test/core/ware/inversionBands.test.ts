@@ -1,3 +1,4 @@
+import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import {
   CRISTOBALITE_BAND,
@@ -29,5 +30,36 @@ describe("publishedLimit", () => {
   it("has no limit for a band that is not an inversion", () => {
     const water = { name: "water", lowC: 90, highC: 120 };
     expect(publishedLimit(water, "cooling")).toBeNull();
+  });
+
+  it("gives walls of 12 mm the sanitary-ware rate, and thicker ones less in proportion", () => {
+    const quartz = (thickestMm: number, widestMm: number | null = null) =>
+      publishedLimit(QUARTZ_BAND, "cooling", { thickestMm, widestMm })?.limitCPerHour;
+    expect(quartz(12)).toBe(60);
+    expect(quartz(24)).toBe(30);
+    expect(quartz(3)).toBe(150);
+    expect(quartz(6, 400)).toBe(50);
+  });
+
+  it("never gives thicker or wider ware more, for any sizes", () => {
+    const size = fc.double({ min: 1, max: 100, noNaN: true });
+    const width = fc.double({ min: 10, max: 1000, noNaN: true });
+    fc.assert(
+      fc.property(size, size, width, width, (t1, t2, w1, w2) => {
+        for (const band of [QUARTZ_BAND, CRISTOBALITE_BAND]) {
+          const of = (thickestMm: number, widestMm: number) =>
+            publishedLimit(band, "cooling", { thickestMm, widestMm })?.limitCPerHour as number;
+          expect(of(Math.max(t1, t2), Math.max(w1, w2))).toBeLessThanOrEqual(
+            of(Math.min(t1, t2), Math.min(w1, w2)),
+          );
+        }
+      }),
+    );
+  });
+
+  it("says whom it is for, and that it was scaled", () => {
+    const limit = publishedLimit(QUARTZ_BAND, "cooling", { thickestMm: 8, widestMm: null });
+    expect(limit?.meantFor).toBe("ware up to 8 mm thick");
+    expect(limit?.basis).toContain("scaled to this ware from 60 °C/h");
   });
 });

@@ -89,6 +89,7 @@ export function sampleCrossing(overrides: Partial<Crossing> = {}): Crossing {
     limitCPerHour: 50,
     limitBasis:
       "textbook rule of 50 °C/h through 573 °C (Fraser 1986, at second hand); it does not know your ware, and thin ware often stands more",
+    limitMeantFor: "ware of unknown thickness",
     strainRatio: null,
     ...overrides,
   };
@@ -96,7 +97,12 @@ export function sampleCrossing(overrides: Partial<Crossing> = {}): Crossing {
 
 /** Both inversions, up and down: one never reached, one hidden in part, one too fast. */
 export function sampleCrossings(): readonly Crossing[] {
-  const heating = { direction: "heating", limitCPerHour: null, limitBasis: null } as const;
+  const heating = {
+    direction: "heating",
+    limitCPerHour: null,
+    limitBasis: null,
+    limitMeantFor: null,
+  } as const;
   return [
     sampleCrossing({
       ...heating,
@@ -129,6 +135,7 @@ export function sampleCrossings(): readonly Crossing[] {
       fastestCPerHour: -46.2,
       fastestAtSeconds: hours(18.4),
       limitBasis: "weak: no published rate was found for this inversion",
+      limitMeantFor: "ware of unknown thickness",
     }),
   ];
 }

@@ -107,6 +107,7 @@ export function sampleReview(overrides: Partial<FiringReview> = {}): FiringRevie
             fastestAtSeconds: null,
             windowMinutes: null,
             limitBasis: "weak: no published rate was found for this inversion",
+            limitMeantFor: "ware of unknown thickness",
           }),
         ],
       }),

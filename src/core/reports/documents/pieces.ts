@@ -56,6 +56,7 @@ export function crossingsPiece(crossings: readonly Crossing[]): z.infer<typeof c
     notes: [...crossing.notes],
     limitCPerHour: crossing.limitCPerHour,
     limitBasis: crossing.limitBasis,
+    limitMeantFor: crossing.limitMeantFor,
     strainRatio: crossing.strainRatio,
   }));
 }

@@ -63,6 +63,7 @@ export const crossingShape = z.strictObject({
   notes: z.array(text),
   limitCPerHour: nothingOr(number.describe("fastest rate that the limit allows, positive")),
   limitBasis: nothingOr(text),
+  limitMeantFor: nothingOr(text),
   strainRatio: nothingOr(number.describe("computed stress over strength")),
 });
 

@@ -1,8 +1,8 @@
 import type { Finding } from "../../findings/Finding.ts";
 import { basedOn } from "../../sources/basedOn.ts";
+import { isDemanding } from "../../ware/WareSize.ts";
 import { wayUp } from "./heatingTimes.ts";
 import { finding, type Judged } from "./Judged.ts";
-import { isDemanding } from "./ware.ts";
 
 /** Book advice for bisque from 100 to 900 °C [°C/h]. */
 const STEADY_C_PER_HOUR = 100;
