@@ -1,0 +1,65 @@
+/** A property of a body: what is taken, what it may be, and where that comes from. */
+export interface Property {
+  readonly value: number;
+  /** The 10 and 90 % points of what it may be. */
+  readonly low: number;
+  readonly high: number;
+  /** In words: a source, `from memory`, or `yours`. */
+  readonly source: string;
+}
+
+/** A fired clay body, as far as stress on cooling needs it. */
+export interface Body {
+  /** `stoneware, cone 5 to 6`. */
+  readonly name: string;
+  readonly densityKgPerM3: Property;
+  readonly heatCapacityJPerKgK: Property;
+  readonly conductivityWPerMK: Property;
+  readonly youngGPa: Property;
+  /** Modulus of rupture in bending [MPa]. */
+  readonly ruptureMPa: Property;
+  /** Free quartz, share of volume 0–1. */
+  readonly quartzFraction: Property;
+  readonly cristobaliteFraction: Property;
+  /** Linear expansion of the rest of the body [1/K]. */
+  readonly matrixExpansionPerK: Property;
+}
+
+/** Shape of a piece and what it stands on. */
+export interface WareGeometry {
+  readonly wallMm: number;
+  readonly baseMm: number;
+  /** Half the widest dimension [mm]. */
+  readonly footprintRadiusMm: number;
+  readonly shelfMm: number;
+  /** Air under the foot [mm]. */
+  readonly footGapMm: number;
+  readonly glazedSides: "none" | "one" | "both";
+}
+
+/** What is in the kiln: the piece that stands the least. */
+export interface Ware {
+  readonly body: Body;
+  readonly geometry: WareGeometry;
+}
+
+/** The worst moment of a Curve for a piece, inside one band and direction. */
+export interface WorstMoment {
+  readonly band: string;
+  readonly direction: "heating" | "cooling";
+  /** Computed stress over strength; uncertain by a factor of two either way. */
+  readonly ratio: number;
+  readonly atSeconds: number;
+  readonly tempC: number;
+}
+
+/** What a Curve does to a piece. */
+export interface WareStrain {
+  readonly timesSeconds: Float64Array;
+  /** Stress over strength at each time. */
+  readonly ratio: Float64Array;
+  readonly wallC: Float64Array;
+  readonly baseC: Float64Array;
+  readonly shelfC: Float64Array;
+  readonly worst: readonly WorstMoment[];
+}
