@@ -30,11 +30,31 @@ Exit codes: 0 fine, 1 it ran and the answer is no (a warning, a cone not reached
     program
       .command("draft")
       .description("Lay out a schedule: clock times, cone reached, inversions, findings")
-      .argument("<schedule>", "schedule file (YAML or JSON), or - for standard input")
+      .argument("[schedule]", "schedule file (YAML or JSON), or - for standard input")
       .option("--start <time>", 'when the kiln is switched on: "2026-12-01 18:00"')
-      .option("--offset <degrees>", "add to thermocouple readings, from witness cones: 8C, -12F"),
+      .option("--offset <degrees>", "add to thermocouple readings, from witness cones: 8C, -12F")
+      .option("--new", "write a schedule for --cone and the ware below")
+      .addOption(
+        new Option("--solve <part>", "change one thing so that the cone is just down").choices([
+          "peak",
+          "hold",
+          "rate",
+        ]),
+      )
+      .option("--repair", "mend every finding with the smallest change in time")
+      .option("-o, --output <file>", "write the new schedule; - prints it alone")
+      .optionsGroup("Ware, kiln and wishes:")
+      .option("--cone <cone>", "the cone to reach: 5, 05, 5.5")
+      .option("--body <words>", "clay body: stoneware, porcelain 10, cristobalitic, earthenware")
+      .option("--wall <length>", "thickness of the walls: 6, 1/4in")
+      .option("--base <length>", "thickness of the base; the wall's when left out")
+      .option("--width <length>", "widest piece: 150mm, 16in")
+      .option("--damp", "the ware goes in damp")
+      .option("--cooling <way>", 'natural, slow, or "hold 900C 1h" on the way down')
+      .option("--within <time>", "longest it may take, down to 100 °C: 36h")
+      .option("--kiln <log...>", "past logs of the kiln, and the witness cones beside them"),
     { pictures: true },
-  ).action(async (path: string, options) =>
+  ).action(async (path: string | undefined, options) =>
     setExit(await load(import("./commands/draft.ts"))(path, options)),
   );
 
@@ -65,6 +85,20 @@ Exit codes: 0 fine, 1 it ran and the answer is no (a warning, a cone not reached
     setExit(await load(import("./commands/compare.ts"))(paths, options)),
   );
 
+  logOptions(
+    common(
+      program
+        .command("kiln")
+        .description("What the logs of one kiln teach: its speed, its cooling, what has changed")
+        .argument("<log...>", "log files of one kiln, best with the controller's output")
+        .option("--power <watts>", "wattage of the elements, for energy: 10.5kW, 4400W")
+        .option("--tariff <price>", "price of a kilowatt-hour: 0.30"),
+      { pictures: true },
+    ),
+  ).action(async (paths: string[], options) =>
+    setExit(await load(import("./commands/kiln.ts"))(paths, options)),
+  );
+
   common(
     program
       .command("cones")
@@ -79,7 +113,7 @@ Exit codes: 0 fine, 1 it ran and the answer is no (a warning, a cone not reached
   program
     .command("schema")
     .description("Print the JSON Schema of a file or a document")
-    .argument("[name]", "schedule, record, review, draft, compare, cones, problems")
+    .argument("[name]", "schedule, record, review, draft, compare, kiln, cones, problems")
     .option("--json", "accepted for sameness; the schema is JSON already")
     .action(async (name: string | undefined, options) =>
       setExit(await load(import("./commands/schema.ts"))(name, options)),

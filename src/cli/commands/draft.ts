@@ -1,43 +1,66 @@
 import { draftCharts } from "../../core/charts/chartsOf.ts";
 import { reviewPicture } from "../../core/charts/reviewPicture.ts";
 import { hasWarning } from "../../core/findings/ordered.ts";
-import { ok } from "../../core/problem.ts";
+import { ok, type Problem, type Result } from "../../core/problem.ts";
 import { draftDocument } from "../../core/reports/documents/draftDocument.ts";
 import { draftHtml } from "../../core/reports/draftHtml.ts";
 import { draftText } from "../../core/reports/draftText.ts";
 import { parseStart } from "../../core/schedule/clock.ts";
+import type { Draft } from "../../core/schedule/Draft.ts";
 import { draftSchedule } from "../../core/schedule/draftSchedule.ts";
-import { readSchedule } from "../../node/readSchedule.ts";
-import { answer, answerJson, type CommonOptions, EXIT, paintFor, refuse } from "../conversation.ts";
-import { offsetFrom } from "../options.ts";
+import { scheduleYaml } from "../../core/schedule/scheduleYaml.ts";
+import { writeOutput } from "../../node/writeOutput.ts";
+import {
+  answer,
+  answerJson,
+  type CommonOptions,
+  EXIT,
+  paintFor,
+  refuse,
+  say,
+} from "../conversation.ts";
+import { type DraftedInput, type DraftWishOptions, draftedInput } from "../draftedInput.ts";
 import { drawn, writePictures } from "../pictures.ts";
 
-interface DraftOptions extends CommonOptions {
+interface DraftOptions extends CommonOptions, DraftWishOptions {
   readonly start?: string;
-  readonly offset?: string;
+  readonly output?: string;
 }
 
-/** `undunted draft SCHEDULE`: what this schedule will do. */
-export async function run(path: string, options: DraftOptions): Promise<number> {
-  const schedule = await readSchedule(path);
+/** `undunted draft SCHEDULE`: what this schedule will do; with options, a new or a better one. */
+export async function run(path: string | undefined, options: DraftOptions): Promise<number> {
   const start = options.start === undefined ? ok(null) : parseStart(options.start, "--start");
-  const offset = offsetFrom(options.offset);
-  if (!schedule.ok || !start.ok || !offset.ok)
-    return refuse(
-      [schedule, start, offset].flatMap((result) => (result.ok ? [] : result.problems)),
-      options,
-    );
-  const draft = draftSchedule({
-    schedule: schedule.value,
-    start: start.value,
-    offsetK: offset.value,
-  });
-  const unit = options.unit ?? schedule.value.unit;
+  const input = await draftedInput(path, options);
+  const unwanted = nothingToWrite(options);
+  const problems = [
+    ...[input, start].flatMap((result) => (result.ok ? [] : result.problems)),
+    ...(unwanted === null ? [] : [unwanted]),
+  ];
+  if (!input.ok || !start.ok || problems.length > 0) return refuse(problems, options);
+  const { schedule, known } = input.value;
+  const draft = draftSchedule({ schedule, start: start.value, ...known });
+  if (options.output === "-") answer(scheduleYaml(schedule));
+  else {
+    const shown = await report(draft, input.value, options);
+    if (!shown.ok) return refuse(shown.problems, options);
+  }
+  return hasWarning(draft.findings) ? EXIT.no : EXIT.fine;
+}
+
+/** Writes what is to be written, then answers with the report. */
+async function report(
+  draft: Draft,
+  input: DraftedInput,
+  options: DraftOptions,
+): Promise<Result<null>> {
+  const { schedule, mending, assumed } = input;
+  const unit = options.unit ?? schedule.unit;
+  const context = { unit, assumed, ...(mending && { mending }) };
   const charts = draftCharts(draft);
-  const written = await writePictures(options, {
+  const pictures = await writePictures(options, {
     html: async () =>
       draftHtml(draft, {
-        unit,
+        ...context,
         charts: await drawn({
           firing: (dark) => charts.firing({ unit, dark }),
           cooling: (dark) => charts.cooling({ unit, dark }),
@@ -47,8 +70,32 @@ export async function run(path: string, options: DraftOptions): Promise<number> 
     picture: () =>
       reviewPicture([charts.firing({ unit }), charts.cooling({ unit }), charts.cones({ unit })]),
   });
-  if (!written.ok) return refuse(written.problems, options);
-  if (options.json) answerJson(draftDocument(draft));
-  else answer(draftText(draft, { unit, paint: paintFor(options) }));
-  return hasWarning(draft.findings) ? EXIT.no : EXIT.fine;
+  if (!pictures.ok) return pictures;
+  if (options.output !== undefined) {
+    const written = await writeOutput(options.output, scheduleYaml(schedule), {
+      force: options.force === true,
+    });
+    if (!written.ok) return written;
+    say(`wrote ${written.value}`, options);
+  }
+  if (options.json) answerJson(draftDocument(draft, mending?.repair ?? null));
+  else answer(draftText(draft, { ...context, paint: paintFor(options) }));
+  if (isMade(options) && options.output === undefined)
+    say("not written; -o FILE writes it, -o - prints it alone", options);
+  return ok(null);
+}
+
+function isMade(options: DraftOptions): boolean {
+  return Boolean(options.new || options.solve || options.repair);
+}
+
+function nothingToWrite(options: DraftOptions): Problem | null {
+  if (options.output === undefined || isMade(options)) return null;
+  return {
+    code: "command/nothing-to-write",
+    where: "-o",
+    what: "the schedule is drafted as it is, so there is nothing new to write",
+    expected: "-o together with --new, --solve or --repair",
+    fix: "add --repair, or leave -o out",
+  };
 }

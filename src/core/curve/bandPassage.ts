@@ -2,7 +2,7 @@ import type { Band, BandPassage, Direction } from "./Band.ts";
 import type { Curve } from "./Curve.ts";
 import { type Edge, edgeTimes } from "./edgeTimes.ts";
 import { peakOf } from "./peakOf.ts";
-import { slopeMeter } from "./slopes.ts";
+import { type SlopeMeter, slopeMeter } from "./slopes.ts";
 
 /** Window of the fastest sustained rate [s]: long enough to bury noise, short against a passage. */
 const SUSTAINED_WINDOW_SECONDS = 15 * 60;
@@ -20,7 +20,24 @@ const LOOK_STEP_SECONDS = 30;
  * that is shorter) whose middle lies in the passage. Nothing is measured across a gap.
  */
 export function bandPassage(curve: Curve, band: Band, direction: Direction): BandPassage {
+  return passagesOf(curve)(band, direction);
+}
+
+/** The same for several bands of one Curve, whose slopes are summed up once. */
+export function passagesOf(curve: Curve): (band: Band, direction: Direction) => BandPassage {
+  const meter = slopeMeter(curve);
   const peak = peakOf(curve);
+  return (band, direction) => passage({ curve, meter, peak }, band, direction);
+}
+
+interface Measured {
+  readonly curve: Curve;
+  readonly meter: SlopeMeter;
+  readonly peak: ReturnType<typeof peakOf>;
+}
+
+function passage(measured: Measured, band: Band, direction: Direction): BandPassage {
+  const { curve, peak } = measured;
   const heating = direction === "heating";
   const [fromC, toC] = heating ? [band.lowC, band.highC] : [band.highC, band.lowC];
   const range = heating
@@ -38,7 +55,7 @@ export function bandPassage(curve: Curve, band: Band, direction: Direction): Ban
   const end = edges.leave.seconds;
   const whole = start !== null && end !== null && end > start;
   const fastest = fastestBetween(
-    curve,
+    measured.meter,
     start ?? edges.enter.insideFrom,
     end ?? edges.leave.insideTo,
     heating,
@@ -83,14 +100,18 @@ function gapWithin(curve: Curve, start: number | null, end: number | null): numb
     .reduce((sum, gap) => sum + gap.toSeconds - gap.fromSeconds, 0);
 }
 
-function fastestBetween(curve: Curve, start: number | null, end: number | null, heating: boolean) {
+function fastestBetween(
+  meter: SlopeMeter,
+  start: number | null,
+  end: number | null,
+  heating: boolean,
+) {
   const none = { rate: null, at: null, window: 0 } as const;
   if (start === null || end === null || !(end > start)) return none;
   const window = Math.min(
     SUSTAINED_WINDOW_SECONDS,
     Math.max(end - start, NARROWEST_WINDOW_SECONDS),
   );
-  const meter = slopeMeter(curve);
   let best: { rate: number; at: number; window: number } | null = null;
   const steps = Math.max(1, Math.ceil((end - start) / LOOK_STEP_SECONDS));
   for (let k = 0; k <= steps; k++) {

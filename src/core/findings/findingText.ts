@@ -25,7 +25,7 @@ function evidenceText(evidence: Evidence, unit: TemperatureUnit): string {
     case "percent":
       return `${Math.round(value * 100)} %`;
     case "ratio":
-      return value.toFixed(2);
+      return value.toFixed(1);
     case "cones":
       return value.toFixed(1);
     case "count":
@@ -33,8 +33,11 @@ function evidenceText(evidence: Evidence, unit: TemperatureUnit): string {
   }
 }
 
-/** A finding's statement with its evidence in place. */
-export function statementText(finding: Finding, unit: TemperatureUnit): string {
+/** A statement, of a finding or of a like thing, with its evidence in place. */
+export function statementText(
+  finding: Pick<Finding, "topic" | "statement" | "evidence">,
+  unit: TemperatureUnit,
+): string {
   return placed(finding.statement, finding, unit);
 }
 
@@ -43,7 +46,11 @@ export function adviceText(finding: Finding, unit: TemperatureUnit): string {
   return placed(finding.advice, finding, unit);
 }
 
-function placed(text: string, finding: Finding, unit: TemperatureUnit): string {
+function placed(
+  text: string,
+  finding: Pick<Finding, "topic" | "evidence">,
+  unit: TemperatureUnit,
+): string {
   return text.replaceAll(/\{([^{}]+)\}/g, (_, name: string) => {
     const evidence = finding.evidence.find((item) => item.name === name);
     if (!evidence)

@@ -2,6 +2,7 @@ import type { ConeSeries } from "../cones/cone.ts";
 import type { Witness } from "../cones/witnessOffset.ts";
 import type { LogOptions } from "../log/LogReading.ts";
 import type { TemperatureUnit } from "../units/temperature.ts";
+import type { Body } from "../ware/Ware.ts";
 import type { Moment } from "./moment.ts";
 
 /** A piece or a kind of ware that was fired. */
@@ -9,6 +10,10 @@ export interface RecordedWare {
   readonly name: string;
   readonly clay: string;
   readonly state: "bone dry" | "damp" | "bisqued" | "glazed on bisque" | "glazed raw" | null;
+  /** Body by whose properties stress is computed; null when the record names none. */
+  readonly body: Body | null;
+  readonly wallMm: number | null;
+  readonly baseMm: number | null;
   readonly thickestMm: number | null;
   readonly widestMm: number | null;
   readonly count: number | null;
@@ -37,6 +42,20 @@ interface RecordedSound {
   readonly note: string | null;
 }
 
+/** What was found on the ware afterwards; null where nothing was noted. */
+export interface FoundOnWare {
+  readonly piece: string | null;
+  /** `crack` when it is not known how deep it goes. */
+  readonly what: "through-crack" | "crackle" | "crack" | "chip" | null;
+  readonly edges: "sharp" | "rounded under glaze" | null;
+  readonly where: "rim" | "foot" | "wall" | "base" | "handle" | null;
+  readonly pattern: "one long line" | "spiral" | "network" | "star" | null;
+  /** When it was first seen. */
+  readonly when: "before unloading" | "at unloading" | "hours later" | "days later" | null;
+  readonly rings: "dull" | "clear" | null;
+  readonly note: string | null;
+}
+
 /** A firing record in canonical units. */
 export interface FiringRecord {
   /** File name, for problems. */
@@ -61,6 +80,7 @@ export interface FiringRecord {
     readonly temperatureC: number | null;
   } | null;
   readonly heard: readonly RecordedSound[];
+  readonly found: readonly FoundOnWare[];
   readonly notes: string | null;
   /** Made up as an example. */
   readonly invented: boolean;

@@ -5,6 +5,7 @@ import type { Curve } from "../curve/Curve.ts";
 import type { Finding } from "../findings/Finding.ts";
 import type { LogReading } from "../log/LogReading.ts";
 import type { Crossing } from "../ware/Crossing.ts";
+import type { DiagnosedCause } from "./diagnosis/DiagnosedCause.ts";
 
 export type { WitnessOffset };
 
@@ -77,6 +78,8 @@ export interface FiringReview {
     readonly label: string;
     readonly text: string;
   }[];
+  /** Kinds of crack, what speaks for them first; empty when nothing was heard or found. */
+  readonly diagnosis: readonly DiagnosedCause[];
   readonly findings: readonly Finding[];
   readonly cautions: readonly Caution[];
 }

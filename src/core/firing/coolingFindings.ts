@@ -39,10 +39,14 @@ function judged(
         ? `faster than the limit of {limit} for ${crossing.limitMeantFor}`
         : `{times over} times the limit of {limit} for ${crossing.limitMeantFor}`;
   const mean = crossing.meanCPerHour === null ? "" : ", {mean} on average";
+  const stress =
+    crossing.strainRatio === null
+      ? ""
+      : " The computed stress reached {stress} of the strength of the ware, good to a factor of two either way.";
   return {
     topic: topicOf(crossing),
     severity,
-    statement: `It cooled through the ${crossing.band} at up to {fastest} for {window} or more${mean}: ${verdict}.`,
+    statement: `It cooled through the ${crossing.band} at up to {fastest} for {window} or more${mean}: ${verdict}.${stress}`,
     evidence: [
       { name: "fastest", value: fastest, kind: "rate" },
       { name: "window", value: (crossing.windowMinutes ?? 0) * 60, kind: "duration" },
@@ -51,6 +55,9 @@ function judged(
         : [{ name: "mean", value: Math.abs(crossing.meanCPerHour), kind: "rate" } as const]),
       { name: "limit", value: limitCPerHour, kind: "rate" },
       { name: "times over", value: ratio, kind: "cones" },
+      ...(crossing.strainRatio === null
+        ? []
+        : [{ name: "stress", value: crossing.strainRatio, kind: "ratio" } as const]),
       ...edges(crossing),
     ],
     basis: basisOf(crossing),
@@ -110,7 +117,9 @@ function basisOf(crossing: Crossing): string {
   const limit =
     crossing.limitBasis === null
       ? []
-      : [`limit not computed for this ware: ${crossing.limitBasis}`];
+      : [
+          `${crossing.strainRatio === null ? "limit not computed for this ware" : "limit computed for this ware"}: ${crossing.limitBasis}`,
+        ];
   return ["rate measured on the log", ...crossing.notes, ...limit].join("; ");
 }
 

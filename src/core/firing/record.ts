@@ -2,9 +2,9 @@ import type { z } from "zod";
 import { type DocumentPath, type ReadDocument, readDocument } from "../document/readDocument.ts";
 import { schemaProblems } from "../document/schemaProblems.ts";
 import { failed, ok, type Result } from "../problem.ts";
-import type { FiringRecord, RecordedTrial, RecordedWare } from "./FiringRecord.ts";
+import type { FiringRecord, FoundOnWare, RecordedTrial, RecordedWare } from "./FiringRecord.ts";
 import { RECORD_DOCUMENT } from "./recordDocument.ts";
-import { FiringRecordFile, type Trial, type Ware } from "./recordFormat.ts";
+import { FiringRecordFile, type Found, type Trial, type Ware } from "./recordFormat.ts";
 import { type RecordValues, recordValues } from "./recordValues.ts";
 
 export type { FiringRecord } from "./FiringRecord.ts";
@@ -59,6 +59,7 @@ function inCanonicalUnits(
       said: sound.at,
       note: sound.note ?? null,
     })),
+    found: (file.found ?? []).map(foundOf),
     notes: file.notes ?? null,
     invented: file.invented ?? false,
   };
@@ -82,7 +83,10 @@ function wareOf(
     name: ware.name,
     clay: ware.clay,
     state: ware.state ?? null,
-    thickestMm: values.maybeLength(ware.thickest, [...path, "thickest"]),
+    body: values.maybeBody(ware.body, [...path, "body"]),
+    wallMm: values.maybeThickness(ware.wall, [...path, "wall"]),
+    baseMm: values.maybeThickness(ware.base, [...path, "base"]),
+    thickestMm: values.maybeThickness(ware.thickest, [...path, "thickest"]),
     widestMm: values.maybeLength(ware.widest, [...path, "widest"]),
     count: ware.count ?? null,
   };
@@ -102,6 +106,19 @@ function trialOf(
     crackSpacingMm: values.maybeLength(trial.crackSpacing, [...path, "crackSpacing"]),
     cracked: trial.cracked ?? null,
     note: trial.note ?? null,
+  };
+}
+
+function foundOf(found: z.output<typeof Found>): FoundOnWare {
+  return {
+    piece: found.piece ?? null,
+    what: found.what ?? null,
+    edges: found.edges ?? null,
+    where: found.where ?? null,
+    pattern: found.pattern ?? null,
+    when: found.when ?? null,
+    rings: found.rings ?? null,
+    note: found.note ?? null,
   };
 }
 

@@ -22,6 +22,11 @@ export const Ware = z.strictObject({
     .enum(["bone dry", "damp", "bisqued", "glazed on bisque", "glazed raw"])
     .optional()
     .describe("how it went into the kiln"),
+  body: Words.optional().describe(
+    "kind of body, to compute what it stands: earthenware, stoneware cone 6, porcelain cone 10",
+  ),
+  wall: Length.optional().describe("thickness of the wall; millimetres or with a unit"),
+  base: Length.optional().describe("thickness of the base; millimetres or with a unit"),
   thickest: Length.optional().describe("thickest part; millimetres or with a unit"),
   widest: Length.optional().describe("widest piece; millimetres or with a unit"),
   count: z.number().int().positive().optional().describe("how many pieces"),
@@ -48,6 +53,35 @@ const WitnessCone = z.strictObject({
     .string()
     .describe('upright, down, a clock position "4 o\'clock" or degrees from upright "45 degrees"'),
 });
+
+/** What was found on the ware afterwards, as the file writes it. */
+export const Found = z
+  .strictObject({
+    piece: Words.optional().describe("which piece or ware, in your own words"),
+    what: z
+      .enum(["through-crack", "crackle", "crack", "chip"])
+      .optional()
+      .describe("through-crack, crackle (glaze only), crack (depth not known) or chip"),
+    edges: z
+      .enum(["sharp", "rounded under glaze"])
+      .optional()
+      .describe("edges of the crack: sharp, or rounded with glaze run over them"),
+    where: z
+      .enum(["rim", "foot", "wall", "base", "handle"])
+      .optional()
+      .describe("where it begins or is widest"),
+    pattern: z
+      .enum(["one long line", "spiral", "network", "star"])
+      .optional()
+      .describe("how the cracks run"),
+    when: z
+      .enum(["before unloading", "at unloading", "hours later", "days later"])
+      .optional()
+      .describe("when it was first seen"),
+    rings: z.enum(["dull", "clear"]).optional().describe("how the piece rings when tapped"),
+    note: z.string().optional(),
+  })
+  .describe("what was found on a piece");
 
 const LogOverrides = z.strictObject({
   unit: z.enum(["C", "F", "K"]).optional().describe("unit of the temperatures in the log"),
@@ -103,6 +137,7 @@ export const FiringRecordFile = z
       )
       .optional()
       .describe("what was heard, and when"),
+    found: z.array(Found).optional().describe("what was found on the ware afterwards"),
     notes: z.string().optional(),
     invented: z.literal(true).optional().describe("true when the firing was made up as an example"),
   })

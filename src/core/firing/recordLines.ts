@@ -1,5 +1,5 @@
 import { printTemperature } from "../units/print.ts";
-import type { FiringRecord, RecordedTrial, RecordedWare } from "./FiringRecord.ts";
+import type { FiringRecord, FoundOnWare, RecordedTrial, RecordedWare } from "./FiringRecord.ts";
 
 /** One line of a record, to show. */
 export interface RecordLine {
@@ -24,6 +24,7 @@ export function recordLines(record: FiringRecord): readonly RecordLine[] {
   for (const sound of record.heard)
     add("heard", joined([sound.what, `at ${sound.said}`, sound.note]));
   add("unloaded", unloadedText(record));
+  for (const found of record.found) add("found", foundText(found));
   add("notes", record.notes);
   return lines;
 }
@@ -41,6 +42,9 @@ function wareText(ware: RecordedWare): string {
     ware.count === null ? ware.name : `${ware.count} × ${ware.name}`,
     ware.clay,
     ware.state,
+    ware.body && `body taken as ${ware.body.name}`,
+    ware.wallMm && `wall ${length(ware.wallMm)}`,
+    ware.baseMm && `base ${length(ware.baseMm)}`,
     ware.thickestMm && `thickest ${length(ware.thickestMm)}`,
     ware.widestMm && `widest ${length(ware.widestMm)}`,
   ]);
@@ -71,6 +75,26 @@ function unloadedText({ unloaded }: FiringRecord): string | null {
       : `${printTemperature(unloaded.temperatureC, "C")} (${printTemperature(unloaded.temperatureC, "F")})`;
   return joined([unloaded.said, temperature]);
 }
+
+function foundText(found: FoundOnWare): string {
+  return joined([
+    found.piece,
+    found.what && FOUND[found.what],
+    found.pattern,
+    found.where && `begins at the ${found.where}`,
+    found.edges && `edges ${found.edges}`,
+    found.when && `first seen ${found.when}`,
+    found.rings && `rings ${found.rings}`,
+    found.note,
+  ]);
+}
+
+const FOUND = {
+  "through-crack": "cracked through the wall",
+  crackle: "glaze crackled",
+  crack: "cracked, how deep is not known",
+  chip: "chipped",
+} as const;
 
 function joined(parts: readonly (string | 0 | null | "")[]): string {
   return parts.filter((part) => part).join(", ");

@@ -8,9 +8,12 @@ import type { Curve } from "../curve/Curve.ts";
 import type { LogReading } from "../log/LogReading.ts";
 import { failed, ok, type Problem, type Result } from "../problem.ts";
 import type { Schedule } from "../schedule/Schedule.ts";
+import { crackFacts } from "./diagnosis/crackFacts.ts";
+import { diagnosedCauses } from "./diagnosis/diagnosedCauses.ts";
 import type { FiringFacts } from "./FiringFacts.ts";
 import type { FiringRecord } from "./FiringRecord.ts";
 import type { FiringReview } from "./FiringReview.ts";
+import { firedPieces } from "./firedPieces.ts";
 import { firedWare } from "./firedWare.ts";
 import { firingFindings } from "./firingFindings.ts";
 import { hottestZone } from "./hottestZone.ts";
@@ -50,11 +53,13 @@ export function reviewFiring(input: FiringInput): Result<FiringReview> {
   const unknown = unknownCones(witnesses, series, record?.name ?? "");
   if (unknown.length > 0) return failed(...unknown);
   const witness = witnesses.length === 0 ? null : solved(hottest.curve, series, witnesses);
+  const pieces = firedPieces(record);
   const zones = channels.map(({ name, curve }) =>
     zoneReview(name, curve, {
       series,
       offsetK: curve === hottest.curve ? (witness?.offset.offsetK ?? 0) : 0,
       ware: firedWare(record, plan),
+      pieces,
     }),
   );
   const zone = zones.find(({ curve }) => curve === hottest.curve) ?? hottestZone(zones);
@@ -88,6 +93,7 @@ export function reviewFiring(input: FiringInput): Result<FiringReview> {
       note,
     })),
     recordLines: record ? recordLines(record) : [],
+    diagnosis: diagnosedCauses(crackFacts(facts)),
     findings: firingFindings(facts),
     cautions: cautionsOf(facts),
   });

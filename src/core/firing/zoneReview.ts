@@ -2,9 +2,10 @@ import type { ConeSeries } from "../cones/cone.ts";
 import { heatworkOf } from "../cones/heatwork.ts";
 import type { Curve } from "../curve/Curve.ts";
 import { peakOf } from "../curve/peakOf.ts";
-import { crossingsOf } from "../ware/crossingsOf.ts";
 import { UNKNOWN_WARE, type WareSize } from "../ware/WareSize.ts";
 import type { ZoneReview } from "./FiringReview.ts";
+import { firedCrossings } from "./firedCrossings.ts";
+import type { FiredPiece } from "./firedPieces.ts";
 import { foundSegments } from "./segments.ts";
 
 /** How near the peak counts as being there [K]. */
@@ -17,7 +18,12 @@ const LONE_READING_K = 5;
 export function zoneReview(
   name: string,
   curve: Curve,
-  options: { readonly series: ConeSeries; readonly offsetK: number; readonly ware?: WareSize },
+  options: {
+    readonly series: ConeSeries;
+    readonly offsetK: number;
+    readonly ware?: WareSize;
+    readonly pieces?: readonly FiredPiece[];
+  },
 ): ZoneReview {
   const peak = firmPeak(curve);
   const last = curve.tempsC.length - 1;
@@ -31,7 +37,7 @@ export function zoneReview(
     lastReadingAtSeconds: curve.timesSeconds[last] as number,
     heatwork: heatworkOf(curve, { series: options.series, offsetK: options.offsetK }),
     segments: foundSegments(curve),
-    crossings: crossingsOf(curve, { ware: options.ware ?? UNKNOWN_WARE }),
+    crossings: firedCrossings(curve, options.ware ?? UNKNOWN_WARE, options.pieces ?? []),
   };
 }
 

@@ -47,6 +47,14 @@ export interface Channel {
   readonly readings: number;
   /** Cells dropped in rows that were otherwise kept (blank, open circuit, spike). */
   readonly dropped: number;
+  /**
+   * Only of an output column that reads as a share of full power: 0–1, times as in the Curves [s].
+   * Null when its numbers are no such share, 0–1 or 0–100 %.
+   */
+  readonly outputFraction?: {
+    readonly timesSeconds: Float64Array;
+    readonly fraction: Float64Array;
+  } | null;
 }
 
 /** A log as read: what was decided, what was left out, and the Curves. */

@@ -1,5 +1,6 @@
 import { failed, ok, type Result } from "../problem.ts";
 import { cleanChannel, findGaps } from "./channels/cleanChannel.ts";
+import { outputFraction } from "./channels/outputFraction.ts";
 import type { RoledColumn, Roles } from "./channels/roles.ts";
 import { type NamedCurve, stuckFaults } from "./channels/stuck.ts";
 import { celsiusFrom, type UnitChoice } from "./channels/unit.ts";
@@ -148,11 +149,12 @@ function channelsOf(
   return roles.columns.map(({ column, role }): ReadChannel => {
     const isTemperature =
       role === "temperature" || role === "set-point" || role === "cold-junction";
-    if (!isTemperature || column.kind !== "number")
-      return {
-        channel: { name: column.name, role, curve: null, ...numbersIn(column, rows) },
-        faults: [],
-      };
+    if (!isTemperature || column.kind !== "number") {
+      const fraction =
+        role === "output" ? { outputFraction: outputFraction(column, rows, seconds) } : {};
+      const channel = { name: column.name, role, curve: null, ...numbersIn(column, rows) };
+      return { channel: { ...channel, ...fraction }, faults: [] };
+    }
     const scale = unit.of(column);
     const tempsC = Float64Array.from(rows, (row) =>
       celsiusFrom(column.numbers[row] as number, scale),

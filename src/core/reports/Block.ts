@@ -25,6 +25,8 @@ export type Block =
   | { readonly kind: "lead"; readonly text: string }
   | { readonly kind: "sentence"; readonly text: string; readonly style?: PaintStyle }
   | { readonly kind: "list"; readonly items: readonly string[] }
+  /** Lines to copy as they stand, spaces included. */
+  | { readonly kind: "lines"; readonly lines: readonly string[] }
   | {
       readonly kind: "facts";
       readonly facts: readonly { readonly label: string; readonly text: string }[];

@@ -16,9 +16,18 @@ import { coneTableBlocks } from "./sections/coneTableBlocks.ts";
 import { coneLabel, plusMinusSentence, positionSentence } from "./sections/coneWords.ts";
 import { crossingBlocks } from "./sections/crossingBlocks.ts";
 import { findingBlocks } from "./sections/findingBlocks.ts";
+import { type Mending, mendingBlocks } from "./sections/mendingBlocks.ts";
+
+/** What a report of a draft may know beside the draft. */
+export interface DraftContext extends ReportContext {
+  /** How the schedule was changed before it was drafted, if it was. */
+  readonly mending?: Mending;
+  /** What was assumed on the way beside what the draft assumes, as sentences. */
+  readonly assumed?: readonly string[];
+}
 
 /** A drafted firing as blocks: what it reaches, when, how fast, and what speaks against it. */
-export function draftBlocks(draft: Draft, context: ReportContext): readonly Block[] {
+export function draftBlocks(draft: Draft, context: DraftContext): readonly Block[] {
   const { unit, charts = {}, sources = [] } = context;
   const { heatwork, expansion, crossings, findings } = draft;
   const startOfDaySeconds = startOfDayOf(draft.start);
@@ -33,6 +42,7 @@ export function draftBlocks(draft: Draft, context: ReportContext): readonly Bloc
       text: `${positionSentence(heatwork, "will be")} ${plusMinusSentence(heatwork)}`,
     },
     { kind: "facts", facts: headlineFacts(draft, when) },
+    ...(context.mending === undefined ? [] : mendingBlocks(context.mending, unit)),
     ...chartBlocks("The schedule, temperature against time", charts.firing),
     { kind: "heading", text: "Timeline" },
     timelineTable(expansion.timeline, when),
@@ -46,7 +56,14 @@ export function draftBlocks(draft: Draft, context: ReportContext): readonly Bloc
       ...coneTableBlocks(heatwork, { tense: "will be", ...when }),
       ...chartBlocks("Cones going down during the firing", charts.cones),
     ]),
-    ...section("What had to be assumed", listBlocks(expansion.assumptions.map(stopped))),
+    ...section(
+      "What had to be assumed",
+      listBlocks(
+        [...expansion.assumptions, ...(context.assumed ?? [])].map((each) =>
+          capitalised(stopped(each)),
+        ),
+      ),
+    ),
     ...basisBlocks({ heatwork, crossings, findings, sources }, unit),
     ...cautionBlocks(draft.cautions),
   ];

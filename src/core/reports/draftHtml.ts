@@ -1,10 +1,9 @@
 import type { Draft } from "../schedule/Draft.ts";
-import { draftBlocks } from "./draftBlocks.ts";
+import { type DraftContext, draftBlocks } from "./draftBlocks.ts";
 import { reportHtml } from "./html/reportHtml.ts";
-import type { ReportContext } from "./reviewBlocks.ts";
 
 /** A drafted firing as one self-contained page, in the same sentences as the text. */
-export function draftHtml(draft: Draft, options: ReportContext): string {
+export function draftHtml(draft: Draft, options: DraftContext): string {
   return reportHtml({
     title: draft.schedule.title,
     language: "en",

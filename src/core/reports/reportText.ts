@@ -58,6 +58,8 @@ function blockLines(block: Block, paint: Paint): readonly string[] {
     }
     case "list":
       return block.items.flatMap((item) => hanging(item, `${INDENT}• `));
+    case "lines":
+      return block.lines.map((line) => `${INDENT}${inert(line)}`);
     case "facts":
       return factLines(block.facts, paint);
     case "finding":

@@ -12,6 +12,7 @@ import { cautionBlocks } from "./sections/cautionBlocks.ts";
 import { coneTableBlocks } from "./sections/coneTableBlocks.ts";
 import { coneLabel, plusMinusSentence, positionSentence } from "./sections/coneWords.ts";
 import { crossingBlocks } from "./sections/crossingBlocks.ts";
+import { diagnosisBases, diagnosisBlocks } from "./sections/diagnosisBlocks.ts";
 import { findingBlocks } from "./sections/findingBlocks.ts";
 import { logBlocks } from "./sections/logBlocks.ts";
 import { planBlocks } from "./sections/planBlocks.ts";
@@ -46,6 +47,7 @@ export function reviewBlocks(review: FiringReview, context: ReportContext): read
     ...headlineBlocks(review, hottest, unit),
     ...chartBlocks("Temperature against time, whole firing", charts.firing),
     ...findingBlocks(findings, when),
+    ...diagnosisBlocks(review.diagnosis, unit),
     ...section("Through the inversions", [
       ...zones.flatMap((zone) =>
         crossingBlocks(zone.crossings, { caption: `How fast it went${nameOf(zone)}`, ...when }),
@@ -71,7 +73,7 @@ export function reviewBlocks(review: FiringReview, context: ReportContext): read
         heatwork: hottest?.heatwork ?? null,
         crossings: zones.flatMap((zone) => zone.crossings),
         findings,
-        sources,
+        sources: [...diagnosisBases(review.diagnosis), ...sources],
       },
       unit,
     ),

@@ -3,7 +3,7 @@ import { type Curve, makeCurve } from "../curve/Curve.ts";
 import { peakOf } from "../curve/peakOf.ts";
 import type { Finding } from "../findings/Finding.ts";
 import { ordered } from "../findings/ordered.ts";
-import { type AssumedKiln, REFERENCE_KILN } from "./AssumedKiln.ts";
+import { type AssumedKiln, REFERENCE_KILN } from "../kiln/AssumedKiln.ts";
 import { checkAfterwards } from "./checks/afterwards.ts";
 import { checkCarbon } from "./checks/carbon.ts";
 import { checkCone } from "./checks/coneWanted.ts";
@@ -14,6 +14,7 @@ import { checkPeakHold } from "./checks/peak.ts";
 import { checkReach } from "./checks/reach.ts";
 import { checkCrackle, checkUnloading, UNLOAD_C } from "./checks/unloading.ts";
 import { checkWater } from "./checks/water.ts";
+import { type LimitFor, publishedLimits } from "./coolingLimits.ts";
 import { fullRamp } from "./fullRamp.ts";
 import type { Expansion, Schedule } from "./Schedule.ts";
 
@@ -38,6 +39,8 @@ interface CheckInput {
   readonly heatwork: Heatwork;
   /** The user's own kiln; without it the reference kiln stands in. */
   readonly kiln?: AssumedKiln;
+  /** What the ware stands; without it what is published. */
+  readonly limitFor?: LimitFor;
 }
 
 /** What there is to say about a schedule, in the trade's order of concerns, worst first. */
@@ -49,6 +52,7 @@ export function checkSchedule(input: CheckInput): readonly Finding[] {
     expansion,
     heatwork,
     kiln,
+    limitFor: input.limitFor ?? publishedLimits(schedule.ware),
     kilnIsKnown: input.kiln !== undefined,
     untilCool: untilCool(expansion.curve, kiln),
     endSeconds: expansion.curve.timesSeconds.at(-1) as number,

@@ -1,8 +1,8 @@
 import { cautionsFor } from "../cautions/cautionsFor.ts";
 import { heatworkOf } from "../cones/heatwork.ts";
-import { crossingsOf } from "../ware/crossingsOf.ts";
-import type { AssumedKiln } from "./AssumedKiln.ts";
+import type { AssumedKiln } from "../kiln/AssumedKiln.ts";
 import { checkSchedule } from "./checkSchedule.ts";
+import { type LimitFor, limitedCrossings, publishedLimits } from "./coolingLimits.ts";
 import type { Draft } from "./Draft.ts";
 import { expandSchedule } from "./expandSchedule.ts";
 import type { Schedule } from "./Schedule.ts";
@@ -16,12 +16,15 @@ interface DraftInput {
   readonly offsetK?: number;
   /** The user's own kiln; without it the reference kiln stands in for `full`. */
   readonly kiln?: AssumedKiln;
+  /** What the ware stands on cooling; without it what is published. */
+  readonly limitFor?: LimitFor;
 }
 
 /** A schedule laid out in time and judged: the cone it makes, its way through the inversions, what to mind. */
 export function draftSchedule(input: DraftInput): Draft {
   const { schedule, start } = input;
   const kiln = input.kiln === undefined ? {} : { kiln: input.kiln };
+  const limitFor = input.limitFor ?? publishedLimits(schedule.ware);
   const expansion = expandSchedule(schedule, kiln);
   const heatwork = heatworkOf(expansion.curve, {
     series: schedule.series,
@@ -32,8 +35,8 @@ export function draftSchedule(input: DraftInput): Draft {
     expansion,
     start,
     heatwork,
-    crossings: crossingsOf(expansion.curve, { ware: schedule.ware }),
-    findings: checkSchedule({ schedule, expansion, heatwork, ...kiln }),
+    crossings: limitedCrossings(expansion.curve, { ware: schedule.ware, limitFor }),
+    findings: checkSchedule({ schedule, expansion, heatwork, limitFor, ...kiln }),
     cautions: cautionsFor({
       kiln: true,
       opening: true,

@@ -1,5 +1,5 @@
 import { makeCurve } from "../curve/Curve.ts";
-import { type AssumedKiln, REFERENCE_KILN } from "./AssumedKiln.ts";
+import { type AssumedKiln, REFERENCE_KILN } from "../kiln/AssumedKiln.ts";
 import { fullRamp, fullSpeed, type RampPoint, SLOWEST_FULL_C_PER_HOUR } from "./fullRamp.ts";
 import type { Expansion, Schedule, Segment, TimelineRow } from "./Schedule.ts";
 

@@ -1,4 +1,4 @@
-import type { AssumedKiln } from "./AssumedKiln.ts";
+import type { AssumedKiln } from "../kiln/AssumedKiln.ts";
 
 /** Slowest that a `full` ramp is counted [°C/h]: near room temperature a kiln never quite arrives. */
 export const SLOWEST_FULL_C_PER_HOUR = 1;

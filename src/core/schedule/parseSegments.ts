@@ -14,7 +14,7 @@ const COLDEST_C = -20;
 export const HOTTEST_C = 1400;
 
 /** Rates above this are slips of the pen [°C/h]. */
-const FASTEST_C_PER_HOUR = 3000;
+export const FASTEST_C_PER_HOUR = 3000;
 
 /** Holds above this are slips of the pen [s]. */
 const LONGEST_HOLD_SECONDS = 7 * 24 * 3600;

@@ -1,7 +1,7 @@
 import { heatworkOf } from "../cones/heatwork.ts";
+import type { AssumedKiln } from "../kiln/AssumedKiln.ts";
 import { failed, ok, type Result } from "../problem.ts";
 import { printTemperature } from "../units/print.ts";
-import type { AssumedKiln } from "./AssumedKiln.ts";
 import { expandSchedule } from "./expandSchedule.ts";
 import { HOTTEST_C } from "./parseSegments.ts";
 import type { Schedule, Segment } from "./Schedule.ts";
@@ -25,6 +25,8 @@ export function solvePeak(input: {
   /** As `parseCone` gives it. */
   readonly cone: string;
   readonly kiln?: AssumedKiln;
+  /** Added to the planned temperatures, from witness cones [K]. */
+  readonly offsetK?: number;
 }): Result<Schedule> {
   const { schedule, cone } = input;
   const peak = peakSegment(schedule);
@@ -37,7 +39,7 @@ export function solvePeak(input: {
       fix: "add a segment whose target is above the start",
     });
   const marginAt = (peakC: number): number | null =>
-    marginK(withPeak(schedule, peak.index, peakC), cone, input.kiln);
+    coneMarginK(withPeak(schedule, peak.index, peakC), { ...input, cone });
   let low = peak.floorC + APART_K;
   let high = HOTTEST_C;
   const atLow = marginAt(low);
@@ -68,13 +70,15 @@ export function solvePeak(input: {
   return ok({ ...withPeak(schedule, peak.index, high), cone });
 }
 
+/** The segment that makes the peak. */
 interface Peak {
   readonly index: number;
   /** Highest neighbour, which the peak has to stay above [°C]. */
   readonly floorC: number;
 }
 
-function peakSegment(schedule: Schedule): Peak | null {
+/** The last segment that heats to the schedule's highest temperature; null when none heats. */
+export function peakSegment(schedule: Schedule): Peak | null {
   const { segments, startC } = schedule;
   const before = (index: number) => (index === 0 ? startC : (segments[index - 1] as Segment).toC);
   let index = -1;
@@ -94,8 +98,12 @@ function withPeak(schedule: Schedule, index: number, toC: number): Schedule {
   };
 }
 
-function marginK(schedule: Schedule, cone: string, kiln: AssumedKiln | undefined): number | null {
-  const { curve } = expandSchedule(schedule, kiln === undefined ? {} : { kiln });
-  const heatwork = heatworkOf(curve, { series: schedule.series });
-  return heatwork.cones.find((state) => state.cone === cone)?.marginK ?? null;
+/** How far a schedule is above (+) or below (−) the end of a cone [K]; null without a model of it. */
+export function coneMarginK(
+  schedule: Schedule,
+  by: { readonly cone: string; readonly kiln?: AssumedKiln; readonly offsetK?: number },
+): number | null {
+  const { curve } = expandSchedule(schedule, by.kiln === undefined ? {} : { kiln: by.kiln });
+  const heatwork = heatworkOf(curve, { series: schedule.series, offsetK: by.offsetK ?? 0 });
+  return heatwork.cones.find((state) => state.cone === by.cone)?.marginK ?? null;
 }

@@ -44,7 +44,7 @@ export interface Ware {
 }
 
 /** The worst moment of a Curve for a piece, inside one band and direction. */
-export interface WorstMoment {
+interface WorstMoment {
   readonly band: string;
   readonly direction: "heating" | "cooling";
   /** Computed stress over strength; uncertain by a factor of two either way. */

@@ -1,5 +1,5 @@
 import type { Direction } from "../curve/Band.ts";
-import { bandPassage } from "../curve/bandPassage.ts";
+import { passagesOf } from "../curve/bandPassage.ts";
 import type { Curve } from "../curve/Curve.ts";
 import type { Crossing } from "./Crossing.ts";
 import { CRISTOBALITE_BAND, publishedLimit, QUARTZ_BAND } from "./inversionBands.ts";
@@ -17,11 +17,12 @@ export function crossingsOf(
   curve: Curve,
   options: { readonly directions?: readonly Direction[]; readonly ware?: WareSize } = {},
 ): readonly Crossing[] {
+  const passage = passagesOf(curve);
   return (options.directions ?? BOTH_WAYS).flatMap((direction) =>
     bandsMet(direction).map((band) => {
       const limit = publishedLimit(band, direction, options.ware);
       return {
-        ...bandPassage(curve, band, direction),
+        ...passage(band, direction),
         limitCPerHour: limit?.limitCPerHour ?? null,
         limitBasis: limit?.basis ?? null,
         limitMeantFor: limit?.meantFor ?? null,

@@ -4,11 +4,19 @@ import { SOURCES } from "../../../src/core/sources/bibliography.ts";
 import { CONES_SOURCES } from "../../../src/core/sources/cones.ts";
 import { COOLING_SOURCES } from "../../../src/core/sources/cooling.ts";
 import { FIRING_SOURCES } from "../../../src/core/sources/firing.ts";
+import { KILN_SOURCES } from "../../../src/core/sources/kiln.ts";
 import { LOGS_SOURCES } from "../../../src/core/sources/logs.ts";
 import { SCHEDULES_SOURCES } from "../../../src/core/sources/schedules.ts";
 import type { Source } from "../../../src/core/sources/source.ts";
 
-const ROOMS = [CONES_SOURCES, COOLING_SOURCES, FIRING_SOURCES, LOGS_SOURCES, SCHEDULES_SOURCES];
+const ROOMS = [
+  CONES_SOURCES,
+  COOLING_SOURCES,
+  FIRING_SOURCES,
+  KILN_SOURCES,
+  LOGS_SOURCES,
+  SCHEDULES_SOURCES,
+];
 const entries: readonly (readonly [string, Source])[] = Object.entries(SOURCES);
 
 describe("the bibliography", () => {

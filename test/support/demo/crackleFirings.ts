@@ -87,6 +87,7 @@ export const CRACKLE_FIRINGS: readonly DemoFiring[] = [
         {
           name: "crackle tiles",
           clay: "Tarrow white",
+          body: "stoneware cone 6",
           state: "glazed on bisque",
           thickest: "6 mm",
           widest: "100 mm",
@@ -95,6 +96,7 @@ export const CRACKLE_FIRINGS: readonly DemoFiring[] = [
         {
           name: "platters",
           clay: "Tarrow white",
+          body: "stoneware cone 6",
           state: "glazed on bisque",
           thickest: "11 mm",
           widest: "360 mm",
@@ -108,6 +110,10 @@ export const CRACKLE_FIRINGS: readonly DemoFiring[] = [
         trial("B4", "0.9 mm", "both", "6.1 mm"),
         trial("B5", "1.4 mm", "one", "9.9 mm"),
         trial("B6", "1.4 mm", "both", "9.1 mm"),
+      ],
+      found: [
+        { piece: "crackle tiles", what: "crackle", pattern: "network", when: "at unloading" },
+        { piece: "platters", rings: "clear", when: "at unloading" },
       ],
       notes:
         "Both platters rang clear when tapped. Jorun Tesk sat with it through the peak, Sunday morning.",

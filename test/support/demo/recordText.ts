@@ -6,7 +6,7 @@ import { clockTime, elapsedTime, isoDate, wallTimeAfter } from "./wallClock.ts";
 
 /** The record of a demo firing as YAML, its cones bent by the heat that the ware felt. */
 export function recordText(firing: DemoFiring, fired: Fired): string {
-  const { title, schedule, kiln, thermocouple, notes, ...noted } = firing.noted;
+  const { title, schedule, kiln, thermocouple, found, notes, ...noted } = firing.noted;
   const unloaded = sampleBelow(fired, firing.unloadedBelowC);
   const record: WrittenRecord = {
     formatVersion: 1,
@@ -22,6 +22,7 @@ export function recordText(firing: DemoFiring, fired: Fired): string {
       temperature: `${Math.round(unloaded.readingC)} C`,
     },
     ...(firing.heard.length === 0 ? {} : { heard: heardIn(firing, fired, unloaded.seconds) }),
+    ...(found === undefined ? {} : { found }),
     notes,
   };
   return stringify(record, { lineWidth: 96 });

@@ -89,6 +89,7 @@ export const TROUBLED_FIRINGS: readonly DemoFiring[] = [
         {
           name: "platters",
           clay: "Tarrow white",
+          body: "stoneware cone 6",
           state: "glazed on bisque",
           thickest: "12 mm",
           widest: "380 mm",
@@ -97,6 +98,7 @@ export const TROUBLED_FIRINGS: readonly DemoFiring[] = [
         {
           name: "crackle tiles",
           clay: "Tarrow white",
+          body: "stoneware cone 6",
           state: "glazed on bisque",
           thickest: "6 mm",
           widest: "100 mm",
@@ -111,6 +113,26 @@ export const TROUBLED_FIRINGS: readonly DemoFiring[] = [
           ...hurried("D4", "1.4 mm", "one", "through", "9.5 mm"),
           note: "tile in two halves; edges of the break sharp, glaze not run over them",
         },
+      ],
+      found: [
+        {
+          piece: "platter on the lower shelf",
+          what: "through-crack",
+          edges: "sharp",
+          where: "base",
+          pattern: "one long line",
+          when: "at unloading",
+          note: "already in two when the lid came off",
+        },
+        {
+          piece: "platter on the upper shelf",
+          what: "through-crack",
+          edges: "sharp",
+          where: "rim",
+          pattern: "one long line",
+          when: "before unloading",
+        },
+        { piece: "D4", what: "through-crack", edges: "sharp", when: "at unloading" },
       ],
       notes:
         "Programme stopped after the top. Ottoline Brack propped the lid at 700 and took it off at 280. Two of three platters cracked through, rim to foot. Not to be repeated: do not open above 100.",

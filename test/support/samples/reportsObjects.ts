@@ -138,6 +138,7 @@ export function sampleReview(overrides: Partial<FiringReview> = {}): FiringRevie
       { what: "pinging", atSeconds: hours(21.1), tempC: 151.7, note: "from the top shelf" },
       { what: "a crack", atSeconds: null, tempC: null, note: null },
     ],
+    diagnosis: [],
     recordLines: [
       { label: "kiln", text: "front loader, 120 litres" },
       { label: "ware", text: "24 tiles of 8 mm, glazed on both sides" },

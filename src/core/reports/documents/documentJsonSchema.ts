@@ -2,6 +2,7 @@ import { z } from "zod";
 import { comparisonDocumentSchema } from "./comparisonDocument.ts";
 import { conesDocumentSchema } from "./conesDocument.ts";
 import { draftDocumentSchema } from "./draftDocument.ts";
+import { kilnDocumentSchema } from "./kilnDocument.ts";
 import { problemDocumentSchema } from "./problemDocument.ts";
 import { reviewDocumentSchema } from "./reviewDocument.ts";
 
@@ -9,6 +10,7 @@ const SCHEMAS = {
   review: reviewDocumentSchema,
   draft: draftDocumentSchema,
   compare: comparisonDocumentSchema,
+  kiln: kilnDocumentSchema,
   cones: conesDocumentSchema,
   problems: problemDocumentSchema,
 } as const;

@@ -1,5 +1,6 @@
 import { z } from "zod";
 import type { Draft } from "../../schedule/Draft.ts";
+import type { Repair } from "../../schedule/repairSchedule.ts";
 import { cautionsPiece, crossingsPiece, findingsPiece, heatworkPiece } from "./pieces.ts";
 import { cautionShape, crossingShape, findingShape, heatworkShape, opening } from "./shapes.ts";
 
@@ -26,6 +27,23 @@ export const draftDocumentSchema = z.strictObject({
   heatwork: heatworkShape,
   crossings: z.array(crossingShape),
   energyKWh: z.number().nullable().describe("null while no kiln is known"),
+  mending: z
+    .strictObject({
+      steps: z.array(
+        z.strictObject({
+          topic: z.string(),
+          reason: z.string(),
+          did: z.string(),
+          costSeconds: z.number(),
+          costKWh: z.number().nullable(),
+        }),
+      ),
+      limits: z.array(z.string()).describe("what the kiln must do, and what cannot be mended"),
+      costSeconds: z.number(),
+      costKWh: z.number().nullable(),
+    })
+    .nullable()
+    .describe("null when the schedule was not mended"),
   assumptions: z.array(z.string()),
   findings: z.array(findingShape),
   cautions: z.array(cautionShape),
@@ -35,7 +53,7 @@ export const draftDocumentSchema = z.strictObject({
 export type DraftDocument = z.infer<typeof draftDocumentSchema>;
 
 /** A drafted firing as its JSON document. */
-export function draftDocument(draft: Draft): DraftDocument {
+export function draftDocument(draft: Draft, repair: Repair | null = null): DraftDocument {
   const { schedule, expansion } = draft;
   return {
     schemaVersion: 1,
@@ -59,6 +77,18 @@ export function draftDocument(draft: Draft): DraftDocument {
     heatwork: heatworkPiece(draft.heatwork),
     crossings: crossingsPiece(draft.crossings),
     energyKWh: null,
+    mending: repair && {
+      steps: repair.steps.map(({ topic, reason, did, costSeconds, costKWh }) => ({
+        topic,
+        reason,
+        did,
+        costSeconds,
+        costKWh,
+      })),
+      limits: [...repair.limits],
+      costSeconds: repair.costSeconds,
+      costKWh: repair.costKWh,
+    },
     assumptions: [...expansion.assumptions],
     findings: findingsPiece(draft.findings),
     cautions: cautionsPiece(draft.cautions),

@@ -1,10 +1,13 @@
 import type { z } from "zod";
 import type { Heatwork } from "../../cones/cone.ts";
-import type { EvidenceKind, Finding } from "../../findings/Finding.ts";
+import type { Evidence, EvidenceKind, Finding } from "../../findings/Finding.ts";
 import { adviceText, statementText } from "../../findings/findingText.ts";
 import { ordered } from "../../findings/ordered.ts";
+import type { DiagnosedCause } from "../../firing/diagnosis/DiagnosedCause.ts";
+import { linesToRecord } from "../../firing/diagnosis/linesToRecord.ts";
+import { tellingApart } from "../../firing/diagnosis/tellingApart.ts";
 import type { Crossing } from "../../ware/Crossing.ts";
-import type { crossingShape, findingShape, heatworkShape } from "./shapes.ts";
+import type { crossingShape, diagnosisShape, findingShape, heatworkShape } from "./shapes.ts";
 
 const UNITS: Readonly<Record<EvidenceKind, "°C" | "K" | "°C/h" | "s" | "1">> = {
   temperature: "°C",
@@ -25,16 +28,44 @@ export function findingsPiece(findings: readonly Finding[]): z.infer<typeof find
     severity: finding.severity,
     text: statementText(finding, "C"),
     advice: adviceText(finding, "C"),
-    evidence: finding.evidence.map(({ name, value, kind }) => ({
-      name,
-      value,
-      kind,
-      unit: UNITS[kind],
-    })),
+    evidence: evidencePiece(finding.evidence),
     basis: finding.basis,
     zone: finding.zone,
     span: finding.span === null ? null : { ...finding.span },
   }));
+}
+
+function evidencePiece(evidence: readonly Evidence[]): z.infer<typeof findingShape>["evidence"] {
+  return evidence.map(({ name, value, kind }) => ({ name, value, kind, unit: UNITS[kind] }));
+}
+
+/** What speaks for which kind of crack as it stands in a document; null when nothing was weighed. */
+export function diagnosisPiece(
+  causes: readonly DiagnosedCause[],
+): z.infer<typeof diagnosisShape> | null {
+  if (causes.length === 0) return null;
+  return {
+    causes: causes.map(({ kind, name, standing, balance, evidence }) => ({
+      kind,
+      name,
+      standing,
+      balance,
+      evidence: evidence.map((each) => ({
+        question: each.question,
+        direction: each.direction,
+        weight: each.weight,
+        text: statementText({ ...each, topic: each.question }, "C"),
+        evidence: evidencePiece(each.evidence),
+        basis: each.basis,
+      })),
+    })),
+    tellApart: tellingApart(causes).map(({ ask, look, answers }) => ({
+      ask,
+      look,
+      answers: answers.map((each) => ({ ...each })),
+    })),
+    linesToRecord: [...linesToRecord(causes)],
+  };
 }
 
 /** Crossings as they stand in a document. */

@@ -1,8 +1,21 @@
 import { z } from "zod";
 import type { FiringReview } from "../../firing/FiringReview.ts";
 import type { LogReading } from "../../log/LogReading.ts";
-import { cautionsPiece, crossingsPiece, findingsPiece, heatworkPiece } from "./pieces.ts";
-import { cautionShape, crossingShape, findingShape, heatworkShape, opening } from "./shapes.ts";
+import {
+  cautionsPiece,
+  crossingsPiece,
+  diagnosisPiece,
+  findingsPiece,
+  heatworkPiece,
+} from "./pieces.ts";
+import {
+  cautionShape,
+  crossingShape,
+  diagnosisShape,
+  findingShape,
+  heatworkShape,
+  opening,
+} from "./shapes.ts";
 
 const gapShape = z.strictObject({ fromSeconds: z.number(), toSeconds: z.number() });
 
@@ -109,6 +122,7 @@ export const reviewDocumentSchema = z.strictObject({
       note: z.string().nullable(),
     }),
   ),
+  diagnosis: diagnosisShape.nullable().describe("null when nothing was heard or found"),
   record: z.array(z.strictObject({ label: z.string(), text: z.string() })),
   findings: z.array(findingShape),
   cautions: z.array(cautionShape),
@@ -153,6 +167,7 @@ export function reviewDocument(review: FiringReview): ReviewDocument {
       tempC,
       note,
     })),
+    diagnosis: diagnosisPiece(review.diagnosis),
     record: review.recordLines.map(({ label, text }) => ({ label, text })),
     findings: findingsPiece(review.findings),
     cautions: cautionsPiece(review.cautions),

@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { CRACK_KINDS, type CrackKind } from "../../firing/diagnosis/DiagnosedCause.ts";
 
 const seconds = z.number().describe("seconds after the start");
 const text = z.string();
@@ -16,33 +17,76 @@ export const opening = <C extends string>(command: C) => ({
 /** What can hurt. */
 export const cautionShape = z.strictObject({ topic: text, text });
 
+/** One number that a statement rests on. */
+const evidenceShape = z.strictObject({
+  name: text,
+  value: number,
+  kind: z.enum([
+    "temperature",
+    "difference",
+    "rate",
+    "duration",
+    "elapsed",
+    "ratio",
+    "percent",
+    "count",
+    "cones",
+  ]),
+  unit: z.enum(["°C", "K", "°C/h", "s", "1"]),
+});
+
 /** A finding; its sentences have their numbers in °C already in place. */
 export const findingShape = z.strictObject({
   topic: text,
   severity: z.enum(["note", "caution", "warning"]),
   text: text.describe("the statement, numbers in place, °C"),
   advice: text.describe("what to do next; empty when there is nothing"),
-  evidence: z.array(
-    z.strictObject({
-      name: text,
-      value: number,
-      kind: z.enum([
-        "temperature",
-        "difference",
-        "rate",
-        "duration",
-        "elapsed",
-        "ratio",
-        "percent",
-        "count",
-        "cones",
-      ]),
-      unit: z.enum(["°C", "K", "°C/h", "s", "1"]),
-    }),
-  ),
+  evidence: z.array(evidenceShape),
   basis: text,
   zone: nothingOr(text),
   span: nothingOr(z.strictObject({ fromSeconds: seconds, toSeconds: seconds })),
+});
+
+const crackKind = z.enum(Object.keys(CRACK_KINDS) as [CrackKind, ...CrackKind[]]);
+
+/** What speaks for which kind of crack: a ranking by evidence, never a probability. */
+export const diagnosisShape = z.strictObject({
+  causes: z.array(
+    z.strictObject({
+      kind: crackKind,
+      name: text,
+      standing: z.enum(["speaks for", "open", "speaks against"]),
+      balance: z
+        .int()
+        .describe("weights for it minus weights against it; 1 weak, 2 fair, 3 strong"),
+      evidence: z.array(
+        z.strictObject({
+          question: text,
+          direction: z.enum(["for", "against"]),
+          weight: z.enum(["weak", "fair", "strong"]),
+          text: text.describe("the statement, numbers in place, °C"),
+          evidence: z.array(evidenceShape),
+          basis: text,
+        }),
+      ),
+    }),
+  ),
+  tellApart: z
+    .array(
+      z.strictObject({
+        ask: text,
+        look: text,
+        answers: z.array(
+          z.strictObject({
+            answer: text,
+            speaksFor: nothingOr(crackKind),
+            speaksAgainst: nothingOr(crackKind),
+          }),
+        ),
+      }),
+    )
+    .describe("what would tell the first two apart"),
+  linesToRecord: z.array(text).describe("lines of YAML for the firing record"),
 });
 
 /** The passage of one Curve through one band; rates are signed, falling negative. */

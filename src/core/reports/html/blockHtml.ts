@@ -18,6 +18,8 @@ export function blockHtml(
       return `<p${block.style ? ` class="paint-${block.style}"` : ""}>${inline(block.text)}</p>`;
     case "list":
       return `<ul>${block.items.map((item) => `<li>${inline(item)}</li>`).join("")}</ul>`;
+    case "lines":
+      return `<pre>${block.lines.map(escapeHtml).join("\n")}</pre>`;
     case "facts":
       return `<dl>${block.facts
         .map(({ label, text }) => `<dt>${inline(label)}</dt><dd>${inline(text)}</dd>`)

@@ -23,6 +23,8 @@ p { margin: .5rem 0; max-width: 44rem; overflow-wrap: anywhere; }
 ul { margin: .5rem 0; padding-left: 1.2rem; max-width: 44rem; }
 li { margin: .25rem 0; overflow-wrap: anywhere; }
 li::marker { color: var(--ember); }
+pre { margin: .6rem 0; padding: .7rem 1rem; overflow-x: auto; background: var(--card); border: 1px solid var(--line);
+  font: .88rem/1.5 ui-monospace, "DejaVu Sans Mono", monospace; }
 dl { margin: .6rem 0; display: grid; grid-template-columns: minmax(6rem, max-content) 1fr; gap: .2rem 1.2rem; }
 dt { color: var(--faint); }
 dd { margin: 0; overflow-wrap: anywhere; }

@@ -1,6 +1,7 @@
 import { printRate } from "../../units/print.ts";
 import type { TemperatureUnit } from "../../units/temperature.ts";
 import type { Crossing } from "../../ware/Crossing.ts";
+import { limitSeverity } from "../../ware/limitSeverity.ts";
 import type { Block, Cell, Column } from "../Block.ts";
 import { stopped } from "../capitalised.ts";
 import { momentLines } from "../moments.ts";
@@ -74,7 +75,7 @@ function limitCell(crossing: Crossing, unit: TemperatureUnit): Cell {
   if (limitCPerHour === null) return "none";
   const limit = printRate(limitCPerHour, unit);
   if (fastestCPerHour === null) return limit;
-  return Math.abs(fastestCPerHour) > limitCPerHour
+  return limitSeverity(Math.abs(fastestCPerHour), limitCPerHour) !== "note"
     ? { lines: [limit, "over it"], style: "warning" }
     : { lines: [limit, "within"], style: "good" };
 }

@@ -1,7 +1,8 @@
 import type { Heatwork } from "../../cones/cone.ts";
 import type { Curve } from "../../curve/Curve.ts";
 import type { Finding } from "../../findings/Finding.ts";
-import type { AssumedKiln } from "../AssumedKiln.ts";
+import type { AssumedKiln } from "../../kiln/AssumedKiln.ts";
+import type { LimitFor } from "../coolingLimits.ts";
 import type { Expansion, Schedule } from "../Schedule.ts";
 
 /** A schedule with all that the checks look at. */
@@ -10,6 +11,7 @@ export interface Judged {
   readonly expansion: Expansion;
   readonly heatwork: Heatwork;
   readonly kiln: AssumedKiln;
+  readonly limitFor: LimitFor;
   /** The kiln is the user's own, not the reference kiln. */
   readonly kilnIsKnown: boolean;
   /** The schedule's Curve, and after it the fall by itself to 100 °C when it ends hotter. */

@@ -7,7 +7,7 @@ import { finding, type Judged } from "./Judged.ts";
 const SLOW_C_PER_HOUR = 80;
 
 /** Quickest of the usual bisques here: 200 °F/h [°C/h]. */
-const QUICK_C_PER_HOUR = 112;
+export const QUICK_C_PER_HOUR = 112;
 
 /** Carbon and sulphur that must burn out of raw clay before glaze or glass seals it. */
 export function checkCarbon(judged: Judged): readonly Finding[] {

@@ -1,13 +1,16 @@
 import type { Finding } from "../../findings/Finding.ts";
 import type { Crossing } from "../../ware/Crossing.ts";
-import { crossingsOf } from "../../ware/crossingsOf.ts";
 import { limitSeverity } from "../../ware/limitSeverity.ts";
+import { limitedCrossings } from "../coolingLimits.ts";
 import { finding, type Judged } from "./Judged.ts";
 
 /** Cooling through both inversions, the fall by itself after the schedule included. */
 export function checkCooling(judged: Judged): readonly Finding[] {
-  const { ware } = judged.schedule;
-  return crossingsOf(judged.untilCool, { directions: ["cooling"], ware }).flatMap((crossing) =>
+  return limitedCrossings(judged.untilCool, {
+    ware: judged.schedule.ware,
+    limitFor: judged.limitFor,
+    directions: ["cooling"],
+  }).flatMap((crossing) =>
     crossing.fastestCPerHour === null || crossing.limitCPerHour === null
       ? []
       : [judgedCrossing(judged, crossing, crossing.limitCPerHour)],

@@ -5,7 +5,7 @@ import { wayUp } from "./heatingTimes.ts";
 import { finding, type Judged } from "./Judged.ts";
 
 /** Book advice for bisque from 100 to 900 °C [°C/h]. */
-const STEADY_C_PER_HOUR = 100;
+export const STEADY_C_PER_HOUR = 100;
 
 /** Quartz on the way up, said only for thick or wide ware: thin ware passes at any studio rate. */
 export function checkQuartzHeating(judged: Judged): readonly Finding[] {

@@ -16,7 +16,11 @@ export interface Stretch {
  *
  * @returns null when the upper temperature is not passed on the way to the peak.
  */
-export function wayUp(judged: Judged, fromC: number, toC: number): Stretch | null {
+export function wayUp(
+  judged: Pick<Judged, "expansion">,
+  fromC: number,
+  toC: number,
+): Stretch | null {
   const { curve } = judged.expansion;
   const peak = peakOf(curve);
   const firstUp = (tempC: number): number | null =>

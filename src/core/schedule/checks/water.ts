@@ -4,7 +4,7 @@ import { wayUp } from "./heatingTimes.ts";
 import { finding, type Judged } from "./Judged.ts";
 
 /** Fastest start that was found for studio ware: 250 °F/h to 250 °F [°C/h]. */
-const FAST_START_C_PER_HOUR = 139;
+export const FAST_START_C_PER_HOUR = 139;
 
 /** Fastest that industry goes through 100 to 150 °C, with ware of 10 to 12 mm [°C/h]. */
 const FASTEST_START_C_PER_HOUR = 300;

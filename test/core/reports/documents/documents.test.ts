@@ -8,8 +8,10 @@ import {
   documentJsonSchema,
 } from "../../../../src/core/reports/documents/documentJsonSchema.ts";
 import { draftDocument } from "../../../../src/core/reports/documents/draftDocument.ts";
+import { kilnDocument } from "../../../../src/core/reports/documents/kilnDocument.ts";
 import { problemDocument } from "../../../../src/core/reports/documents/problemDocument.ts";
 import { reviewDocument } from "../../../../src/core/reports/documents/reviewDocument.ts";
+import { learnedDemoKiln } from "../../../support/kilns.ts";
 import { sampleDraft, sampleReview } from "../../../support/samples/reportsObjects.ts";
 import {
   sampleComparison,
@@ -34,6 +36,8 @@ const samples: readonly (readonly [DocumentName, object])[] = [
   ["draft", draftDocument(sampleDraft())],
   ["draft", draftDocument(sampleDraft({ start: null }))],
   ["compare", comparisonDocument(sampleComparison())],
+  ["kiln", kilnDocument(learnedDemoKiln(), "Old Hilda")],
+  ["kiln", kilnDocument(learnedDemoKiln({ withOutput: false }), null)],
   ["cones", conesDocument(sampleCones())],
   ["cones", conesDocument(sampleCone())],
   ["problems", problemDocument([problem])],

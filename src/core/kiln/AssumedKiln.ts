@@ -1,4 +1,4 @@
-import { kelvinFromCelsius } from "../units/temperature.ts";
+import { type CoolingConstants, climbShare, lossKPerSecond } from "./heatBalance.ts";
 
 /** How fast a kiln heats with everything on, and falls with everything off. */
 export interface AssumedKiln {
@@ -6,6 +6,8 @@ export interface AssumedKiln {
   readonly fullHeatingCPerHour: (tempC: number) => number;
   /** Fall by itself at a temperature, lid shut [°C/h, positive]. */
   readonly naturalCoolingCPerHour: (tempC: number) => number;
+  /** Heat that the loaded kiln takes up [J/K]; absent while it is not known, and energy with it. */
+  readonly heatCapacityJPerK?: number;
   /** What kiln that is and where its numbers come from; a clause to put in a sentence. */
   readonly basis: string;
 }
@@ -13,21 +15,14 @@ export interface AssumedKiln {
 /** Room that the reference kiln stands in [°C]. */
 const ROOM_C = 25;
 
-/** Conduction through the brick over heat capacity [1/s], of the reference kiln. */
-const CONDUCTION_PER_SECOND = 3.7e-5;
+/** Conduction and radiation of the reference kiln. */
+const COOLING: CoolingConstants = { conductionPerSecond: 3.7e-5, radiationM2KPerJ: 4.2e-8 };
 
-/** Radiating area over heat capacity [m²·K/J], of the reference kiln. */
-const RADIATION_M2_K_PER_J = 4.2e-8;
+/** Heat that the loaded reference kiln takes up [J/K]. */
+const HEAT_CAPACITY_J_PER_K = 122_000;
 
 /** Power over heat capacity [K/s]: 10.5 kW on 122 kJ/K. */
-const POWER_K_PER_SECOND = 10_500 / 122_000;
-
-/** Stefan–Boltzmann constant [W/m²K⁴], CODATA 2018. */
-const STEFAN_BOLTZMANN = 5.670374419e-8;
-
-/** Bricks are still soaking up heat near the top, which two constants cannot say. */
-const SOAKING_FROM_C = 1000;
-const SOAKING_FACTOR = 0.85;
+const POWER_K_PER_SECOND = 10_500 / HEAT_CAPACITY_J_PER_K;
 
 /**
  * A loaded studio kiln to stand in while the user's own is unknown: 180 L, 75 mm of firebrick,
@@ -36,17 +31,10 @@ const SOAKING_FACTOR = 0.85;
  * firing of that kiln and are simulated, not measured; studio logs differ by a factor of two.
  */
 export const REFERENCE_KILN: AssumedKiln = {
-  fullHeatingCPerHour: (tempC) => {
-    const factor = tempC > SOAKING_FROM_C ? SOAKING_FACTOR : 1;
-    return 3600 * factor * (POWER_K_PER_SECOND - lossKPerSecond(tempC));
-  },
-  naturalCoolingCPerHour: (tempC) => 3600 * lossKPerSecond(tempC),
+  fullHeatingCPerHour: (tempC) =>
+    3600 * climbShare(tempC) * (POWER_K_PER_SECOND - lossKPerSecond(COOLING, tempC, ROOM_C)),
+  naturalCoolingCPerHour: (tempC) => 3600 * lossKPerSecond(COOLING, tempC, ROOM_C),
+  heatCapacityJPerK: HEAT_CAPACITY_J_PER_K,
   basis:
     "a loaded 180 L kiln with 75 mm of firebrick and 10.5 kW, simulated, not measured; a light kiln falls up to twice as fast",
 };
-
-function lossKPerSecond(tempC: number): number {
-  const radiated =
-    STEFAN_BOLTZMANN * (kelvinFromCelsius(tempC) ** 4 - kelvinFromCelsius(ROOM_C) ** 4);
-  return CONDUCTION_PER_SECOND * (tempC - ROOM_C) + RADIATION_M2_K_PER_J * radiated;
-}

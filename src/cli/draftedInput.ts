@@ -1,0 +1,188 @@
+import { type AssumedKiln, REFERENCE_KILN } from "../core/kiln/AssumedKiln.ts";
+import { failed, ok, type Problem, type Result } from "../core/problem.ts";
+import type { Mending } from "../core/reports/sections/mendingBlocks.ts";
+import type { LimitFor } from "../core/schedule/coolingLimits.ts";
+import { newSchedule } from "../core/schedule/newSchedule.ts";
+import { repairSchedule } from "../core/schedule/repairSchedule.ts";
+import type { Schedule } from "../core/schedule/Schedule.ts";
+import { type Solvable, solveSchedule } from "../core/schedule/solveSchedule.ts";
+import { printDifference } from "../core/units/print.ts";
+import { readSchedule } from "../node/readSchedule.ts";
+import { coneFrom, limitsOf, type WishOptions, wareFrom, wishesFrom } from "./draftWishes.ts";
+import { offsetFrom } from "./options.ts";
+import { type OwnKiln, ownKiln } from "./ownKiln.ts";
+
+/** What the command line says of what to draft. */
+export interface DraftWishOptions extends WishOptions {
+  readonly new?: boolean;
+  readonly solve?: Solvable;
+  readonly repair?: boolean;
+  readonly damp?: boolean;
+  readonly kiln?: readonly string[];
+  readonly offset?: string;
+  readonly unit?: "C" | "F";
+}
+
+/** A schedule to draft: read, changed or new, with what is known of kiln, ware and thermocouple. */
+export interface DraftedInput {
+  readonly schedule: Schedule;
+  /** Null when nothing was changed. */
+  readonly mending: Mending | null;
+  readonly known: {
+    readonly kiln?: AssumedKiln;
+    readonly limitFor?: LimitFor;
+    readonly offsetK: number;
+  };
+  /** What was assumed, as sentences. */
+  readonly assumed: readonly string[];
+}
+
+/** Where wall and base are not given for a new schedule [mm]. */
+const COMMON_WALL_MM = 6;
+
+/** The schedule that the command line asks for, or every problem with what it says. */
+export async function draftedInput(
+  path: string | undefined,
+  options: DraftWishOptions,
+): Promise<Result<DraftedInput>> {
+  const clash = contradiction(path, options);
+  if (clash !== null) return failed(clash);
+  const offset = offsetFrom(options.offset);
+  const own = options.kiln === undefined ? ok(null) : await ownKiln(options.kiln);
+  if (!offset.ok || !own.ok)
+    return failed(...[offset, own].flatMap((part) => (part.ok ? [] : part.problems)));
+  const past = options.offset === undefined ? (own.value?.offset ?? null) : null;
+  const known = {
+    offsetK: past?.offsetK ?? offset.value,
+    ...(own.value && { kiln: own.value.kiln }),
+  };
+  const said = past === null ? [] : [offsetSentence(past, options.unit ?? "C")];
+  return path === undefined
+    ? drafted(options, known, said)
+    : changed(path, options, { known, said });
+}
+
+function drafted(
+  options: DraftWishOptions,
+  known: DraftedInput["known"],
+  said: readonly string[],
+): Result<DraftedInput> {
+  const unit = options.unit ?? "C";
+  const wishes = wishesFrom(options, unit);
+  const ware = wareFrom(options, options.cone ?? null);
+  if (!wishes.ok || !ware.ok)
+    return failed(...[wishes, ware].flatMap((part) => (part.ok ? [] : part.problems)));
+  const { body, widestMm } = ware.value;
+  const wallMm = ware.value.wallMm ?? ware.value.baseMm ?? COMMON_WALL_MM;
+  const baseMm = ware.value.baseMm ?? wallMm;
+  const limits = limitsOf({ body, wallMm, baseMm, widestMm });
+  const all = { ...known, ...(limits && { limitFor: limits.limitFor }) };
+  const made = newSchedule({
+    ...wishes.value,
+    ...all,
+    series: "self-supporting",
+    unit,
+    ware: {
+      body: body?.name.replace(/ cone \S+/, "") ?? null,
+      wallMm,
+      baseMm,
+      widestMm,
+      damp: options.damp ?? false,
+    },
+  });
+  if (!made.ok) return made;
+  const sizes =
+    ware.value.wallMm === null && ware.value.baseMm === null
+      ? [`walls and base of ${COMMON_WALL_MM} mm are assumed; --wall and --base say it`]
+      : [];
+  return ok({
+    schedule: made.value,
+    mending: null,
+    known: all,
+    assumed: [...said, ...sizes, ...(limits?.assumed ?? [])],
+  });
+}
+
+async function changed(
+  path: string,
+  options: DraftWishOptions,
+  from: { readonly known: DraftedInput["known"]; readonly said: readonly string[] },
+): Promise<Result<DraftedInput>> {
+  const read = await readSchedule(path);
+  const cone = options.cone === undefined ? ok(null) : coneFrom(options.cone);
+  if (!read.ok || !cone.ok)
+    return failed(...[read, cone].flatMap((part) => (part.ok ? [] : part.problems)));
+  const before = { ...read.value, cone: cone.value ?? read.value.cone };
+  const ware = wareFrom(options, before.cone);
+  if (!ware.ok) return ware;
+  const { thickestMm, widestMm } = before.ware;
+  const limits = limitsOf({
+    ...ware.value,
+    wallMm: ware.value.wallMm ?? thickestMm,
+    baseMm: ware.value.baseMm ?? thickestMm,
+    widestMm: ware.value.widestMm ?? widestMm,
+  });
+  const known = { ...from.known, ...(limits && { limitFor: limits.limitFor }) };
+  const assumed = [...from.said, ...(limits?.assumed ?? [])];
+  const kiln = known.kiln ?? REFERENCE_KILN;
+  if (options.repair) {
+    const repair = repairSchedule({ schedule: before, ...known });
+    const { after } = repair;
+    return ok({ schedule: after, mending: { before, after, repair, kiln }, known, assumed });
+  }
+  if (options.solve === undefined) return ok({ schedule: before, mending: null, known, assumed });
+  const wanted = before.cone === null ? coneFrom(undefined) : ok(before.cone);
+  if (!wanted.ok) return wanted;
+  const solved = solveSchedule({
+    schedule: before,
+    cone: wanted.value,
+    solve: options.solve,
+    ...known,
+  });
+  if (!solved.ok) return solved;
+  const after = solved.value;
+  return ok({ schedule: after, mending: { before, after, repair: null, kiln }, known, assumed });
+}
+
+function offsetSentence(past: NonNullable<OwnKiln["offset"]>, unit: "C" | "F"): string {
+  const { offsetK, lowK, highK, firings } = past;
+  const way = offsetK < 0 ? "high" : "low";
+  const count = firings === 1 ? "one past firing" : `${firings} past firings`;
+  const reads = `By the witness cones of ${count} the thermocouple reads ${printDifference(Math.abs(offsetK), unit)} too ${way}`;
+  const interval = `${printDifference(lowK, unit)} to ${printDifference(highK, unit)}`;
+  const what =
+    firings === 1 ? `its cones allow ${interval}` : `median; the firings say ${interval}`;
+  return `${reads} (to add to its readings: ${what}); the cones here allow for that`;
+}
+
+function contradiction(path: string | undefined, options: DraftWishOptions): Problem | null {
+  const common = { code: "command/contradiction", where: "command line" } as const;
+  if (options.new && path !== undefined)
+    return {
+      ...common,
+      what: "both --new and a schedule are given",
+      expected: "a schedule to draft, or --new for one that is not there yet",
+      fix: "drop one",
+    };
+  if (!options.new && path === undefined)
+    return {
+      code: "command/no-schedule",
+      where: "command line",
+      what: "no schedule is given",
+      expected: "a schedule file, - for standard input, or --new",
+      fix: "undunted draft --new --cone 5",
+    };
+  const changes = [
+    options.new && "--new",
+    options.solve && "--solve",
+    options.repair && "--repair",
+  ];
+  const asked = changes.filter((change) => change);
+  if (asked.length <= 1) return null;
+  return {
+    ...common,
+    what: `${asked.join(" and ")} are given together`,
+    expected: "one of --new, --solve and --repair at a time",
+    fix: "write the first with -o, then change that file",
+  };
+}

@@ -1,0 +1,48 @@
+import type { Curve } from "../curve/Curve.ts";
+import { computedLimits, limitedCrossings } from "../schedule/coolingLimits.ts";
+import type { Crossing } from "../ware/Crossing.ts";
+import { crossingsOf } from "../ware/crossingsOf.ts";
+import type { WareSize } from "../ware/WareSize.ts";
+import { wareStrain } from "../ware/wareStrain.ts";
+import type { FiredPiece } from "./firedPieces.ts";
+
+/**
+ * How a firing went through both inversions, judged for the piece that stands the least.
+ * With pieces whose body is known the limit is computed and the worst stress over strength given;
+ * without, the limit is the published one for ware of this size.
+ */
+export function firedCrossings(
+  curve: Curve,
+  size: WareSize,
+  pieces: readonly FiredPiece[],
+): readonly Crossing[] {
+  const [first, ...others] = pieces.map((piece) => judgedFor(curve, size, piece));
+  if (first === undefined) return crossingsOf(curve, { ware: size });
+  return others.reduce(
+    (worst, each) => worst.map((crossing, i) => worse(crossing, each[i] as Crossing)),
+    first,
+  );
+}
+
+function judgedFor(curve: Curve, size: WareSize, { name, ware }: FiredPiece): readonly Crossing[] {
+  const { worst } = wareStrain(curve, ware);
+  return limitedCrossings(curve, { ware: size, limitFor: computedLimits(ware) }).map(
+    (crossing) => ({
+      ...crossing,
+      limitMeantFor: crossing.limitMeantFor && `${name} (${crossing.limitMeantFor})`,
+      strainRatio:
+        crossing.measured === "whole"
+          ? (worst.find(
+              ({ band, direction }) => band === crossing.band && direction === crossing.direction,
+            )?.ratio ?? null)
+          : null,
+    }),
+  );
+}
+
+/** The crossing with the lower limit; going up, where none applies, the one with more stress. */
+function worse(a: Crossing, b: Crossing): Crossing {
+  const rank = (crossing: Crossing) =>
+    crossing.limitCPerHour ?? 1 / Math.max(crossing.strainRatio ?? 0, 1e-9);
+  return rank(b) < rank(a) ? b : a;
+}

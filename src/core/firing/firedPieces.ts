@@ -1,0 +1,26 @@
+import type { Ware } from "../ware/Ware.ts";
+import { wareOf } from "../ware/wareOf.ts";
+import type { FiringRecord } from "./FiringRecord.ts";
+
+/** A kind of ware whose stress can be computed, because the record names its body. */
+export interface FiredPiece {
+  readonly name: string;
+  readonly ware: Ware;
+  /** What was assumed about it, in plain words. */
+  readonly assumed: readonly string[];
+}
+
+/** The ware of a record that names a body; the thickest part stands in for a wall that is not given. */
+export function firedPieces(record: FiringRecord | null): readonly FiredPiece[] {
+  return (record?.ware ?? []).flatMap((piece) => {
+    if (piece.body === null) return [];
+    const thickest = piece.thickestMm;
+    const { ware, assumed } = wareOf({
+      body: piece.body,
+      wallMm: piece.wallMm ?? (piece.baseMm === null ? thickest : null),
+      baseMm: piece.baseMm ?? thickest,
+      widestMm: piece.widestMm,
+    });
+    return [{ name: piece.name, ware, assumed }];
+  });
+}

@@ -1,0 +1,26 @@
+import { peakOf } from "../curve/peakOf.ts";
+import type { KilnFiring } from "../kiln/LearnedKiln.ts";
+import type { Channel, LogReading } from "../log/LogReading.ts";
+import type { FiringRecord } from "./record.ts";
+
+/**
+ * A log as a kiln is learned from it: its hottest thermocouple, and its output when there is one.
+ * @returns null when no temperature column has a Curve.
+ */
+export function kilnFiringOf(reading: LogReading, record: FiringRecord | null): KilnFiring | null {
+  const [hottest] = reading.channels
+    .flatMap(({ role, curve }) => (role === "temperature" && curve !== null ? [curve] : []))
+    .toSorted((a, b) => peakOf(b).tempC - peakOf(a).tempC);
+  if (hottest === undefined) return null;
+  return {
+    name: reading.name,
+    curve: hottest,
+    output: reading.channels.map(outputOf).find((output) => output !== null) ?? null,
+    start: reading.start,
+    kiln: record?.kiln ?? null,
+  };
+}
+
+function outputOf({ outputFraction }: Channel): KilnFiring["output"] {
+  return outputFraction ?? null;
+}

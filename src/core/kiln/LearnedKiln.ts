@@ -1,0 +1,115 @@
+import type { Caution } from "../cautions/Caution.ts";
+import type { Curve } from "../curve/Curve.ts";
+import type { Finding } from "../findings/Finding.ts";
+import type { CoolingConstants } from "./heatBalance.ts";
+import type { TwoNodeFit } from "./twoNode.ts";
+
+/** What a controller asked of the elements: share of full power, 0–1, reading by reading. */
+export interface OutputSeries {
+  /** Seconds from the start of the same log, strictly rising. */
+  readonly timesSeconds: Float64Array;
+  readonly fraction: Float64Array;
+}
+
+/** One logged firing, as a kiln is learned from it. */
+export interface KilnFiring {
+  readonly name: string;
+  /** The hottest thermocouple. */
+  readonly curve: Curve;
+  /** Null when the log has no output column. */
+  readonly output: OutputSeries | null;
+  /** Wall time of the first reading, `2026-03-14T17:05:00`, or null. */
+  readonly start: string | null;
+  /** Which kiln it was, as the record says; null when nobody noted it. */
+  readonly kiln?: string | null;
+}
+
+/** What a person may say of the kiln that no log can. */
+export interface LearnOptions {
+  /** Wattage of the elements when new [W]; without it there is no energy. */
+  readonly powerWatt?: number;
+  /** Price of a kilowatt-hour, in whatever money. */
+  readonly tariffPerKWh?: number;
+}
+
+/** When a firing had fallen to a temperature after its peak. */
+export interface CooledTo {
+  readonly tempC: number;
+  /** From the peak [s]. */
+  readonly secondsFromPeak: number;
+  /** Read in the log, or worked out from its last reading, lid shut and power off. */
+  readonly how: "measured" | "worked out";
+}
+
+/** How hard the elements pulled in a stretch of temperature. */
+export interface PullAt {
+  readonly lowC: number;
+  readonly highC: number;
+  /** Power over heat capacity [K/s]. */
+  readonly pullKPerSecond: number;
+}
+
+/** What one firing says of its kiln. */
+export interface LearnedFiring {
+  readonly name: string;
+  readonly start: string | null;
+  readonly roomC: number;
+  readonly peakC: number;
+  readonly peakAtSeconds: number;
+  /** Fall by itself at 573 and at 226 °C [°C/h, positive]; null where it was not seen falling by itself. */
+  readonly fallAtQuartzCPerHour: number | null;
+  readonly fallAtCristobaliteCPerHour: number | null;
+  /** How falling by itself was told from a controlled fall; null when none was found. */
+  readonly coolingFrom: "output" | "shape" | null;
+  /** First sign that the lid or a vent was opened [s]; nothing after it is learned from. */
+  readonly openedAtSeconds: number | null;
+  readonly cooledTo: readonly CooledTo[];
+  readonly pulls: readonly PullAt[];
+  /** Share of the time up to the peak with the elements fully on; null without an output column. */
+  readonly fullOnFraction: number | null;
+  /** Scatter of the thermocouple [K], one sigma. */
+  readonly noiseK: number;
+  /** Null without a wattage or without an output column. */
+  readonly energyKWh: number | null;
+  /** Energy at the tariff; null without one of the two. */
+  readonly cost: number | null;
+}
+
+/** Speed of the kiln at a temperature, positive both ways [°C/h]. */
+export interface ReachRow {
+  readonly tempC: number;
+  /** Fastest climb seen, over half an hour; null where no log climbed. */
+  readonly seenCPerHour: number | null;
+  /** Climb with everything on, as predicted; 0 where the kiln can only hold or not even that. */
+  readonly climbCPerHour: number;
+  /** Fall by itself, lid shut. */
+  readonly fallCPerHour: number;
+}
+
+/** A kiln as its logs show it. Its constants fit the logs; they are no properties of the kiln. */
+export interface LearnedKiln {
+  /** In order of their start where it is known. */
+  readonly firings: readonly LearnedFiring[];
+  readonly roomC: number;
+  readonly cooling: CoolingConstants & {
+    readonly lowestC: number;
+    readonly highestC: number;
+    readonly firings: readonly string[];
+  };
+  readonly power: {
+    /** Power over heat capacity [K/s]. */
+    readonly pullKPerSecond: number;
+    /** From the output column, or from the fastest climb; then it is the least that the kiln can do. */
+    readonly from: "output" | "fastest climb";
+    readonly firing: string;
+  };
+  /** Hot mass and brick apart; null when no log carries it. */
+  readonly twoNode: (TwoNodeFit & { readonly firing: string }) | null;
+  readonly reach: readonly ReachRow[];
+  /** Hottest that the balance can hold with everything on [°C]. */
+  readonly ceilingC: number;
+  readonly powerWatt: number | null;
+  readonly tariffPerKWh: number | null;
+  readonly findings: readonly Finding[];
+  readonly cautions: readonly Caution[];
+}

@@ -1,0 +1,206 @@
+import { cautionsFor } from "../cautions/cautionsFor.ts";
+import { peakOf } from "../curve/peakOf.ts";
+import { failed, ok, type Problem, type Result } from "../problem.ts";
+import { fallTimes } from "./fallTimes.ts";
+import { type FallSample, fitCooling, fitUpperCooling } from "./fitCooling.ts";
+import { fitTwoNode } from "./fitTwoNode.ts";
+import { type CoolingConstants, lossKPerSecond } from "./heatBalance.ts";
+import { kilnFindings } from "./kilnFindings.ts";
+import type { KilnFiring, LearnedFiring, LearnedKiln, LearnOptions } from "./LearnedKiln.ts";
+import { type NaturalFall, naturalFall } from "./naturalFall.ts";
+import { energyOf, fullOnFraction } from "./outputUse.ts";
+import { type Pull, pullOf } from "./pull.ts";
+import { ceilingOf, reachRows } from "./reachRows.ts";
+import { scatterK } from "./scatterK.ts";
+import { tooLittle } from "./tooLittle.ts";
+
+/** A first reading below this is taken for the room's [°C]; otherwise the room is not known … */
+const ROOM_BELOW_C = 45;
+/** … and is taken to be this [°C]. */
+const USUAL_ROOM_C = 20;
+
+/** A natural fall has to cover this much before constants are fitted to it [K]. */
+const ENOUGH_DROP_K = 120;
+
+/** A two-node fit further from its log than this is not used [K]. */
+const LARGEST_RMS_K = 15;
+
+/** The two temperatures at which falls are told: the inversions of quartz and cristobalite [°C]. */
+const QUARTZ_C = 573;
+const CRISTOBALITE_C = 226;
+
+/** A firing with what was found in it on the way. */
+interface Studied {
+  readonly firing: KilnFiring;
+  readonly roomC: number;
+  readonly fall: NaturalFall;
+  readonly samples: readonly FallSample[];
+}
+
+/**
+ * A kiln as one or more of its logs show it.
+ * Cooling constants come from where it fell by itself with the lid shut, its power from the output
+ * column or, without one, from the fastest climb. The constants fit the logs; they are no
+ * properties of the kiln.
+ *
+ * @returns the kiln, or `kiln/no-firing`, `kiln/several-kilns`, `kiln/too-short`,
+ * `kiln/no-climb`, `kiln/no-power`, `kiln/no-natural-cooling`, each with what is missing.
+ */
+export function learnKiln(
+  firings: readonly KilnFiring[],
+  options: LearnOptions = {},
+): Result<LearnedKiln> {
+  const lacking = tooLittle(firings);
+  if (lacking.length > 0) return failed(...lacking);
+  const studied = inOrder(firings).map(study);
+  const falling = studied.filter(({ samples }) => spanK(samples) >= ENOUGH_DROP_K);
+  if (falling.length === 0) return failed(noNaturalCooling(studied));
+  const samples = falling.flatMap((each) => each.samples);
+  const temps = samples.map(({ tempC }) => tempC);
+  const cooling = {
+    ...fitCooling(samples),
+    lowestC: Math.min(...temps),
+    highestC: Math.max(...temps),
+    firings: falling.map(({ firing }) => firing.name),
+  };
+  const pulls = studied.map(({ firing, roomC }) => pullOf({ ...firing, roomC }, cooling));
+  const power = powerOf(studied, pulls);
+  if (!power.ok) return power;
+  const roomC = studied.reduce((sum, each) => sum + each.roomC, 0) / studied.length;
+  const balance = { cooling, pullKPerSecond: power.value.pullKPerSecond, roomC };
+  const learned = studied.map((each, i) =>
+    learnedFiring(each, { cooling, pull: pulls[i] ?? null, options }),
+  );
+  const reach = reachRows(
+    studied.map(({ firing }) => firing.curve),
+    { ...balance, isLeast: power.value.from === "fastest climb" },
+  );
+  const twoNode = twoNodeOf(studied);
+  const ceilingC = ceilingOf(balance, twoNode);
+  return ok({
+    firings: learned,
+    roomC,
+    cooling,
+    power: power.value,
+    twoNode,
+    reach,
+    ceilingC,
+    powerWatt: options.powerWatt ?? null,
+    tariffPerKWh: options.tariffPerKWh ?? null,
+    findings: kilnFindings({ firings: learned, cooling, power: power.value, ceilingC, roomC }),
+    cautions: cautionsFor({ kiln: true, opening: true, estimate: true }),
+  });
+}
+
+/** By wall time where every log has one; otherwise as given. */
+function inOrder(firings: readonly KilnFiring[]): readonly KilnFiring[] {
+  if (firings.some(({ start }) => start === null)) return firings;
+  return firings.toSorted((a, b) => ((a.start as string) < (b.start as string) ? -1 : 1));
+}
+
+function study(firing: KilnFiring): Studied {
+  const first = firing.curve.tempsC[0] as number;
+  const roomC = first < ROOM_BELOW_C ? first : USUAL_ROOM_C;
+  const fall = naturalFall(firing.curve, firing.output, roomC);
+  const all = fall.samples.map(({ tempC, rateCPerHour }) => ({
+    tempC,
+    roomC,
+    fallCPerHour: -rateCPerHour,
+  }));
+  const samples = fall.from === "shape" && all.length > 0 ? fitUpperCooling(all).kept : all;
+  return { firing, roomC, fall, samples };
+}
+
+function spanK(samples: readonly FallSample[]): number {
+  const temps = samples.map(({ tempC }) => tempC);
+  return samples.length < 2 ? 0 : Math.max(...temps) - Math.min(...temps);
+}
+
+function noNaturalCooling(studied: readonly Studied[]): Problem {
+  const ends = studied.map(({ firing, fall }) => {
+    const lastC = Math.round(firing.curve.tempsC.at(-1) as number);
+    return fall.openedAtSeconds === null
+      ? `${firing.name} ends at ${lastC} °C`
+      : `${firing.name} was opened early`;
+  });
+  return {
+    code: "kiln/no-natural-cooling",
+    where: studied.map(({ firing }) => firing.name).join(", "),
+    what: `no stretch shows the kiln falling by itself, lid shut and power off: ${ends.join("; ")}`,
+    expected: `a fall of ${ENOUGH_DROP_K} °C or more after the peak that no programme holds back and no draught hurries`,
+    fix: "log one firing that cools with the power off and the lid shut, and let the logger run overnight",
+  };
+}
+
+/** The newest firing with an output column speaks for the power; without one, the fastest climb of all. */
+function powerOf(
+  studied: readonly Studied[],
+  pulls: readonly (Pull | null)[],
+): Result<LearnedKiln["power"]> {
+  const found = studied.flatMap(({ firing }, i) => {
+    const pull = pulls[i];
+    return pull
+      ? [{ firing: firing.name, from: pull.from, pullKPerSecond: pull.pullKPerSecond }]
+      : [];
+  });
+  const newest = found.findLast(({ from }) => from === "output");
+  const fastest = found.toSorted((a, b) => b.pullKPerSecond - a.pullKPerSecond)[0];
+  const best = newest ?? fastest;
+  if (best) return ok(best);
+  return failed({
+    code: "kiln/no-power",
+    where: studied.map(({ firing }) => firing.name).join(", "),
+    what: "no log shows the kiln climbing above 300 °C for long enough",
+    expected: "half an hour or more of climbing between 300 °C and the peak",
+    fix: "log the firing from its start",
+  });
+}
+
+function learnedFiring(
+  { firing, roomC, fall, samples }: Studied,
+  known: {
+    readonly cooling: CoolingConstants;
+    readonly pull: Pull | null;
+    readonly options: LearnOptions;
+  },
+): LearnedFiring {
+  const { curve, output, name, start } = firing;
+  const peak = peakOf(curve);
+  const own = spanK(samples) >= ENOUGH_DROP_K ? fitCooling(samples) : null;
+  const fallAt = (tempC: number) =>
+    own !== null && samples.some((sample) => Math.abs(sample.tempC - tempC) < 60)
+      ? 3600 * lossKPerSecond(own, tempC, roomC)
+      : null;
+  const energyKWh = energyOf(output, known.options.powerWatt);
+  const { tariffPerKWh } = known.options;
+  return {
+    name,
+    start,
+    roomC,
+    peakC: peak.tempC,
+    peakAtSeconds: peak.seconds,
+    fallAtQuartzCPerHour: fallAt(QUARTZ_C),
+    fallAtCristobaliteCPerHour: fallAt(CRISTOBALITE_C),
+    coolingFrom: own === null ? null : fall.from,
+    openedAtSeconds: fall.openedAtSeconds,
+    cooledTo: fallTimes(curve, known.cooling, { roomC, opened: fall.openedAtSeconds !== null }),
+    pulls: known.pull?.stretches ?? [],
+    fullOnFraction: output === null ? null : fullOnFraction(output, peak.seconds),
+    noiseK: scatterK(curve),
+    energyKWh,
+    cost: energyKWh === null || tariffPerKWh === undefined ? null : energyKWh * tariffPerKWh,
+  };
+}
+
+/** The newest firing that carries it: from the room up, with its output, and a good way down. */
+function twoNodeOf(studied: readonly Studied[]): LearnedKiln["twoNode"] {
+  for (const { firing, roomC, fall, samples } of studied.toReversed()) {
+    const { curve, output, name } = firing;
+    if (output === null || spanK(samples) < ENOUGH_DROP_K) continue;
+    if ((curve.tempsC[0] as number) >= ROOM_BELOW_C) continue;
+    const untilSeconds = fall.openedAtSeconds ?? (curve.timesSeconds.at(-1) as number);
+    const found = fitTwoNode({ curve, output, roomC, untilSeconds });
+    if (found !== null && found.rmsK <= LARGEST_RMS_K) return { ...found, firing: name };
+  }
+  return null;
+}

@@ -1,0 +1,172 @@
+import type { Finding } from "../../findings/Finding.ts";
+import type { AssumedKiln } from "../../kiln/AssumedKiln.ts";
+import { printRate, printTemperature } from "../../units/print.ts";
+import type { TemperatureUnit } from "../../units/temperature.ts";
+import { QUICK_C_PER_HOUR } from "../checks/carbon.ts";
+import { STEADY_C_PER_HOUR } from "../checks/heating.ts";
+import { wayUp } from "../checks/heatingTimes.ts";
+import { FAST_START_C_PER_HOUR } from "../checks/water.ts";
+import { expandSchedule } from "../expandSchedule.ts";
+import { paced } from "../paced.ts";
+import { FASTEST_C_PER_HOUR } from "../parseSegments.ts";
+import type { Schedule, Segment } from "../Schedule.ts";
+import { rateDown } from "../wholeUnits.ts";
+import type { Mend, Mended } from "./Mend.ts";
+
+/** A stretch of the way up whose mean rate has a most. */
+interface Stretch {
+  /** null for the start of the schedule [°C]. */
+  readonly fromC: number | null;
+  readonly toC: number;
+  readonly meanCPerHour: number;
+  readonly reason: string;
+}
+
+/** Water leaving: the climb out of the cold. */
+export const MEND_START: Mend = {
+  topic: "water, rate of the start",
+  mend: slowing({
+    fromC: null,
+    toC: 120,
+    meanCPerHour: FAST_START_C_PER_HOUR,
+    reason: "water leaves as steam",
+  }),
+};
+
+/** Carbon burning out. */
+export const MEND_CARBON: Mend = {
+  topic: "carbon burning out",
+  mend: slowing({
+    fromC: 700,
+    toC: 900,
+    meanCPerHour: QUICK_C_PER_HOUR,
+    reason: "carbon burns out",
+  }),
+};
+
+/** Quartz on the way up, in thick or wide ware. */
+export const MEND_QUARTZ_HEATING: Mend = {
+  topic: "heating through quartz",
+  mend: slowing({
+    fromC: 520,
+    toC: 620,
+    meanCPerHour: STEADY_C_PER_HOUR,
+    reason: "quartz inversion of thick or wide ware on the way up",
+  }),
+};
+
+/** Where thick ware is held to dry [°C]: below boiling, as published holds are. */
+const DRYING_C = 80;
+const DRYING_F_IN_C = (180 - 32) / 1.8;
+
+/** Time for thick or damp ware to dry. */
+export const MEND_DRYING: Mend = {
+  topic: "water, time to dry",
+  mend: (schedule, findings) => {
+    const missing = evidence(findings, "wanted") - evidence(findings, "time");
+    const holdSeconds = Math.ceil(missing / 60) * 60;
+    const why = "dries below boiling";
+    const atC = schedule.unit === "C" ? DRYING_C : DRYING_F_IN_C;
+    const segments = withHold(schedule, { atC, holdSeconds, why });
+    return segments === null
+      ? {
+          ok: false,
+          why: "The schedule does not pass below boiling, where thick or damp ware dries.",
+        }
+      : {
+          ok: true,
+          schedule: { ...schedule, segments },
+          did: `held below boiling, at about ${printTemperature(atC, schedule.unit)}`,
+        };
+  },
+};
+
+/** Ramps that the user's own kiln cannot climb. */
+export const MEND_REACH: Mend = {
+  topic: "reach while heating",
+  mend: (schedule, _, { kiln }) => {
+    let fromC = schedule.startC;
+    const segments = schedule.segments.flatMap((segment) => {
+      const startC = fromC;
+      fromC = segment.toC;
+      return asFastAsItCan(segment, startC, kiln);
+    });
+    return {
+      ok: true,
+      schedule: { ...schedule, segments },
+      did: "left to the kiln's full power where it cannot keep the rate",
+    };
+  },
+};
+
+function slowing(stretch: Stretch): Mend["mend"] {
+  return (schedule, _, { kiln }): Mended => {
+    const { unit } = schedule;
+    const toC = stretch.toC;
+    const fromC = stretch.fromC ?? schedule.startC;
+    const pacedTo = (mostCPerHour: number) => {
+      const why = `${stretch.reason}: ${printRate(mostCPerHour, unit)} at most`;
+      return paced(schedule, { fromC, toC, mostCPerHour, why }, kiln);
+    };
+    const mostCPerHour = gentlest(unit, (rate) => {
+      const passage = wayUp({ expansion: expandSchedule(pacedTo(rate), { kiln }) }, fromC, toC);
+      return passage === null || passage.meanCPerHour <= stretch.meanCPerHour;
+    });
+    return {
+      ok: true,
+      schedule: pacedTo(mostCPerHour),
+      did: `slowed to ${printRate(mostCPerHour, unit)} up to ${printTemperature(toC, unit)}`,
+    };
+  };
+}
+
+/** The fastest whole rate that is slow enough, by halving. */
+function gentlest(unit: TemperatureUnit, isSlowEnough: (rateCPerHour: number) => boolean): number {
+  let low = 1;
+  let high = FASTEST_C_PER_HOUR;
+  while (high - low > 0.5) {
+    const middle = (low + high) / 2;
+    if (isSlowEnough(rateDown(middle, unit))) low = middle;
+    else high = middle;
+  }
+  return rateDown(low, unit);
+}
+
+function evidence(findings: readonly Finding[], name: string): number {
+  const found = findings[0]?.evidence.find((item) => item.name === name);
+  if (found === undefined) throw new RangeError(`mends: no evidence {${name}}`);
+  return found.value;
+}
+
+function withHold(
+  schedule: Schedule,
+  hold: { readonly atC: number; readonly holdSeconds: number; readonly why: string },
+): readonly Segment[] | null {
+  const { atC, holdSeconds, why } = hold;
+  let fromC = schedule.startC;
+  for (const [index, segment] of schedule.segments.entries()) {
+    if (segment.toC <= fromC) return null;
+    const rest = schedule.segments.slice(index + 1);
+    const before = schedule.segments.slice(0, index);
+    if (segment.toC >= 65 && segment.toC <= 100)
+      return [
+        ...before,
+        { ...segment, holdSeconds: segment.holdSeconds + holdSeconds, why: segment.why ?? why },
+        ...rest,
+      ];
+    if (segment.toC > atC && fromC < atC)
+      return [...before, { ...segment, toC: atC, holdSeconds, why }, segment, ...rest];
+    fromC = segment.toC;
+  }
+  return null;
+}
+
+function asFastAsItCan(segment: Segment, startC: number, kiln: AssumedKiln): readonly Segment[] {
+  const rate = segment.rateCPerHour;
+  if (rate === "full" || segment.toC <= startC) return [segment];
+  const full = { ...segment, rateCPerHour: "full" as const, why: "all the kiln gives" };
+  let wholeC = Math.ceil(startC);
+  while (wholeC < segment.toC && kiln.fullHeatingCPerHour(wholeC + 1) >= rate) wholeC += 1;
+  if (wholeC >= segment.toC) return [segment];
+  return wholeC - startC < 2 ? [full] : [{ ...segment, toC: wholeC, holdSeconds: 0 }, full];
+}

@@ -1,0 +1,87 @@
+import type { AssumedKiln } from "../kiln/AssumedKiln.ts";
+import { printRate } from "../units/print.ts";
+import { COOLING_BANDS, type LimitFor } from "./coolingLimits.ts";
+import { fullSpeed } from "./fullRamp.ts";
+import { cooledWithin, untilCool, WINDOW_REACH_HOURS } from "./mends/cooling.ts";
+import { paced } from "./paced.ts";
+import type { Schedule, Segment } from "./Schedule.ts";
+import { rateDown, temperatureDown, temperatureUp } from "./wholeUnits.ts";
+
+/** A kiln that falls this near to slow cooling is left to itself. */
+const SLOW_ENOUGH = 1.05;
+
+/** How a new schedule is to cool. */
+export type WantedCooling =
+  | { readonly kind: "natural" }
+  | { readonly kind: "slow" }
+  /** Held on the way down, so that crystals grow. */
+  | { readonly kind: "hold"; readonly atC: number; readonly seconds: number };
+
+/** Slow cooling begins and ends at least this far outside a band [K], rounded outwards to 10 degrees. */
+const ROOM_K = 10;
+
+/**
+ * A schedule with its cooling added, down to 100 °C.
+ * Slow cooling goes at a share of the limit through both inversions; the others are left to the
+ * kiln, and held to the limit only where the kiln would break it.
+ */
+export function cooled(
+  schedule: Schedule,
+  by: {
+    readonly cooling: WantedCooling;
+    /** Share of the limit that slow cooling goes at, 0–1. */
+    readonly share: number;
+    readonly kiln: AssumedKiln;
+    readonly limitFor: LimitFor;
+  },
+): Schedule {
+  const { cooling } = by;
+  const held: readonly Segment[] =
+    cooling.kind === "hold"
+      ? [
+          {
+            toC: cooling.atC,
+            rateCPerHour: "full",
+            holdSeconds: cooling.seconds,
+            why: "crystals grow in the glaze",
+          },
+        ]
+      : [];
+  const start = untilCool({ ...schedule, segments: [...schedule.segments, ...held] });
+  const slow = cooling.kind === "slow" ? slowly(start, by) : start;
+  const guarded = COOLING_BANDS.reduce(
+    (each, band) => cooledWithin(each, { band, kiln: by.kiln, limitFor: by.limitFor }),
+    slow,
+  );
+  return {
+    ...guarded,
+    segments: guarded.segments.map((segment) =>
+      segment.why === null ? { ...segment, why: "falls by itself, lid shut" } : segment,
+    ),
+  };
+}
+
+function slowly(
+  schedule: Schedule,
+  by: { readonly share: number; readonly kiln: AssumedKiln; readonly limitFor: LimitFor },
+): Schedule {
+  const { unit } = schedule;
+  return COOLING_BANDS.reduce((each, band) => {
+    const { limitCPerHour, meantFor } = by.limitFor(band);
+    const limit = printRate(limitCPerHour, unit);
+    const mostCPerHour = rateDown(limitCPerHour * by.share, unit);
+    const roomK = Math.max(ROOM_K, limitCPerHour * WINDOW_REACH_HOURS);
+    const natural = fullSpeed(by.kiln, band.highC + roomK, false);
+    if (natural <= mostCPerHour * SLOW_ENOUGH) return each;
+    return paced(
+      each,
+      {
+        fromC: temperatureUp(band.highC + roomK, unit, 10),
+        toC: temperatureDown(band.lowC - roomK, unit, 10),
+        mostCPerHour,
+        why: `${band.name}, slow: ${limit} is the most for ${meantFor}`,
+      },
+      by.kiln,
+    );
+  }, schedule);
+}

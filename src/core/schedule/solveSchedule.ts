@@ -1,0 +1,168 @@
+import { heatworkOf } from "../cones/heatwork.ts";
+import { type AssumedKiln, REFERENCE_KILN } from "../kiln/AssumedKiln.ts";
+import { failed, ok, type Problem, type Result } from "../problem.ts";
+import { printDuration, printRate, printTemperature } from "../units/print.ts";
+import { expandSchedule } from "./expandSchedule.ts";
+import { fullSpeed } from "./fullRamp.ts";
+import { kilnReachC } from "./kilnReach.ts";
+import type { Schedule, Segment } from "./Schedule.ts";
+import { coneMarginK, peakSegment, solvePeak } from "./solvePeak.ts";
+import { rateDown, temperatureUp } from "./wholeUnits.ts";
+
+/** What may be changed to make the cone. */
+export type Solvable = "peak" | "hold" | "rate";
+
+/** What a solution leans on. */
+export interface SolveInput {
+  readonly schedule: Schedule;
+  /** As `parseCone` gives it. */
+  readonly cone: string;
+  /** The user's own kiln; without it the reference kiln stands in. */
+  readonly kiln?: AssumedKiln;
+  /** Added to the planned temperatures, from witness cones [K]. */
+  readonly offsetK?: number;
+}
+
+/** Longest hold that is tried [s]. */
+const LONGEST_HOLD_SECONDS = 6 * 3600;
+
+/** Slowest and fastest last climb: what the cone charts cover, small cones' column included [°C/h]. */
+const SLOWEST_C_PER_HOUR = 15;
+const FASTEST_C_PER_HOUR = 300;
+
+/** Steps of the answer: a tenth of a degree, a second, a tenth of a degree an hour. */
+const STEP_DEGREES = 0.1;
+
+/**
+ * The same schedule with one thing changed so that a cone is just down, holds and cooling counted:
+ * the peak, the hold at the peak, or the rate of the climb to it. The answer is rounded to the
+ * hotter side, by at most a tenth of a degree, a second, or a tenth of a degree an hour.
+ *
+ * @returns the problems of `solvePeak`; `schedule/kiln-too-weak` for a peak out of the kiln's reach;
+ * `schedule/no-such-hold` or `schedule/no-such-rate`, each with the nearest that is possible.
+ */
+export function solveSchedule(input: SolveInput & { readonly solve: Solvable }): Result<Schedule> {
+  const { solve } = input;
+  return solve === "peak" ? peakFor(input) : solve === "hold" ? holdFor(input) : rateFor(input);
+}
+
+function peakFor(input: SolveInput): Result<Schedule> {
+  const solved = solvePeak(input);
+  if (!solved.ok) return solved;
+  const peakC = temperatureUp(highestC(solved.value), solved.value.unit, STEP_DEGREES);
+  const reachC = kilnReachC(input.kiln ?? REFERENCE_KILN);
+  if (peakC > reachC) return failed(tooWeak(input, peakC, reachC));
+  return ok(withPeakSegment(solved.value, (segment) => ({ ...segment, toC: peakC })));
+}
+
+function holdFor(input: SolveInput): Result<Schedule> {
+  const { schedule, cone } = input;
+  const held = (holdSeconds: number) =>
+    withPeakSegment(schedule, (segment) => ({ ...segment, holdSeconds }));
+  const margin = (seconds: number) => coneMarginK(held(seconds), input);
+  const without = margin(0);
+  const longest = margin(LONGEST_HOLD_SECONDS);
+  if (without === null || longest === null || peakSegment(schedule) === null) return peakFor(input);
+  if (without > 0 || longest < 0)
+    return failed({
+      code: "schedule/no-such-hold",
+      what:
+        without > 0
+          ? `no hold makes cone ${cone}: without any the schedule reaches ${labelOf(held(0), input)}`
+          : `no hold makes cone ${cone}: with ${printDuration(LONGEST_HOLD_SECONDS)} the schedule reaches ${labelOf(held(LONGEST_HOLD_SECONDS), input)}`,
+      where: schedule.title,
+      expected: `a hold up to ${printDuration(LONGEST_HOLD_SECONDS)}`,
+      fix: nearestPeak(input),
+    });
+  const seconds = Math.ceil(
+    rootOf((value) => margin(value) as number, { low: 0, high: LONGEST_HOLD_SECONDS }, 0.5),
+  );
+  return ok({ ...held(seconds), cone });
+}
+
+function rateFor(input: SolveInput): Result<Schedule> {
+  const { schedule, cone } = input;
+  const peak = peakSegment(schedule);
+  const climbing = (rateCPerHour: number) =>
+    withPeakSegment(schedule, (segment) => ({ ...segment, rateCPerHour }));
+  const margin = (rate: number) => coneMarginK(climbing(rate), input);
+  const fastest = fastestClimb(input);
+  const slow = margin(SLOWEST_C_PER_HOUR);
+  const fast = margin(fastest);
+  if (slow === null || fast === null || peak === null) return peakFor(input);
+  if (slow < 0 || fast > 0) {
+    const rate = slow < 0 ? SLOWEST_C_PER_HOUR : fastest;
+    const at = printRate(rate, schedule.unit);
+    return failed({
+      code: "schedule/no-such-rate",
+      what: `no rate of the last climb makes cone ${cone}: even at ${at} the schedule reaches ${labelOf(climbing(rate), input)}`,
+      where: schedule.title,
+      expected: `a climb to the peak at ${printRate(SLOWEST_C_PER_HOUR, schedule.unit)} to ${printRate(fastest, schedule.unit)}`,
+      fix: nearestPeak(input),
+    });
+  }
+  const slowness = rootOf(
+    (value) => margin(1 / value) as number,
+    { low: 1 / fastest, high: 1 / SLOWEST_C_PER_HOUR },
+    1e-7,
+  );
+  return ok({ ...climbing(rateDown(1 / slowness, schedule.unit, STEP_DEGREES)), cone });
+}
+
+/** Where a rising function crosses 0, from the side where it is not below. */
+function rootOf(
+  rising: (value: number) => number,
+  between: { readonly low: number; readonly high: number },
+  closeEnough: number,
+): number {
+  let { low, high } = between;
+  while (high - low > closeEnough) {
+    const middle = (low + high) / 2;
+    if (rising(middle) < 0) low = middle;
+    else high = middle;
+  }
+  return high;
+}
+
+function fastestClimb(input: SolveInput): number {
+  const speed = fullSpeed(input.kiln ?? REFERENCE_KILN, highestC(input.schedule), true);
+  return Math.min(FASTEST_C_PER_HOUR, Math.max(SLOWEST_C_PER_HOUR + 1, speed));
+}
+
+function nearestPeak(input: SolveInput): string {
+  const solved = peakFor(input);
+  if (!solved.ok) return solved.problems[0]?.fix ?? "";
+  return `--solve peak, which gives ${printTemperature(highestC(solved.value), input.schedule.unit)}`;
+}
+
+/** The problem of a peak that the kiln does not get to: how far it gets, and what would help. */
+function tooWeak(input: SolveInput, peakC: number, reachC: number): Problem {
+  const { schedule, cone } = input;
+  const atReach = withPeakSegment(schedule, (segment) => ({ ...segment, toC: reachC }));
+  const hotEnough = peakSegment(atReach)?.index === peakSegment(schedule)?.index;
+  const gets = hotEnough ? `, which makes ${labelOf(atReach, input)} here` : "";
+  return {
+    code: "schedule/kiln-too-weak",
+    what: `cone ${cone} needs ${printTemperature(peakC, schedule.unit)}, and the kiln still climbs at ${printRate(SLOWEST_C_PER_HOUR, schedule.unit)} up to ${printTemperature(reachC, schedule.unit)} only${gets}`,
+    where: schedule.title,
+    expected: "a peak that the kiln reaches with power to spare",
+    fix: "ask for a softer cone, or a longer hold below; new elements, a lighter load and less shelf help the kiln",
+  };
+}
+
+function labelOf(schedule: Schedule, input: SolveInput): string {
+  const { curve } = expandSchedule(schedule, input.kiln === undefined ? {} : { kiln: input.kiln });
+  return heatworkOf(curve, { series: schedule.series, offsetK: input.offsetK ?? 0 }).position.label;
+}
+
+function withPeakSegment(schedule: Schedule, change: (segment: Segment) => Segment): Schedule {
+  const at = peakSegment(schedule)?.index;
+  return {
+    ...schedule,
+    segments: schedule.segments.map((segment, index) => (index === at ? change(segment) : segment)),
+  };
+}
+
+function highestC(schedule: Schedule): number {
+  return Math.max(...schedule.segments.map((segment) => segment.toC));
+}

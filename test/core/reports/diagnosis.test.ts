@@ -1,0 +1,79 @@
+import { Ajv2020 } from "ajv/dist/2020.js";
+import { describe, expect, it } from "vitest";
+import type { CrackFacts } from "../../../src/core/firing/diagnosis/crackFacts.ts";
+import { diagnosedCauses } from "../../../src/core/firing/diagnosis/diagnosedCauses.ts";
+import { documentJsonSchema } from "../../../src/core/reports/documents/documentJsonSchema.ts";
+import { reviewDocument } from "../../../src/core/reports/documents/reviewDocument.ts";
+import { plainPaint } from "../../../src/core/reports/paint.ts";
+import { reviewHtml } from "../../../src/core/reports/reviewHtml.ts";
+import { reviewText } from "../../../src/core/reports/reviewText.ts";
+import { sampleReview } from "../../support/samples/reportsObjects.ts";
+
+const facts: CrackFacts = {
+  quartz: { timesLimit: 3, fastestCPerHour: 150 },
+  cristobalite: null,
+  openedC: 280,
+  sounds: [],
+  trials: [],
+  found: [
+    {
+      piece: "platter",
+      what: "through-crack",
+      edges: "sharp",
+      where: null,
+      pattern: null,
+      when: null,
+      rings: null,
+      note: null,
+    },
+  ],
+  states: [],
+};
+const review = sampleReview({ diagnosis: diagnosedCauses(facts) });
+
+describe("a diagnosis in a report", () => {
+  it("keeps to the JSON Schema of a review, and is null when nothing was weighed", () => {
+    const validate = new Ajv2020({ strict: true }).compile(documentJsonSchema("review"));
+    validate(JSON.parse(JSON.stringify(reviewDocument(review))));
+    expect(validate.errors ?? []).toEqual([]);
+    expect(reviewDocument(sampleReview()).diagnosis).toBeNull();
+  });
+
+  it("carries its numbers unrounded and its sentences in °C", () => {
+    const causes = reviewDocument(review).diagnosis?.causes ?? [];
+    const quartz = causes.find(({ kind }) => kind === "dunting at quartz");
+    expect(quartz?.evidence.find(({ question }) => question === "quartz")).toMatchObject({
+      direction: "for",
+      weight: "fair",
+      evidence: [
+        { name: "fastest", value: 150, kind: "rate", unit: "°C/h" },
+        { name: "times", value: 3, kind: "cones", unit: "1" },
+      ],
+    });
+  });
+
+  it("is told in the reader's unit", () => {
+    const text = reviewText(review, { unit: "F", paint: plainPaint });
+    expect(text).toContain("opened at 536 °F");
+    expect(text).toContain("270 °F/h through quartz");
+  });
+
+  it("says the same in the text and on the page, where lines to copy keep their spaces", () => {
+    const html = reviewHtml(review, { unit: "C" });
+    expect(html).toContain("What speaks for which kind of crack");
+    expect(html).toMatch(/<pre>found:\n {2}- piece: mark or name of the piece\n/);
+    expect(reviewText(review, { unit: "C", paint: plainPaint })).toContain(
+      "\n  found:\n    - piece: mark or name of the piece\n",
+    );
+  });
+
+  it("has no section when nothing was heard or found", () => {
+    const text = reviewText(sampleReview(), { unit: "C", paint: plainPaint });
+    expect(text).not.toContain("kind of crack");
+  });
+
+  it("says on what ground its weights stand", () => {
+    const text = reviewText(review, { unit: "C", paint: plainPaint });
+    expect(text).toContain("Weights of the evidence about cracks: a coarse scale of our own");
+  });
+});

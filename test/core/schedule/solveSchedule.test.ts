@@ -1,0 +1,98 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { coneIndex } from "../../../src/core/cones/coneName.ts";
+import { REFERENCE_KILN } from "../../../src/core/kiln/AssumedKiln.ts";
+import { draftSchedule } from "../../../src/core/schedule/draftSchedule.ts";
+import type { Schedule } from "../../../src/core/schedule/Schedule.ts";
+import { type SolveInput, solveSchedule } from "../../../src/core/schedule/solveSchedule.ts";
+import { schedule, segment, valued } from "../../support/schedules.ts";
+
+const DROP_AND_HOLD = schedule({
+  segments: [
+    segment(1000, 150),
+    segment(1200, 60, 15),
+    segment(1150, "full", 45),
+    segment(100, "full"),
+  ],
+});
+
+/** How far a schedule is from a cone, in cones. */
+function conesOff(each: Schedule, cone: string, offsetK = 0): number {
+  const { heatwork } = draftSchedule({ schedule: each, start: null, offsetK });
+  return (heatwork.position.index as number) - coneIndex(cone);
+}
+
+function problemOf(input: SolveInput & { solve: "peak" | "hold" | "rate" }) {
+  const result = solveSchedule(input);
+  return result.ok ? null : result.problems[0];
+}
+
+describe("solveSchedule", () => {
+  it("gives the cone within 0.02 of a cone, for any cone, hold, offset and drop-and-hold", () => {
+    fc.assert(
+      fc.property(
+        fc.constantFrom("04", "03", "1", "3", "4", "5", "6", "8", "10"),
+        fc.integer({ min: 0, max: 60 }),
+        fc.integer({ min: -15, max: 15 }),
+        fc.constantFrom("C" as const, "F" as const),
+        (cone, holdMinutes, offsetK, unit) => {
+          const before = schedule({
+            unit,
+            segments: [
+              segment(900, 150),
+              segment(1200, 60, holdMinutes),
+              segment(880, -70, 30),
+              segment(100, "full"),
+            ],
+          });
+          const solved = valued(solveSchedule({ schedule: before, cone, solve: "peak", offsetK }));
+          expect(Math.abs(conesOff(solved, cone, offsetK))).toBeLessThan(0.02);
+        },
+      ),
+      { numRuns: 40 },
+    );
+  });
+
+  it("counts the heat of a drop and hold: less of a hold is needed at the peak", () => {
+    const without = schedule({ segments: [segment(1000, 150), segment(1200, 60, 15)] });
+    const hold = (each: Schedule) =>
+      valued(solveSchedule({ schedule: each, cone: "6", solve: "hold" })).segments[1]?.holdSeconds;
+    expect(hold(DROP_AND_HOLD)).toBeLessThan((hold(without) as number) - 60);
+  });
+
+  it.each(["hold", "rate"] as const)(
+    "finds the %s that makes the cone, and leaves the rest",
+    (solve) => {
+      const solved = valued(solveSchedule({ schedule: DROP_AND_HOLD, cone: "6", solve }));
+      expect(Math.abs(conesOff(solved, "6"))).toBeLessThan(0.02);
+      expect(solved.segments[1]?.toC).toBe(1200);
+      expect([0, 2, 3].map((i) => solved.segments[i])).toEqual(
+        [0, 2, 3].map((i) => DROP_AND_HOLD.segments[i]),
+      );
+    },
+  );
+
+  it("names the nearest that is possible when no hold or rate does it", () => {
+    expect(problemOf({ schedule: DROP_AND_HOLD, cone: "5", solve: "hold" })).toMatchObject({
+      code: "schedule/no-such-hold",
+      what: expect.stringMatching(/without any the schedule reaches cone/),
+      fix: expect.stringMatching(/--solve peak, which gives \d+ °C/),
+    });
+    expect(problemOf({ schedule: DROP_AND_HOLD, cone: "3", solve: "hold" })?.fix).toBe(
+      "change the neighbouring segments or the cone",
+    );
+    expect(problemOf({ schedule: DROP_AND_HOLD, cone: "10", solve: "rate" })).toMatchObject({
+      code: "schedule/no-such-rate",
+      what: expect.stringMatching(/even at 15 °C\/h the schedule reaches cone/),
+    });
+  });
+
+  it("says how far a weak kiln gets, and what would help", () => {
+    const kiln = { ...REFERENCE_KILN, fullHeatingCPerHour: (tempC: number) => (1250 - tempC) / 4 };
+    expect(problemOf({ schedule: DROP_AND_HOLD, cone: "10", solve: "peak", kiln })).toMatchObject({
+      code: "schedule/kiln-too-weak",
+      what: expect.stringMatching(/up to 1190 °C only, which makes cone \d/),
+      fix: expect.stringContaining("new elements"),
+    });
+  });
+});

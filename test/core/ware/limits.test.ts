@@ -1,0 +1,135 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { CRISTOBALITE_BAND, QUARTZ_BAND } from "../../../src/core/ware/inversionBands.ts";
+import { limitingRate, limitingRateAt } from "../../../src/core/ware/limitingRate.ts";
+import { openingRatio } from "../../../src/core/ware/openingRatio.ts";
+import { steadyRatio } from "../../../src/core/ware/steadyRatio.ts";
+import { limitingRateSpread, strainSpread } from "../../../src/core/ware/strainSpread.ts";
+import { wareOf } from "../../../src/core/ware/wareOf.ts";
+import { sampleWare, straightFall } from "./sampleWare.ts";
+
+const MUG = sampleWare("stoneware", 6);
+const band = fc.constantFrom(QUARTZ_BAND, CRISTOBALITE_BAND);
+
+describe("limitingRate", () => {
+  it("is the rate at which the steady ratio is the one asked for, for any band and ratio", () => {
+    fc.assert(
+      fc.property(band, fc.double({ min: 0.05, max: 1, noNaN: true }), (at, ratio) => {
+        const rateCPerHour = limitingRate(MUG, { band: at, ratio });
+        expect(steadyRatio(MUG, { band: at, rateCPerHour })).toBeCloseTo(ratio, 3);
+      }),
+      { numRuns: 10 },
+    );
+  });
+
+  it("is 3000 °C/h at most, and refuses a ratio of 0", () => {
+    expect(limitingRate(MUG, { band: QUARTZ_BAND, ratio: 50 })).toBe(3000);
+    expect(() => limitingRate(MUG, { band: QUARTZ_BAND, ratio: 0 })).toThrow(RangeError);
+  });
+
+  it("is lower at the quartz inversion than 60 K above and 150 K below it", () => {
+    const at = (tempC: number) => limitingRateAt(MUG, { tempC, ratio: 0.5 });
+    expect(at(565)).toBeLessThan(at(640));
+    expect(at(565)).toBeLessThan(at(420));
+  });
+
+  it("nowhere in the band goes below the rate for the whole band by more than heat transfer explains", () => {
+    const whole = limitingRate(MUG, { band: QUARTZ_BAND, ratio: 0.5 });
+    const lowest = Math.min(
+      ...[520, 540, 555, 565, 575, 590, 620].map((tempC) =>
+        limitingRateAt(MUG, { tempC, ratio: 0.5 }),
+      ),
+    );
+    expect(lowest / whole).toBeGreaterThan(0.85);
+    expect(lowest / whole).toBeLessThan(1.15);
+  });
+});
+
+describe("openingRatio", () => {
+  it("rises with the temperature, for any two above the room", () => {
+    const tempC = fc.integer({ min: 20, max: 600 });
+    fc.assert(
+      fc.property(tempC, tempC, (a, b) => {
+        const [cool, hot] = [Math.min(a, b), Math.max(a, b)];
+        expect(openingRatio(MUG, hot)).toBeGreaterThanOrEqual(openingRatio(MUG, cool));
+      }),
+      { numRuns: 20 },
+    );
+  });
+
+  it("never lets the ratio of a body rich in cristobalite fall behind that of 300 °C when opened hotter", () => {
+    const rich = sampleWare("cristobalitic", 6);
+    expect(openingRatio(rich, 380)).toBeGreaterThanOrEqual(openingRatio(rich, 300));
+  });
+
+  it("is 0 in a kiln as cold as the room", () => {
+    expect(openingRatio(MUG, 20)).toBe(0);
+  });
+});
+
+describe("strainSpread", () => {
+  const fall = straightFall(100, 150);
+
+  it("gives the same for the same seed and another for another", () => {
+    const first = strainSpread(fall, MUG, { runs: 20, seed: 7 });
+    expect(strainSpread(fall, MUG, { runs: 20, seed: 7 })).toEqual(first);
+    expect(strainSpread(fall, MUG, { runs: 20, seed: 8 })).not.toEqual(first);
+  });
+
+  it("lists both passages in order, low below median below high", () => {
+    const spread = strainSpread(fall, MUG, { runs: 40, seed: 1 });
+    expect(spread.map(({ band: name }) => name)).toEqual([
+      "quartz inversion",
+      "cristobalite inversion",
+    ]);
+    for (const { low, median, high } of spread) {
+      expect(low).toBeLessThan(median);
+      expect(median).toBeLessThan(high);
+    }
+  });
+
+  it("is no spread at all but that of the junction, 4 times from low to high, for a body known exactly", () => {
+    const { name, ...properties } = MUG.body;
+    const exact = Object.fromEntries(
+      Object.entries(properties).map(([key, { value }]) => [
+        key,
+        { value, low: value, high: value, source: "test" },
+      ]),
+    );
+    const ware = { ...MUG, body: { ...MUG.body, ...exact, name } };
+    const { low, high } = limitingRateSpread(
+      ware,
+      { band: QUARTZ_BAND, ratio: 0.02 },
+      { runs: 400, seed: 3 },
+    );
+    // a small ratio is straight in the rate; the tension through the base does not scale with the junction
+    expect(high / low).toBeGreaterThan(2.5);
+    expect(high / low).toBeLessThan(4.5);
+  });
+
+  it("refuses fewer than ten runs", () => {
+    expect(() => strainSpread(fall, MUG, { runs: 5, seed: 1 })).toThrow(RangeError);
+  });
+});
+
+describe("wareOf", () => {
+  it("assumes nothing but the shelf when all is given", () => {
+    const { ware, assumed } = wareOf({ body: MUG.body, wallMm: 5, baseMm: 7, widestMm: 300 });
+    expect(ware.geometry).toMatchObject({ wallMm: 5, baseMm: 7, footprintRadiusMm: 150 });
+    expect(assumed).toEqual(["cordierite shelf of 16 mm and 3 mm of air under the foot assumed"]);
+  });
+
+  it("says everything that it assumes", () => {
+    const { ware, assumed } = wareOf({ wallMm: null, baseMm: null, widestMm: null });
+    expect(ware.geometry).toMatchObject({ wallMm: 8, baseMm: 12, footprintRadiusMm: 70 });
+    expect(assumed).toHaveLength(5);
+  });
+
+  it("takes the wall from the base when only that is known", () => {
+    expect(wareOf({ wallMm: null, baseMm: 15, widestMm: null }).ware.geometry.wallMm).toBe(10);
+  });
+
+  it("refuses a wall of no thickness", () => {
+    expect(() => wareOf({ wallMm: 0, baseMm: null, widestMm: null })).toThrow(RangeError);
+  });
+});
