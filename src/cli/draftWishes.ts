@@ -1,6 +1,5 @@
 import { parseCone } from "../core/cones/coneName.ts";
 import { failed, ok, type Result } from "../core/problem.ts";
-import { computedLimits, type LimitFor } from "../core/schedule/coolingLimits.ts";
 import type { WantedCooling } from "../core/schedule/newCooling.ts";
 import { parseDuration } from "../core/units/parseDuration.ts";
 import { parseLength } from "../core/units/parseLength.ts";
@@ -8,7 +7,6 @@ import { parseTemperature } from "../core/units/parseTemperature.ts";
 import type { TemperatureUnit } from "../core/units/temperature.ts";
 import { bodyNamed } from "../core/ware/bodies.ts";
 import type { Body } from "../core/ware/Ware.ts";
-import { wareOf } from "../core/ware/wareOf.ts";
 
 /** What the command line says of the ware, for new and for existing schedules. */
 export interface WareOptions {
@@ -80,15 +78,6 @@ export function wareFrom(options: WareOptions, cone: string | null): Result<Want
       widestMm: width.value,
     });
   return failed(...[body, wall, base, width].flatMap((part) => (part.ok ? [] : part.problems)));
-}
-
-/** The limits of ware whose body is known, and what they assume; null when it is not. */
-export function limitsOf(
-  ware: WantedWare,
-): { readonly limitFor: LimitFor; readonly assumed: readonly string[] } | null {
-  if (ware.body === null) return null;
-  const known = wareOf({ ...ware, body: ware.body });
-  return { limitFor: computedLimits(known.ware), assumed: known.assumed };
 }
 
 function bodyFrom(words: string, cone: string | null): Result<Body> {

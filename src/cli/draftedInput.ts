@@ -1,14 +1,20 @@
 import { type AssumedKiln, REFERENCE_KILN } from "../core/kiln/AssumedKiln.ts";
 import { failed, ok, type Problem, type Result } from "../core/problem.ts";
 import type { Mending } from "../core/reports/sections/mendingBlocks.ts";
-import type { LimitFor } from "../core/schedule/coolingLimits.ts";
 import { newSchedule } from "../core/schedule/newSchedule.ts";
+import { pieceOf } from "../core/schedule/pieceOf.ts";
 import { repairSchedule } from "../core/schedule/repairSchedule.ts";
 import type { Schedule } from "../core/schedule/Schedule.ts";
 import { type Solvable, solveSchedule } from "../core/schedule/solveSchedule.ts";
 import { printDifference } from "../core/units/print.ts";
 import { readSchedule } from "../node/readSchedule.ts";
-import { coneFrom, limitsOf, type WishOptions, wareFrom, wishesFrom } from "./draftWishes.ts";
+import {
+  coneFrom,
+  type WantedWare,
+  type WishOptions,
+  wareFrom,
+  wishesFrom,
+} from "./draftWishes.ts";
 import { offsetFrom } from "./options.ts";
 import { type OwnKiln, ownKiln } from "./ownKiln.ts";
 
@@ -30,7 +36,6 @@ export interface DraftedInput {
   readonly mending: Mending | null;
   readonly known: {
     readonly kiln?: AssumedKiln;
-    readonly limitFor?: LimitFor;
     readonly offsetK: number;
   };
   /** What was assumed, as sentences. */
@@ -75,15 +80,13 @@ function drafted(
   const { body, widestMm } = ware.value;
   const wallMm = ware.value.wallMm ?? ware.value.baseMm ?? COMMON_WALL_MM;
   const baseMm = ware.value.baseMm ?? wallMm;
-  const limits = limitsOf({ body, wallMm, baseMm, widestMm });
-  const all = { ...known, ...(limits && { limitFor: limits.limitFor }) };
   const made = newSchedule({
     ...wishes.value,
-    ...all,
+    ...known,
     series: "self-supporting",
     unit,
     ware: {
-      body: body?.name.replace(/ cone \S+/, "") ?? null,
+      body,
       wallMm,
       baseMm,
       widestMm,
@@ -98,8 +101,8 @@ function drafted(
   return ok({
     schedule: made.value,
     mending: null,
-    known: all,
-    assumed: [...said, ...sizes, ...(limits?.assumed ?? [])],
+    known,
+    assumed: [...said, ...sizes, ...(pieceOf(made.value.ware)?.assumed ?? [])],
   });
 }
 
@@ -112,18 +115,12 @@ async function changed(
   const cone = options.cone === undefined ? ok(null) : coneFrom(options.cone);
   if (!read.ok || !cone.ok)
     return failed(...[read, cone].flatMap((part) => (part.ok ? [] : part.problems)));
-  const before = { ...read.value, cone: cone.value ?? read.value.cone };
-  const ware = wareFrom(options, before.cone);
-  if (!ware.ok) return ware;
-  const { thickestMm, widestMm } = before.ware;
-  const limits = limitsOf({
-    ...ware.value,
-    wallMm: ware.value.wallMm ?? thickestMm,
-    baseMm: ware.value.baseMm ?? thickestMm,
-    widestMm: ware.value.widestMm ?? widestMm,
-  });
-  const known = { ...from.known, ...(limits && { limitFor: limits.limitFor }) };
-  const assumed = [...from.said, ...(limits?.assumed ?? [])];
+  const wanted = cone.value ?? read.value.cone;
+  const told = wareFrom(options, wanted);
+  if (!told.ok) return told;
+  const before = { ...read.value, cone: wanted, ware: withTold(read.value.ware, told.value) };
+  const { known } = from;
+  const assumed = [...from.said, ...(pieceOf(before.ware)?.assumed ?? [])];
   const kiln = known.kiln ?? REFERENCE_KILN;
   if (options.repair) {
     const repair = repairSchedule({ schedule: before, ...known });
@@ -131,17 +128,28 @@ async function changed(
     return ok({ schedule: after, mending: { before, after, repair, kiln }, known, assumed });
   }
   if (options.solve === undefined) return ok({ schedule: before, mending: null, known, assumed });
-  const wanted = before.cone === null ? coneFrom(undefined) : ok(before.cone);
-  if (!wanted.ok) return wanted;
+  const goal = before.cone === null ? coneFrom(undefined) : ok(before.cone);
+  if (!goal.ok) return goal;
   const solved = solveSchedule({
     schedule: before,
-    cone: wanted.value,
+    cone: goal.value,
     solve: options.solve,
     ...known,
   });
   if (!solved.ok) return solved;
   const after = solved.value;
   return ok({ schedule: after, mending: { before, after, repair: null, kiln }, known, assumed });
+}
+
+/** The ware of a file, with what the command line says of it in its place. */
+function withTold(ware: Schedule["ware"], told: WantedWare): Schedule["ware"] {
+  return {
+    ...ware,
+    ...(told.body && { body: told.body }),
+    ...(told.wallMm !== null && { wallMm: told.wallMm }),
+    ...(told.baseMm !== null && { baseMm: told.baseMm }),
+    ...(told.widestMm !== null && { widestMm: told.widestMm }),
+  };
 }
 
 function offsetSentence(past: NonNullable<OwnKiln["offset"]>, unit: "C" | "F"): string {

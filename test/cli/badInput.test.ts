@@ -97,7 +97,8 @@ describe("a schedule that cannot be fired", () => {
 
 describe("wrong use", () => {
   it.each([
-    [["draft"], /missing required argument/],
+    [["draft"], /no schedule is given/],
+    [["review"], /missing required argument/],
     [["fire"], /unknown command/],
     [["review", "x.csv", "--uint", "C"], /unknown option/],
     [["review", "x.csv", "--unit", "K"], /Allowed choices are C, F/],

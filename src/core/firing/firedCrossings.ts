@@ -1,9 +1,8 @@
 import type { Curve } from "../curve/Curve.ts";
-import { computedLimits, limitedCrossings } from "../schedule/coolingLimits.ts";
+import { computedLimits, strainedCrossings } from "../schedule/coolingLimits.ts";
 import type { Crossing } from "../ware/Crossing.ts";
 import { crossingsOf } from "../ware/crossingsOf.ts";
 import type { WareSize } from "../ware/WareSize.ts";
-import { wareStrain } from "../ware/wareStrain.ts";
 import type { FiredPiece } from "./firedPieces.ts";
 
 /**
@@ -25,24 +24,14 @@ export function firedCrossings(
 }
 
 function judgedFor(curve: Curve, size: WareSize, { name, ware }: FiredPiece): readonly Crossing[] {
-  const { worst } = wareStrain(curve, ware);
-  return limitedCrossings(curve, { ware: size, limitFor: computedLimits(ware) }).map(
-    (crossing) => ({
-      ...crossing,
-      limitMeantFor: crossing.limitMeantFor && `${name} (${crossing.limitMeantFor})`,
-      strainRatio:
-        crossing.measured === "whole"
-          ? (worst.find(
-              ({ band, direction }) => band === crossing.band && direction === crossing.direction,
-            )?.ratio ?? null)
-          : null,
-    }),
-  );
+  const limitFor = computedLimits(ware);
+  return strainedCrossings(curve, { size, ware, limitFor }).map((crossing) => ({
+    ...crossing,
+    limitMeantFor: crossing.limitMeantFor && `${name} (${crossing.limitMeantFor})`,
+  }));
 }
 
-/** The crossing with the lower limit; going up, where none applies, the one with more stress. */
+/** The crossing with the lower limit; the first where none applies. */
 function worse(a: Crossing, b: Crossing): Crossing {
-  const rank = (crossing: Crossing) =>
-    crossing.limitCPerHour ?? 1 / Math.max(crossing.strainRatio ?? 0, 1e-9);
-  return rank(b) < rank(a) ? b : a;
+  return (b.limitCPerHour ?? 0) < (a.limitCPerHour ?? 0) ? b : a;
 }

@@ -1,6 +1,7 @@
 import type { ConeSeries } from "../cones/cone.ts";
 import type { Curve } from "../curve/Curve.ts";
 import type { TemperatureUnit } from "../units/temperature.ts";
+import type { Body } from "../ware/Ware.ts";
 
 /** One ramp, then an optional hold, in canonical units. */
 export interface Segment {
@@ -23,6 +24,11 @@ export interface Schedule {
   readonly startC: number;
   readonly segments: readonly Segment[];
   readonly ware: {
+    /** Body by whose properties stress is computed, when the file names one. */
+    readonly body?: Body | null;
+    /** Of that piece [mm]. */
+    readonly wallMm?: number | null;
+    readonly baseMm?: number | null;
     /** Thickest part of the ware [mm]. */
     readonly thickestMm: number | null;
     /** Widest piece [mm]. */

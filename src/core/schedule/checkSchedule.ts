@@ -14,8 +14,9 @@ import { checkPeakHold } from "./checks/peak.ts";
 import { checkReach } from "./checks/reach.ts";
 import { checkCrackle, checkUnloading, UNLOAD_C } from "./checks/unloading.ts";
 import { checkWater } from "./checks/water.ts";
-import { type LimitFor, publishedLimits } from "./coolingLimits.ts";
+import type { LimitFor } from "./coolingLimits.ts";
 import { fullRamp } from "./fullRamp.ts";
+import { limitsFor } from "./pieceOf.ts";
 import type { Expansion, Schedule } from "./Schedule.ts";
 
 const CHECKS: readonly ((judged: Judged) => readonly Finding[])[] = [
@@ -52,7 +53,7 @@ export function checkSchedule(input: CheckInput): readonly Finding[] {
     expansion,
     heatwork,
     kiln,
-    limitFor: input.limitFor ?? publishedLimits(schedule.ware),
+    limitFor: input.limitFor ?? limitsFor(schedule.ware),
     kilnIsKnown: input.kiln !== undefined,
     untilCool: untilCool(expansion.curve, kiln),
     endSeconds: expansion.curve.timesSeconds.at(-1) as number,

@@ -6,6 +6,7 @@ import { CRISTOBALITE_BAND, publishedLimit, QUARTZ_BAND } from "../ware/inversio
 import { limitingRate } from "../ware/limitingRate.ts";
 import type { Ware } from "../ware/Ware.ts";
 import type { WareSize } from "../ware/WareSize.ts";
+import { wareStrain } from "../ware/wareStrain.ts";
 
 /** How fast a piece may cool through an inversion. */
 interface CoolingLimit {
@@ -56,6 +57,29 @@ export function limitedCrossings(
       limitMeantFor: limit.meantFor,
     };
   });
+}
+
+/**
+ * How a Curve goes through both inversions, judged by the computed stress in a piece.
+ * Stress over strength is given for cooling only: on the way up the piece is not yet the fired body
+ * whose properties are known.
+ */
+export function strainedCrossings(
+  curve: Curve,
+  options: { readonly size: WareSize; readonly ware: Ware; readonly limitFor: LimitFor },
+): readonly Crossing[] {
+  const { worst } = wareStrain(curve, options.ware);
+  return limitedCrossings(curve, { ware: options.size, limitFor: options.limitFor }).map(
+    (crossing) => ({
+      ...crossing,
+      strainRatio:
+        crossing.measured === "whole" && crossing.direction === "cooling"
+          ? (worst.find(
+              ({ band, direction }) => band === crossing.band && direction === crossing.direction,
+            )?.ratio ?? null)
+          : null,
+    }),
+  );
 }
 
 /** Computed stress over strength that is still thought safe: the computation is good to a factor of two. */

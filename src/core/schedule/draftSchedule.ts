@@ -2,9 +2,10 @@ import { cautionsFor } from "../cautions/cautionsFor.ts";
 import { heatworkOf } from "../cones/heatwork.ts";
 import type { AssumedKiln } from "../kiln/AssumedKiln.ts";
 import { checkSchedule } from "./checkSchedule.ts";
-import { type LimitFor, limitedCrossings, publishedLimits } from "./coolingLimits.ts";
+import { type LimitFor, limitedCrossings, strainedCrossings } from "./coolingLimits.ts";
 import type { Draft } from "./Draft.ts";
 import { expandSchedule } from "./expandSchedule.ts";
+import { limitsFor, pieceOf } from "./pieceOf.ts";
 import type { Schedule } from "./Schedule.ts";
 
 /** What a draft is made from. */
@@ -24,7 +25,8 @@ interface DraftInput {
 export function draftSchedule(input: DraftInput): Draft {
   const { schedule, start } = input;
   const kiln = input.kiln === undefined ? {} : { kiln: input.kiln };
-  const limitFor = input.limitFor ?? publishedLimits(schedule.ware);
+  const limitFor = input.limitFor ?? limitsFor(schedule.ware);
+  const piece = pieceOf(schedule.ware);
   const expansion = expandSchedule(schedule, kiln);
   const heatwork = heatworkOf(expansion.curve, {
     series: schedule.series,
@@ -35,7 +37,10 @@ export function draftSchedule(input: DraftInput): Draft {
     expansion,
     start,
     heatwork,
-    crossings: limitedCrossings(expansion.curve, { ware: schedule.ware, limitFor }),
+    crossings:
+      piece === null
+        ? limitedCrossings(expansion.curve, { ware: schedule.ware, limitFor })
+        : strainedCrossings(expansion.curve, { size: schedule.ware, ware: piece.ware, limitFor }),
     findings: checkSchedule({ schedule, expansion, heatwork, limitFor, ...kiln }),
     cautions: cautionsFor({
       kiln: true,

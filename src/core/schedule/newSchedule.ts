@@ -3,12 +3,14 @@ import { type AssumedKiln, REFERENCE_KILN } from "../kiln/AssumedKiln.ts";
 import { failed, ok, type Problem, type Result } from "../problem.ts";
 import { printDifference, printDuration, printRate, printTemperature } from "../units/print.ts";
 import type { TemperatureUnit } from "../units/temperature.ts";
+import type { Body } from "../ware/Ware.ts";
 import { isDemanding } from "../ware/WareSize.ts";
-import { type LimitFor, publishedLimits } from "./coolingLimits.ts";
+import type { LimitFor } from "./coolingLimits.ts";
 import { expandSchedule } from "./expandSchedule.ts";
 import { cooled, type WantedCooling } from "./newCooling.ts";
 import { type Climb, climb } from "./newHeating.ts";
 import { HOTTEST_C } from "./parseSegments.ts";
+import { limitsFor } from "./pieceOf.ts";
 import { repairSchedule } from "./repairSchedule.ts";
 import type { Schedule, Segment } from "./Schedule.ts";
 import { solveSchedule } from "./solveSchedule.ts";
@@ -21,8 +23,8 @@ export interface NewScheduleInput {
   readonly series: ConeSeries;
   readonly unit: TemperatureUnit;
   readonly ware: {
-    /** In words, for the title; null when unknown. */
-    readonly body: string | null;
+    /** Null when unknown. */
+    readonly body: Body | null;
     /** From 1 to 100 [mm]. */
     readonly wallMm: number;
     readonly baseMm: number;
@@ -89,7 +91,8 @@ function drafted(
 ): Result<Schedule> {
   const { unit, cone } = input;
   const kiln = input.kiln ?? REFERENCE_KILN;
-  const limitFor = input.limitFor ?? publishedLimits(sizeOf(input));
+  const limitFor =
+    input.limitFor ?? limitsFor({ ...input.ware, ...sizeOf(input), state: null, crackle: false });
   const guess = peakOf(input, shaped(input, { state: null, segments: [PLAIN_RAMP] }));
   if (!guess.ok) return guess;
   // The peak decides the stages before it, and they hardly move the peak: once more is enough.
@@ -143,20 +146,14 @@ function climbFor(input: NewScheduleInput, peakC: number, ease: Ease): Climb {
 function shaped(input: NewScheduleInput, rising: Climb): Schedule {
   const { cone, series, unit, ware } = input;
   const size = sizeOf(input);
-  const body = ware.body === null ? "" : `, ${ware.body}`;
+  const body = ware.body === null ? "" : `, ${ware.body.name.replace(/ cone \S+/, "")}`;
   const offset = input.offsetK ?? 0;
-  const judged = input.limitFor
-    ? [
-        "Its cooling limits were computed for the body; drafted without --body, this file is judged by the published ones.",
-      ]
-    : [];
   const told =
     Math.abs(offset) < 0.5
       ? []
       : [
           `The peak allows for a thermocouple that reads ${printDifference(Math.abs(offset), unit)} too ${offset > 0 ? "low" : "high"}.`,
         ];
-  const notes = [...told, ...judged];
   return {
     title: `Cone ${cone}${body}, up to ${Math.round(size.thickestMm)} mm thick`,
     unit,
@@ -165,12 +162,13 @@ function shaped(input: NewScheduleInput, rising: Climb): Schedule {
     startC: START_C,
     segments: rising.segments,
     ware: {
+      ...(ware.body && { body: ware.body, wallMm: ware.wallMm, baseMm: ware.baseMm }),
       thickestMm: size.thickestMm,
       widestMm: size.widestMm,
       state: rising.state,
       crackle: false,
     },
-    notes: notes.length === 0 ? null : notes.join(" "),
+    notes: told.length === 0 ? null : told.join(" "),
     basis: `Worked out for cone ${cone} by the cone model, hold and cooling counted; climbs after published ranges; cooling limits of this ware.`,
   };
 }

@@ -2,7 +2,7 @@ import type { Finding, Severity } from "../findings/Finding.ts";
 import { statementText } from "../findings/findingText.ts";
 import { type AssumedKiln, REFERENCE_KILN } from "../kiln/AssumedKiln.ts";
 import { printRate } from "../units/print.ts";
-import { COOLING_BANDS, type LimitFor, publishedLimits } from "./coolingLimits.ts";
+import { COOLING_BANDS, type LimitFor } from "./coolingLimits.ts";
 import { draftSchedule } from "./draftSchedule.ts";
 import { energyKWh } from "./energyOf.ts";
 import { expandSchedule } from "./expandSchedule.ts";
@@ -17,6 +17,7 @@ import {
 } from "./mends/heating.ts";
 import type { Mend, MendContext } from "./mends/Mend.ts";
 import { MEND_CONE, MEND_LAST_HUNDRED, MEND_PEAK_HOLD } from "./mends/peak.ts";
+import { limitsFor } from "./pieceOf.ts";
 import type { Schedule } from "./Schedule.ts";
 
 /** One thing that was mended. */
@@ -81,7 +82,7 @@ const MOST_ROUNDS = 6;
 export function repairSchedule(input: RepairInput): Repair {
   const before = input.schedule;
   const kiln = input.kiln ?? REFERENCE_KILN;
-  const limitFor = input.limitFor ?? publishedLimits(before.ware);
+  const limitFor = input.limitFor ?? limitsFor(before.ware);
   const context = { kiln, limitFor, offsetK: input.offsetK ?? 0 };
   const judge = (schedule: Schedule) => draftSchedule({ ...input, schedule, start: null }).findings;
   const steps: RepairStep[] = [];

@@ -3,6 +3,7 @@ import { type DocumentPath, readDocument } from "../document/readDocument.ts";
 import { schemaProblems } from "../document/schemaProblems.ts";
 import { failed, ok, type Problem, type Result } from "../problem.ts";
 import { parseLength } from "../units/parseLength.ts";
+import { bodyNamed } from "../ware/bodies.ts";
 import { parseSegments, targetOf } from "./parseSegments.ts";
 import type { Schedule } from "./Schedule.ts";
 import { SCHEDULE_DOCUMENT } from "./scheduleDocument.ts";
@@ -14,6 +15,7 @@ export { ScheduleFile };
 export const ROOM_C = 20;
 
 /** Thickness and width above these are slips of the pen [mm]. */
+const THICKEST_WALL_MM = 100;
 const THICKEST_MM = 300;
 const WIDEST_MM = 3000;
 
@@ -44,9 +46,22 @@ function meaningOf(file: ScheduleFile, at: (path: DocumentPath) => string): Resu
     startC: start.ok ? start.value : null,
     placeOf: at,
   });
+  const body =
+    file.ware?.body === undefined ? ok(null) : bodyNamed(file.ware.body, at(["ware", "body"]));
+  const wall = lengthOf(file.ware?.wall, at(["ware", "wall"]), THICKEST_WALL_MM);
+  const base = lengthOf(file.ware?.base, at(["ware", "base"]), THICKEST_WALL_MM);
   const thickest = lengthOf(file.ware?.thickest, at(["ware", "thickest"]), THICKEST_MM);
   const widest = lengthOf(file.ware?.widest, at(["ware", "widest"]), WIDEST_MM);
-  if (cone.ok && start.ok && segments.ok && thickest.ok && widest.ok)
+  if (
+    cone.ok &&
+    start.ok &&
+    segments.ok &&
+    body.ok &&
+    wall.ok &&
+    base.ok &&
+    thickest.ok &&
+    widest.ok
+  )
     return ok({
       title: file.title,
       unit,
@@ -55,6 +70,9 @@ function meaningOf(file: ScheduleFile, at: (path: DocumentPath) => string): Resu
       startC: start.value,
       segments: segments.value,
       ware: {
+        ...(body.value && { body: body.value }),
+        ...(wall.value !== null && { wallMm: wall.value }),
+        ...(base.value !== null && { baseMm: base.value }),
         thickestMm: thickest.value,
         widestMm: widest.value,
         state: file.ware?.state ?? null,
@@ -64,7 +82,7 @@ function meaningOf(file: ScheduleFile, at: (path: DocumentPath) => string): Resu
       basis: file.basis ?? null,
     });
   const problems: Problem[] = [];
-  for (const part of [cone, start, thickest, widest, segments])
+  for (const part of [cone, start, body, wall, base, thickest, widest, segments])
     if (!part.ok) problems.push(...part.problems);
   return failed(...problems);
 }

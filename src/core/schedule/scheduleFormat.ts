@@ -40,6 +40,16 @@ export const ScheduleFile = z
     start: Quantity.optional().describe("Temperature at the start; 20 C when left out."),
     ware: z
       .strictObject({
+        body: z
+          .string()
+          .min(1)
+          .max(100)
+          .optional()
+          .describe(
+            "Kind of body, to compute what it stands: stoneware cone 6, porcelain cone 10.",
+          ),
+        wall: Quantity.optional().describe("Thickness of the wall: millimetres, or like 1/4 in."),
+        base: Quantity.optional().describe("Thickness of the base: millimetres, or like 1/2 in."),
         thickest: Quantity.optional().describe("Thickest part: millimetres, or like 1/4 in."),
         widest: Quantity.optional().describe("Widest piece: millimetres, or like 12 in."),
         state: z

@@ -23,6 +23,9 @@ export function scheduleYaml(schedule: Schedule): string {
 function fileOf(schedule: Schedule): Record<string, unknown> {
   const { unit, ware } = schedule;
   const wareFile = {
+    ...(ware.body && { body: ware.body.name }),
+    ...(typeof ware.wallMm === "number" && { wall: rounded(ware.wallMm) }),
+    ...(typeof ware.baseMm === "number" && { base: rounded(ware.baseMm) }),
     ...(ware.thickestMm !== null && { thickest: rounded(ware.thickestMm) }),
     ...(ware.widestMm !== null && { widest: rounded(ware.widestMm) }),
     ...(ware.state !== null && { state: ware.state }),

@@ -25,7 +25,8 @@ const LOOK_EVERY_K = 10;
  * Worst stress over strength after the lid of a kiln is opened and left open, ware on its shelf.
  * Everything is as hot as the kiln to begin with; then the air is that of a room at 20 °C and half
  * of what the ware sees is the room, half the kiln as it was. Since an open kiln falls too, the
- * worst of this temperature and all below it counts, every 10 K: opening hotter is never better.
+ * worst of this temperature, rounded up to 10 K, and of all below it counts: opening hotter is never
+ * better.
  * What strained the ware before is left out, and so is the lag over the width of the piece: an
  * opened load cools from all its surfaces at once. Good to a factor of two either way.
  *
@@ -34,13 +35,10 @@ const LOOK_EVERY_K = 10;
 export function openingRatio(ware: Ware, tempC: number): number {
   const numbers = wareNumbers(ware);
   let worst = 0;
-  for (let falls = tempC; falls > ROOM_C; falls = nextBelow(falls))
+  const hottest = Math.ceil(tempC / LOOK_EVERY_K) * LOOK_EVERY_K;
+  for (let falls = hottest; falls > ROOM_C; falls -= LOOK_EVERY_K)
     worst = Math.max(worst, openedAt(numbers, falls));
   return worst;
-}
-
-function nextBelow(tempC: number): number {
-  return (Math.ceil(tempC / LOOK_EVERY_K) - 1) * LOOK_EVERY_K;
 }
 
 function openedAt(numbers: StrainNumbers, tempC: number): number {
