@@ -15,7 +15,7 @@ import {
   wareFrom,
   wishesFrom,
 } from "./draftWishes.ts";
-import { offsetFrom } from "./options.ts";
+import { offsetFrom, wattsFrom } from "./options.ts";
 import { type OwnKiln, ownKiln } from "./ownKiln.ts";
 
 /** What the command line says of what to draft. */
@@ -25,6 +25,7 @@ export interface DraftWishOptions extends WishOptions {
   readonly repair?: boolean;
   readonly damp?: boolean;
   readonly kiln?: readonly string[];
+  readonly power?: string;
   readonly offset?: string;
   readonly unit?: "C" | "F";
 }
@@ -53,7 +54,9 @@ export async function draftedInput(
   const clash = contradiction(path, options);
   if (clash !== null) return failed(clash);
   const offset = offsetFrom(options.offset);
-  const own = options.kiln === undefined ? ok(null) : await ownKiln(options.kiln);
+  const power = wattsFrom(options.power);
+  if (!power.ok) return power;
+  const own = options.kiln === undefined ? ok(null) : await ownKiln(options.kiln, power.value);
   if (!offset.ok || !own.ok)
     return failed(...[offset, own].flatMap((part) => (part.ok ? [] : part.problems)));
   const past = options.offset === undefined ? (own.value?.offset ?? null) : null;

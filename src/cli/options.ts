@@ -1,6 +1,7 @@
 import type { LogOptions } from "../core/log/LogReading.ts";
 import { failed, ok, type Result } from "../core/problem.ts";
 import { parseDuration } from "../core/units/parseDuration.ts";
+import { writtenQuantity } from "../core/units/parseQuantity.ts";
 import { celsiusDeltaFromFahrenheitDelta } from "../core/units/temperature.ts";
 
 /** What the command line says about how to read a log. */
@@ -67,5 +68,22 @@ export function offsetFrom(text: string | undefined): Result<number> {
     what: `"${text}" is not an offset of a thermocouple`,
     expected: `a difference of at most ${LARGEST_OFFSET_K} °C with its unit: 8C, -12F`,
     fix: "--offset 8C",
+  });
+}
+
+const WATTS: Readonly<Record<string, number>> = { kw: 1000, w: 1 };
+
+/** Wattage [W] from `10.5kW`, `4400 W`. */
+export function wattsFrom(text: string | undefined): Result<number | null> {
+  if (text === undefined) return ok(null);
+  const written = writtenQuantity(text);
+  const watts = written ? written.value * (WATTS[written.unit] ?? Number.NaN) : Number.NaN;
+  if (watts >= 100 && watts <= 1e6) return ok(watts);
+  return failed({
+    code: "command/power",
+    where: "--power",
+    what: `"${text}" is not the wattage of a kiln`,
+    expected: "a power with its unit, from the plate of the kiln: 10.5kW, 4400W",
+    fix: "--power 10.5kW",
   });
 }

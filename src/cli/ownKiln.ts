@@ -15,7 +15,10 @@ export interface OwnKiln {
 }
 
 /** A kiln from its logs, and the offset of its thermocouple from the witness cones beside them. */
-export async function ownKiln(paths: readonly string[]): Promise<Result<OwnKiln>> {
+export async function ownKiln(
+  paths: readonly string[],
+  powerWatt: number | null,
+): Promise<Result<OwnKiln>> {
   const problems: Problem[] = [];
   const firings = [];
   const offsets = [];
@@ -32,7 +35,7 @@ export async function ownKiln(paths: readonly string[]): Promise<Result<OwnKiln>
     if (review?.ok && review.value.offset !== null) offsets.push(review.value.offset);
   }
   if (problems.length > 0) return failed(...problems);
-  const learned = learnKiln(firings);
+  const learned = learnKiln(firings, powerWatt === null ? {} : { powerWatt });
   if (!learned.ok) return learned;
   return ok({ kiln: asAssumedKiln(learned.value), offset: pastOffset(offsets) });
 }

@@ -52,7 +52,11 @@ Exit codes: 0 fine, 1 it ran and the answer is no (a warning, a cone not reached
       .option("--damp", "the ware goes in damp")
       .option("--cooling <way>", 'natural, slow, or "hold 900C 1h" on the way down')
       .option("--within <time>", "longest it may take, down to 100 °C: 36h")
-      .option("--kiln <log...>", "past logs of the kiln, and the witness cones beside them"),
+      .option("--kiln <log...>", "past logs of the kiln, and the witness cones beside them")
+      .option(
+        "--power <watts>",
+        "with --kiln, from the plate of the kiln, for the electricity: 10.5kW",
+      ),
     { pictures: true },
   ).action(async (path: string | undefined, options) =>
     setExit(await load(import("./commands/draft.ts"))(path, options)),

@@ -11,7 +11,7 @@ import { writtenQuantity } from "../../core/units/parseQuantity.ts";
 import { CRISTOBALITE_BAND, QUARTZ_BAND } from "../../core/ware/inversionBands.ts";
 import { readFiring } from "../../node/readFiring.ts";
 import { answer, answerJson, type CommonOptions, EXIT, paintFor, refuse } from "../conversation.ts";
-import { type LogCommandOptions, logOptionsFrom } from "../options.ts";
+import { type LogCommandOptions, logOptionsFrom, wattsFrom } from "../options.ts";
 import { drawn, writePictures } from "../pictures.ts";
 
 interface KilnOptions extends CommonOptions, LogCommandOptions {
@@ -94,23 +94,6 @@ function noTemperatures(name: string): Problem {
     expected: "a column of temperatures over a whole firing",
     fix: "name the column with --column",
   };
-}
-
-const WATTS: Readonly<Record<string, number>> = { kw: 1000, w: 1 };
-
-/** Wattage [W] from `10.5kW`, `4400 W`. */
-function wattsFrom(text: string | undefined): Result<number | null> {
-  if (text === undefined) return ok(null);
-  const written = writtenQuantity(text);
-  const watts = written ? written.value * (WATTS[written.unit] ?? Number.NaN) : Number.NaN;
-  if (watts >= 100 && watts <= 1e6) return ok(watts);
-  return failed({
-    code: "command/power",
-    where: "--power",
-    what: `"${text}" is not the wattage of a kiln`,
-    expected: "a power with its unit, from the plate of the kiln: 10.5kW, 4400W",
-    fix: "--power 10.5kW",
-  });
 }
 
 /** Price of a kilowatt-hour from `0.30`. */

@@ -88,6 +88,14 @@ function headlineFacts(draft: Draft, when: When) {
       label: "takes",
       text: `${printDuration(total)}, from ${printTemperature(schedule.startC, unit)}; ends ${momentText(startOfDaySeconds, total)}`,
     },
+    ...(draft.energyKWh === null
+      ? []
+      : [
+          {
+            label: "electricity",
+            text: `about ${Math.round(draft.energyKWh)} kWh, as the logs of the kiln have it`,
+          },
+        ]),
     ...(ware === "" ? [] : [{ label: "ware", text: ware }]),
     ...(schedule.notes === null ? [] : [{ label: "notes", text: schedule.notes }]),
   ];

@@ -11,6 +11,8 @@ export interface Draft {
   /** Wall time of the start, `2026-12-01T18:00:00`, or null for elapsed times only. */
   readonly start: string | null;
   readonly heatwork: Heatwork;
+  /** Electricity of the whole [kWh]; null while the power of the kiln is not known. */
+  readonly energyKWh: number | null;
   /** Heating and cooling, each with the published limit that applies. */
   readonly crossings: readonly Crossing[];
   readonly findings: readonly Finding[];

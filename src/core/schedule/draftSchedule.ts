@@ -4,6 +4,7 @@ import type { AssumedKiln } from "../kiln/AssumedKiln.ts";
 import { checkSchedule } from "./checkSchedule.ts";
 import { type LimitFor, limitedCrossings, strainedCrossings } from "./coolingLimits.ts";
 import type { Draft } from "./Draft.ts";
+import { energyKWh } from "./energyOf.ts";
 import { expandSchedule } from "./expandSchedule.ts";
 import { limitsFor, pieceOf } from "./pieceOf.ts";
 import type { Schedule } from "./Schedule.ts";
@@ -37,6 +38,7 @@ export function draftSchedule(input: DraftInput): Draft {
     expansion,
     start,
     heatwork,
+    energyKWh: input.kiln === undefined ? null : energyKWh(expansion, input.kiln),
     crossings:
       piece === null
         ? limitedCrossings(expansion.curve, { ware: schedule.ware, limitFor })

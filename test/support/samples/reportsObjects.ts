@@ -176,6 +176,7 @@ const rowOf = (
 /** A schedule for crackle tiles that starts at six in the evening. */
 export function sampleDraft(overrides: Partial<Draft> = {}): Draft {
   return {
+    energyKWh: null,
     schedule: {
       title: "Cone 5 for crackle tiles, slow through both inversions",
       unit: "C",

@@ -76,7 +76,7 @@ export function draftDocument(draft: Draft, repair: Repair | null = null): Draft
     totalSeconds: expansion.timeline.at(-1)?.endSeconds ?? 0,
     heatwork: heatworkPiece(draft.heatwork),
     crossings: crossingsPiece(draft.crossings),
-    energyKWh: null,
+    energyKWh: draft.energyKWh,
     mending: repair && {
       steps: repair.steps.map(({ topic, reason, did, costSeconds, costKWh }) => ({
         topic,
