@@ -1,7 +1,9 @@
 import type { Finding, Severity } from "../findings/Finding.ts";
 import { basedOn } from "../sources/basedOn.ts";
 import { CRISTOBALITE_BAND } from "../ware/inversionBands.ts";
+import { openingRatio } from "../ware/openingRatio.ts";
 import { type FiringFacts, zoneNamed } from "./FiringFacts.ts";
+import { firedPieces } from "./firedPieces.ts";
 import { hottestZone } from "./hottestZone.ts";
 
 /**
@@ -26,7 +28,7 @@ export function openingFindings(facts: FiringFacts): readonly Finding[] {
   const { unloading } = facts;
   return [
     ...(unloading && unloading.tempC !== null
-      ? [opened(unloading.tempC, unloading.atSeconds, unloading.basis)]
+      ? [opened(unloading.tempC, unloading, openingStress(facts, unloading.tempC))]
       : []),
     ...(unloading && unloading.tempC === null && unloading.atSeconds !== null
       ? [openedUnknown(unloading.atSeconds)]
@@ -35,7 +37,18 @@ export function openingFindings(facts: FiringFacts): readonly Finding[] {
   ];
 }
 
-function opened(tempC: number, atSeconds: number | null, basis: "record" | "log" | null): Finding {
+/** Worst computed stress over strength of the pieces whose body is known; null without any. */
+function openingStress(facts: FiringFacts, tempC: number): number | null {
+  const ratios = firedPieces(facts.record).map(({ ware }) => openingRatio(ware, tempC));
+  return ratios.length === 0 ? null : Math.max(...ratios);
+}
+
+function opened(
+  tempC: number,
+  unloading: NonNullable<FiringFacts["unloading"]>,
+  stress: number | null,
+): Finding {
+  const { atSeconds, basis } = unloading;
   const severity: Severity =
     tempC > BOLDEST_C ? "warning" : tempC > FIRST_CRACK_C ? "caution" : "note";
   const inside =
@@ -45,8 +58,15 @@ function opened(tempC: number, atSeconds: number | null, basis: "record" | "log"
   return {
     topic: "opening",
     severity,
-    statement: `The kiln was opened at {opened}${inside}${severity === "note" ? "" : "; the draught cools the ware far faster than the kiln does"}.`,
-    evidence: [{ name: "opened", value: tempC, kind: "temperature" }],
+    statement: `The kiln was opened at {opened}${inside}${severity === "note" ? "" : "; the draught cools the ware far faster than the kiln does"}.${
+      stress === null
+        ? ""
+        : " The stress computed for opening there is {stress} of the strength of the ware, good to a factor of two either way."
+    }`,
+    evidence: [
+      { name: "opened", value: tempC, kind: "temperature" },
+      ...(stress === null ? [] : [{ name: "stress", value: stress, kind: "ratio" } as const]),
+    ],
     basis: `temperature from the ${basis ?? "record"}; ${PRACTICE}`,
     advice:
       severity === "note"

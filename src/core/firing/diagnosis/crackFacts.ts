@@ -4,15 +4,9 @@ import type { FiringFacts } from "../FiringFacts.ts";
 import type { FoundOnWare, RecordedTrial, RecordedWare } from "../FiringRecord.ts";
 import { type HeardSound, heardSounds } from "./heardSounds.ts";
 
-/**
- * Computed stress over strength that counts as the limit; half, since it is uncertain by a factor
- * of two either way. Our own judgement.
- */
-const STRAIN_LIMIT = 0.5;
-
 /** How hard the ware was cooled through one inversion, in the zone where it was hardest. */
 export interface InversionStress {
-  /** Computed stress over its limit when the ware is computed, else rate over its limit. */
+  /** Fastest sustained rate over its limit, computed or published. */
   readonly timesLimit: number;
   /** Positive [°C/h]. */
   readonly fastestCPerHour: number;
@@ -67,10 +61,9 @@ function hardest(facts: FiringFacts, band: string): InversionStress | null {
 }
 
 function stressOf(crossing: Crossing): readonly InversionStress[] {
-  const { limitCPerHour, strainRatio } = crossing;
+  const { limitCPerHour } = crossing;
   if (crossing.fastestCPerHour === null) return [];
   const fastestCPerHour = Math.abs(crossing.fastestCPerHour);
-  if (strainRatio !== null) return [{ timesLimit: strainRatio / STRAIN_LIMIT, fastestCPerHour }];
   if (limitCPerHour === null) return [];
   return [{ timesLimit: fastestCPerHour / limitCPerHour, fastestCPerHour }];
 }
