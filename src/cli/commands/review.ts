@@ -66,18 +66,25 @@ async function reviewed(
 async function shown(review: FiringReview, options: ReviewOptions): Promise<number> {
   const unit = options.unit ?? readersUnit(review);
   const charts = reviewCharts(review);
+  const { strain } = charts;
   const written = await writePictures(options, {
     html: async () =>
       reviewHtml(review, {
         unit,
-        charts: await drawn({
+        charts: await drawn<string>({
           firing: (dark) => charts.firing({ unit, dark }),
           cooling: (dark) => charts.cooling({ unit, dark }),
           cones: (dark) => charts.cones({ unit, dark }),
+          ...(strain && { strain: (dark: boolean) => strain({ unit, dark }) }),
         }),
       }),
     picture: () =>
-      reviewPicture([charts.firing({ unit }), charts.cooling({ unit }), charts.cones({ unit })]),
+      reviewPicture([
+        charts.firing({ unit }),
+        charts.cooling({ unit }),
+        ...(strain ? [strain({ unit })] : []),
+        charts.cones({ unit }),
+      ]),
   });
   if (!written.ok) return refuse(written.problems, options);
   if (options.json) answerJson(reviewDocument(review));

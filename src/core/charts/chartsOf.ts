@@ -2,18 +2,25 @@ import type { TopLevelSpec } from "vega-lite";
 import type { Heatwork } from "../cones/cone.ts";
 import { heatworkTrace } from "../cones/heatworkTrace.ts";
 import type { Curve } from "../curve/Curve.ts";
+import { peakOf } from "../curve/peakOf.ts";
 import { temperatureAt } from "../curve/temperatureAt.ts";
 import type { Comparison } from "../firing/Comparison.ts";
 import type { FiringReview } from "../firing/FiringReview.ts";
+import type { FiredPiece } from "../firing/firedPieces.ts";
 import { hottestZone } from "../firing/hottestZone.ts";
 import type { Draft } from "../schedule/Draft.ts";
 import type { TemperatureUnit } from "../units/temperature.ts";
 import type { Crossing } from "../ware/Crossing.ts";
 import { CRISTOBALITE_BAND, QUARTZ_BAND } from "../ware/inversionBands.ts";
+import { wareStrain } from "../ware/wareStrain.ts";
 import { conesChart } from "./conesChart.ts";
 import { coolingChart } from "./coolingChart.ts";
 import { firingChart } from "./firingChart.ts";
 import { overlayChart } from "./overlayChart.ts";
+import { strainChart } from "./strainChart.ts";
+import { strainSince } from "./strainLine.ts";
+import { strainPassages } from "./strainPassages.ts";
+import { computedLimitPoints, weakestPiece } from "./weakestPiece.ts";
 
 /** How a chart is to be drawn. */
 export interface ChartStyle {
@@ -21,11 +28,13 @@ export interface ChartStyle {
   readonly dark?: boolean;
 }
 
-/** The three charts that go with a firing, planned or measured. */
+/** The charts that go with a firing, planned or measured. */
 export interface FiringCharts {
   readonly firing: (style: ChartStyle) => TopLevelSpec;
   readonly cooling: (style: ChartStyle) => TopLevelSpec;
   readonly cones: (style: ChartStyle) => TopLevelSpec;
+  /** Null when no body is known, so that no stress can be computed. */
+  readonly strain: ((style: ChartStyle) => TopLevelSpec) | null;
 }
 
 const BANDS = [QUARTZ_BAND, CRISTOBALITE_BAND];
@@ -47,6 +56,7 @@ export function reviewCharts(review: FiringReview): FiringCharts {
       heard.atSeconds === null ? [] : [{ label: heard.what, atSeconds: heard.atSeconds }],
     ),
     startOfDaySeconds: review.reading.startOfDaySeconds,
+    weakest: weakestPiece(review.pieces),
   });
 }
 
@@ -61,6 +71,7 @@ export function draftCharts(draft: Draft): FiringCharts {
     crossings: draft.crossings,
     events: [],
     startOfDaySeconds: draft.start === null ? null : secondsOfDay(draft.start),
+    weakest: null,
   });
 }
 
@@ -83,8 +94,10 @@ function chartsFor(firing: {
   readonly crossings: readonly Crossing[];
   readonly events: readonly { readonly label: string; readonly atSeconds: number }[];
   readonly startOfDaySeconds: number | null;
+  /** The piece that stands the least, of those whose body is known. */
+  readonly weakest: FiredPiece | null;
 }): FiringCharts {
-  const { title, planned, heatwork } = firing;
+  const { title, planned, heatwork, weakest } = firing;
   const zones = firing.zones.map(({ name, curve }) => ({ name, curve }));
   return {
     firing: (style) =>
@@ -109,6 +122,10 @@ function chartsFor(firing: {
           )?.limitCPerHour;
           return limit ? [{ band, limitCPerHour: limit, label: `limit, ${band.name}` }] : [];
         }),
+        limitCurve: weakest && {
+          label: `half the strength of ${weakest.name}, computed`,
+          points: computedLimitPoints(weakest.ware),
+        },
         ...style,
       }),
     cones: (style) =>
@@ -122,7 +139,31 @@ function chartsFor(firing: {
         }),
         ...style,
       }),
+    strain:
+      weakest && firing.crossings.some(hasCooled)
+        ? (style) => strainChartOf(firing.curve, weakest, style)
+        : null,
   };
+}
+
+function hasCooled(crossing: Crossing): boolean {
+  return crossing.direction === "cooling" && crossing.measured !== "no";
+}
+
+function strainChartOf(
+  curve: Curve,
+  { name, ware }: FiredPiece,
+  { dark = false }: ChartStyle,
+): TopLevelSpec {
+  const whole = wareStrain(curve, ware);
+  return strainChart({
+    title: "Stress in the ware",
+    piece: name,
+    curve,
+    strain: strainSince(whole, peakOf(curve).seconds),
+    passages: strainPassages(curve, ware, whole).filter(({ direction }) => direction === "cooling"),
+    dark,
+  });
 }
 
 function neighbours(heatwork: Heatwork): readonly string[] {

@@ -1,7 +1,7 @@
 import type { Curve } from "../curve/Curve.ts";
 import { printRate, printTemperature } from "../units/print.ts";
 import type { TemperatureUnit } from "../units/temperature.ts";
-import { type ChartSpec, drawn, VEGA_LITE_SCHEMA } from "./chartSpec.ts";
+import { type ChartSpec, drawn, type Row, VEGA_LITE_SCHEMA } from "./chartSpec.ts";
 import {
   type CoolingLimit,
   limitNames,
@@ -31,6 +31,11 @@ export interface CoolingChartInput {
   readonly zones: readonly { readonly name: string; readonly curve: Curve }[];
   readonly planned: Curve | null;
   readonly limits: readonly CoolingLimit[];
+  /** A limit that changes with temperature, hot end first; rates signed [°C/h]. */
+  readonly limitCurve?: {
+    readonly label: string;
+    readonly points: readonly { readonly tempC: number; readonly rateCPerHour: number }[];
+  } | null;
   readonly unit: TemperatureUnit;
   readonly dark?: boolean;
 }
@@ -62,6 +67,7 @@ export function coolingChart(input: CoolingChartInput): ChartSpec {
   const pixels = withRows.flatMap((line) =>
     rowPixels(line.rows, places.xField, places.yField, frame),
   );
+  const limitRows = limitCurveRows(input);
   const tooFast = overLimit(judgedPoints(lines), input.limits);
   return {
     $schema: VEGA_LITE_SCHEMA,
@@ -78,6 +84,7 @@ export function coolingChart(input: CoolingChartInput): ChartSpec {
     height: frame.height,
     layer: [
       ...limitSteps(places, input.limits, input.unit, colours),
+      ...(limitRows.length > 0 ? [lineLayer(places, limitRows, colours.computed, "order")] : []),
       ...withRows.map((line) => lineLayer(places, line.rows, line.style, "elapsedHours")),
       ...overLimitDots(places, tooFast, input.unit, colours),
       ...limitNames(places, frame, input.limits, input.unit, pixels, colours),
@@ -139,6 +146,18 @@ function frameOf(lines: readonly CoolingLine[], input: CoolingChartInput): Frame
     ],
     y: [0, roundUp(rate(-wanted))],
   };
+}
+
+/** The changing limit as rows of the chart. */
+function limitCurveRows({ limitCurve, unit }: CoolingChartInput): readonly Row[] {
+  const temp = temperature(unit);
+  const rate = coolingRate(unit);
+  return (limitCurve?.points ?? []).map((point, order) => ({
+    order,
+    [temp.field]: drawn(temp.shown(point.tempC)),
+    [rate.field]: drawn(rate.shown(point.rateCPerHour)),
+    piece: 0,
+  }));
 }
 
 function ticksOf(frame: Frame, unit: TemperatureUnit): readonly number[] {
@@ -206,7 +225,27 @@ function keyEntries(
     };
   });
   const over: KeyEntry = { name: "over the limit", details: [], dot: colours.ember, nearY: 0 };
-  return isTooFast ? [over, ...entries] : entries;
+  return [...(isTooFast ? [over] : []), ...entries, ...limitCurveEntry(frame, input, colours)];
+}
+
+/** The changing limit in the key, near its lowest place; not when all of it is over the top. */
+function limitCurveEntry(
+  frame: Frame,
+  { limitCurve, unit }: CoolingChartInput,
+  colours: Theme,
+): readonly KeyEntry[] {
+  const lowest = Math.min(
+    ...(limitCurve?.points ?? []).map(({ rateCPerHour }) => coolingRate(unit).shown(rateCPerHour)),
+  );
+  if (!limitCurve || lowest > frame.y[1]) return [];
+  return [
+    {
+      name: limitCurve.label,
+      details: [],
+      style: colours.computed,
+      nearY: pixelAt(frame, 0, lowest).y,
+    },
+  ];
 }
 
 function descriptionOf(
@@ -220,5 +259,6 @@ function descriptionOf(
   const over = isTooFast ? "; dots mark where it was over a limit" : "";
   const names = lines.map((line) => line.name).join(", ");
   const steps = limits.length > 0 ? `, with steps for ${limits.join(" and ")}` : "";
-  return `${input.title}: cooling rate against falling temperature after the peak (${names})${steps}${over}.`;
+  const changing = input.limitCurve ? `; dashed: ${input.limitCurve.label}` : "";
+  return `${input.title}: cooling rate against falling temperature after the peak (${names})${steps}${changing}${over}.`;
 }

@@ -23,6 +23,8 @@ export interface Theme {
   /** Thermocouples: solid up to the fourth. */
   readonly measured: readonly LineStyle[];
   readonly planned: LineStyle;
+  /** What is computed for the ware, not measured or planned. */
+  readonly computed: LineStyle;
   /** Several firings in one chart: solid first, then each with a dash of its own. */
   readonly compared: readonly LineStyle[];
 }
@@ -77,6 +79,7 @@ export function theme(dark: boolean | undefined): Theme {
       line(ash, 2.2, 2, 2),
     ],
     planned: line(plan, 1.6, 6, 4),
+    computed: line(rest.ember, 1.2, 3, 2.5),
     compared: [
       line(clay, 2.6),
       line(ash, 1.8, 9, 3),

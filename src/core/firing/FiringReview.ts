@@ -6,6 +6,7 @@ import type { Finding } from "../findings/Finding.ts";
 import type { LogReading } from "../log/LogReading.ts";
 import type { Crossing } from "../ware/Crossing.ts";
 import type { DiagnosedCause } from "./diagnosis/DiagnosedCause.ts";
+import type { FiredPiece } from "./firedPieces.ts";
 
 export type { WitnessOffset };
 
@@ -64,6 +65,8 @@ export interface FiringReview {
     readonly largestAtSeconds: number;
     readonly atPeakC: number;
   } | null;
+  /** The ware whose stress can be computed; empty when the record names no body. */
+  readonly pieces: readonly FiredPiece[];
   readonly offset: WitnessOffset | null;
   readonly comparison: PlanComparison | null;
   /** When something was heard, placed on the log. */

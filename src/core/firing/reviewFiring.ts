@@ -84,6 +84,7 @@ export function reviewFiring(input: FiringInput): Result<FiringReview> {
     reading,
     zones,
     spread: facts.spread,
+    pieces,
     offset: witness?.offset ?? null,
     comparison,
     heard: sounds.value.map(({ what, atSeconds, tempC, note }) => ({

@@ -25,6 +25,8 @@ interface ReportCharts {
   readonly firing?: ChartPair;
   readonly cooling?: ChartPair;
   readonly cones?: ChartPair;
+  /** Only where the body of a piece is known. */
+  readonly strain?: ChartPair;
 }
 
 /** What every report needs to know beside its object. */
@@ -53,6 +55,9 @@ export function reviewBlocks(review: FiringReview, context: ReportContext): read
         crossingBlocks(zone.crossings, { caption: `How fast it went${nameOf(zone)}`, ...when }),
       ),
       ...chartBlocks("Cooling through the inversions", charts.cooling),
+    ]),
+    ...section("Stress in the ware", [
+      ...chartBlocks("Computed stress over strength against time", charts.strain),
     ]),
     ...section("Cones", [
       ...(hottest === null ? [] : coneTableBlocks(hottest.heatwork, { tense: "was", ...when })),

@@ -7,7 +7,7 @@ import { HOTTEST_C } from "./parseSegments.ts";
 import type { Schedule, Segment } from "./Schedule.ts";
 
 /** How closely the peak is found [K]. */
-const CLOSE_ENOUGH_K = 0.01;
+const CLOSE_ENOUGH_K = 0.002;
 
 /** A peak stays at least this far from the temperatures before and after it [K]. */
 const APART_K = 1;

@@ -30,13 +30,16 @@ const LONGEST_HOLD_SECONDS = 6 * 3600;
 const SLOWEST_C_PER_HOUR = 15;
 const FASTEST_C_PER_HOUR = 300;
 
-/** Steps of the answer: a tenth of a degree, a second, a tenth of a degree an hour. */
-const STEP_DEGREES = 0.1;
+/** Peaks are given in such steps of the schedule's unit; crowded cones are 5 °C apart. */
+const STEP_DEGREES = 0.05;
+
+/** Rates are given in such steps of the schedule's unit per hour. */
+const RATE_STEP = 0.1;
 
 /**
  * The same schedule with one thing changed so that a cone is just down, holds and cooling counted:
  * the peak, the hold at the peak, or the rate of the climb to it. The answer is rounded to the
- * hotter side, by at most a tenth of a degree, a second, or a tenth of a degree an hour.
+ * hotter side, by at most a twentieth of a degree, a second, or a tenth of a degree an hour.
  *
  * @returns the problems of `solvePeak`; `schedule/kiln-too-weak` for a peak out of the kiln's reach;
  * `schedule/no-such-hold` or `schedule/no-such-rate`, each with the nearest that is possible.
@@ -106,7 +109,7 @@ function rateFor(input: SolveInput): Result<Schedule> {
     { low: 1 / fastest, high: 1 / SLOWEST_C_PER_HOUR },
     1e-7,
   );
-  return ok({ ...climbing(rateDown(1 / slowness, schedule.unit, STEP_DEGREES)), cone });
+  return ok({ ...climbing(rateDown(1 / slowness, schedule.unit, RATE_STEP)), cone });
 }
 
 /** Where a rising function crosses 0, from the side where it is not below. */

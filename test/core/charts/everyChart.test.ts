@@ -5,7 +5,12 @@ import { coolingChart } from "../../../src/core/charts/coolingChart.ts";
 import { firingChart } from "../../../src/core/charts/firingChart.ts";
 import { overlayChart } from "../../../src/core/charts/overlayChart.ts";
 import { reviewPicture } from "../../../src/core/charts/reviewPicture.ts";
-import { makeCurve } from "../../../src/core/curve/Curve.ts";
+import { strainChart } from "../../../src/core/charts/strainChart.ts";
+import { strainPassages } from "../../../src/core/charts/strainPassages.ts";
+import { computedLimitPoints } from "../../../src/core/charts/weakestPiece.ts";
+import { type Curve, makeCurve } from "../../../src/core/curve/Curve.ts";
+import { wareOf } from "../../../src/core/ware/wareOf.ts";
+import { wareStrain } from "../../../src/core/ware/wareStrain.ts";
 import { drawPng } from "../../../src/node/drawPng.ts";
 import { drawSvg } from "../../../src/node/drawSvg.ts";
 import {
@@ -27,6 +32,14 @@ interface Style {
 }
 
 const TITLE = "Tiles <test> & more";
+const { ware } = wareOf({ wallMm: 12, baseMm: 14, widestMm: 380 });
+
+function strainOf(curve: Curve, { dark }: Style) {
+  const strain = wareStrain(curve, ware);
+  const passages = strainPassages(curve, ware, strain);
+  return strainChart({ title: TITLE, piece: "platters", curve, strain, passages, dark });
+}
+
 const charts = {
   firing: (style: Style) =>
     firingChart({
@@ -58,6 +71,17 @@ const charts = {
       limits: SAMPLE_LIMITS,
       ...style,
     }),
+  "cooling with a computed limit": (style: Style) =>
+    coolingChart({
+      title: TITLE,
+      zones: sampleZones(),
+      planned: samplePlan(),
+      limits: SAMPLE_LIMITS,
+      limitCurve: { label: "half the strength, computed", points: computedLimitPoints(ware) },
+      ...style,
+    }),
+  strain: (style: Style) => strainOf((sampleZones()[0] as { curve: Curve }).curve, style),
+  "strain without an inversion": (style: Style) => strainOf(makeCurve([0, 3600], [20, 100]), style),
   "cooling that has not begun": (style: Style) =>
     coolingChart({
       title: TITLE,

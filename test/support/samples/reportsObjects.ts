@@ -139,6 +139,7 @@ export function sampleReview(overrides: Partial<FiringReview> = {}): FiringRevie
       { what: "a crack", atSeconds: null, tempC: null, note: null },
     ],
     diagnosis: [],
+    pieces: [],
     recordLines: [
       { label: "kiln", text: "front loader, 120 litres" },
       { label: "ware", text: "24 tiles of 8 mm, glazed on both sides" },
