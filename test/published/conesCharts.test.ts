@@ -11,7 +11,7 @@ import type { ConesSourceId } from "../../src/core/sources/cones.ts";
 import { kelvinFromCelsius } from "../../src/core/units/temperature.ts";
 import { firing, ramp } from "../core/cones/rampsAndHolds.ts";
 
-/** Read by eye from the copies, apart from the tables' own transcription. */
+/** Read by eye from the copies, apart from the way the tables were copied. */
 const cells: readonly (readonly [ConesSourceId, ConeSeries, string, number, number])[] = [
   ["cones-ort-c1", "self-supporting", "018", 60, 715],
   ["cones-ret-f", "self-supporting", "06", 60, 998],
