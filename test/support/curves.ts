@@ -48,14 +48,3 @@ export const anyCurve: fc.Arbitrary<Curve> = fc
       steps.map(([, temp]) => temp),
     );
   });
-
-/** mulberry32: the same numbers in [0, 1) for the same seed. */
-export function seededRandom(seed: number): () => number {
-  let state = seed >>> 0;
-  return () => {
-    state = (state + 0x6d2b79f5) >>> 0;
-    let t = Math.imul(state ^ (state >>> 15), 1 | state);
-    t = (t + Math.imul(t ^ (t >>> 7), 61 | t)) ^ t;
-    return ((t ^ (t >>> 14)) >>> 0) / 4294967296;
-  };
-}

@@ -1,4 +1,5 @@
 import type { Curve } from "./Curve.ts";
+import { medianInPlace } from "./median.ts";
 
 /** One edge of a passage. */
 export interface Edge {
@@ -117,19 +118,12 @@ function localLineCrossing(
           ((times[j] as number) - (times[i] as number)),
       );
     }
-  const slope = median(slopes);
-  const level = median(
+  const slope = medianInPlace(slopes);
+  const level = medianInPlace(
     picked.map((i) => (curve.tempsC[i] as number) - slope * ((times[i] as number) - middle)),
   );
   const crossing = middle + (tempC - level) / slope;
   return Math.abs(crossing - middle) <= HALF_WIDTH_SECONDS ? crossing : null;
-}
-
-function median(values: number[]): number {
-  values.sort((a, b) => a - b);
-  const middle = values.length >> 1;
-  const high = values[middle] as number;
-  return values.length % 2 === 1 ? high : (high + (values[middle - 1] as number)) / 2;
 }
 
 /** Times it fell back, by more than noise, over an edge that it had passed. */

@@ -29,6 +29,19 @@ const ABOUT: Readonly<Record<LogFault["kind"], string>> = {
   coarse: "coarse readings",
 };
 
+const LEFT_OUT =
+  "found while the log was read; such readings are left out, nothing is put in their place";
+const KEPT = "found while the log was read; the readings are kept as they are";
+
+const FAULT_BASIS: Readonly<Record<LogFault["kind"], string>> = {
+  gap: "nothing is measured or assumed inside a gap",
+  spike: LEFT_OUT,
+  open: LEFT_OUT,
+  stuck: KEPT,
+  clock: "found while the log was read; every row that is left out is listed",
+  coarse: KEPT,
+};
+
 /** What was wrong with the measuring, rows left out, and how far the zones were apart. */
 export function measuringFindings(facts: FiringFacts): readonly Finding[] {
   return [...faultFindings(facts), ...rejectedRows(facts), ...spreadFindings(facts)];
@@ -60,10 +73,7 @@ function faultFinding(faults: readonly LogFault[], facts: FiringFacts): Finding 
         kind: "count",
       },
     ],
-    basis:
-      first.kind === "gap"
-        ? "nothing is measured or assumed inside a gap"
-        : "found while the log was read; such readings are left out, nothing is put in their place",
+    basis: FAULT_BASIS[first.kind],
     advice: first.kind === "stuck" || first.kind === "open" ? "Check the thermocouple." : "",
     zone: facts.zones.length > 1 ? first.channel : null,
     span: {

@@ -1,4 +1,5 @@
 import type { Curve } from "../curve/Curve.ts";
+import { medianInPlace } from "../curve/median.ts";
 
 /** Times [s] and temperatures [°C] of equal length, reduced. */
 export interface Bins {
@@ -45,8 +46,8 @@ function binned(curve: Curve, first: number, last: number, width: number): Bins 
   let from = first;
   for (let i = first; i <= last; i++) {
     if (i < last && binOf(i + 1) === binOf(from)) continue;
-    times.push(median(curve.timesSeconds.slice(from, i + 1)));
-    temps.push(median(curve.tempsC.slice(from, i + 1)));
+    times.push(medianInPlace(curve.timesSeconds.slice(from, i + 1)));
+    temps.push(medianInPlace(curve.tempsC.slice(from, i + 1)));
     from = i + 1;
   }
   const step =
@@ -60,13 +61,4 @@ function binned(curve: Curve, first: number, last: number, width: number): Bins 
     toSeconds: curve.timesSeconds[last] as number,
     widthSeconds: step,
   };
-}
-
-/** Middle value; the mean of the middle two when their number is even. */
-function median(values: Float64Array): number {
-  if (values.length === 1) return values[0] as number;
-  values.sort();
-  const middle = values.length >>> 1;
-  const high = values[middle] as number;
-  return values.length % 2 === 1 ? high : ((values[middle - 1] as number) + high) / 2;
 }

@@ -118,6 +118,7 @@ function reading(
       ...clockFaults,
       ...doubtFaults(times, seconds),
       ...gaps.map(gapFault),
+      ...coarseFaults(seconds),
       ...channels.flatMap(({ faults }) => faults),
       ...stuckFaults(curvesOf(channels, "temperature"), curvesOf(channels, "set-point")),
     ],
@@ -134,6 +135,25 @@ function numbersIn(
     0,
   );
   return { readings, dropped: rows.length - readings };
+}
+
+/** Above this step a window of 15 min holds fewer than three readings [s]. */
+const COARSE_STEP_SECONDS = 300;
+
+/** Readings so far apart that rates over short times are rough. */
+function coarseFaults(seconds: Float64Array): readonly LogFault[] {
+  const step = medianStep(seconds);
+  if (step <= COARSE_STEP_SECONDS) return [];
+  return [
+    {
+      kind: "coarse",
+      channel: null,
+      fromSeconds: 0,
+      toSeconds: seconds[seconds.length - 1] as number,
+      count: seconds.length,
+      what: `There is one reading in ${Math.round(step / 60)} min, so the fastest rates are rough and short turns are not seen.`,
+    },
+  ];
 }
 
 interface ReadChannel {

@@ -3,7 +3,8 @@ import { describe, expect, it } from "vitest";
 import { bandPassage } from "../../../src/core/curve/bandPassage.ts";
 import { makeCurve } from "../../../src/core/curve/Curve.ts";
 import { offsetBy, shifted } from "../../../src/core/curve/moved.ts";
-import { corners, sampled, seededRandom } from "../../support/curves.ts";
+import { seededEven } from "../../../src/core/ware/seededEven.ts";
+import { corners, sampled } from "../../support/curves.ts";
 
 const QUARTZ = { name: "quartz inversion", lowC: 520, highC: 620 };
 
@@ -75,7 +76,7 @@ describe("the passage through a band", () => {
   });
 
   it("does not count noise at the edge as turning back", () => {
-    const random = seededRandom(7);
+    const random = seededEven(7);
     const clean = sampled(corners([0, 1000], [8, 200]), 10);
     const noisy = makeCurve(
       clean.timesSeconds,

@@ -187,6 +187,20 @@ describe("a thermocouple", () => {
     expect(stuck.map(({ channel, count }) => [channel, count])).toEqual([["Bottom (°C)", 20]]);
   });
 
+  it("stuck at one value with nothing beside it is named when it lets go with a jump", () => {
+    const text = wide("Time (s),Kiln (°C)", (tempC, i) => [i >= 40 && i < 70 ? 300 : tempC]);
+    const stuck = reading(text).faults.filter((fault) => fault.kind === "stuck");
+    expect(stuck.map(({ count }) => count)).toEqual([30]);
+    expect(stuck[0]?.what).toMatch(/stays at exactly 300 °C, then jumps by \d+ K/);
+  });
+
+  it("read every ten minutes is called coarse, every minute not", () => {
+    const coarse = (stepSeconds: number) =>
+      reading(writeLog(firing(60, stepSeconds))).faults.filter(({ kind }) => kind === "coarse");
+    expect(coarse(600)[0]?.what).toContain("one reading in 10 min");
+    expect(coarse(60)).toEqual([]);
+  });
+
   it("that gives nothing for a while leaves a gap that nothing bridges", () => {
     const samples = firing(100, 60).filter((_, i) => i < 40 || i > 60);
     const log = reading(writeLog(samples));

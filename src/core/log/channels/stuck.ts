@@ -13,14 +13,14 @@ const LEAST_READINGS = 10;
 /** Change of another column meanwhile that this one should have followed [K]. */
 const MOVED_K = 40;
 
-/** Stretches in which a thermocouple shows one and the same value while another column moves. */
+/** Stretches in which a thermocouple shows one and the same value while another column moves, or, alone, before a jump. */
 export function stuckFaults(
   temperatures: readonly NamedCurve[],
   witnesses: readonly NamedCurve[],
 ): readonly LogFault[] {
   return temperatures.flatMap(({ name, curve }) => {
     const others = [...temperatures, ...witnesses].filter((other) => other.curve !== curve);
-    if (others.length === 0) return [];
+    if (others.length === 0) return runsOf(curve).flatMap((run) => frozen(name, curve, run));
     return runsOf(curve).flatMap((run) => {
       const mover = others.find((other) => changeOver(other.curve, run) > MOVED_K);
       if (mover === undefined) return [];
@@ -36,6 +36,24 @@ export function stuckFaults(
       return [fault];
     });
   });
+}
+
+/** A run that ends in a jump, as a reading that was frozen and let go does. */
+function frozen(name: string, curve: Curve, run: Run): readonly LogFault[] {
+  const value = curve.tempsC[run.from] as number;
+  const next = curve.tempsC[run.to + 1];
+  const isGap = curve.gaps.some((gap) => gap.fromSeconds === run.toSeconds);
+  if (next === undefined || isGap || Math.abs(next - value) <= MOVED_K) return [];
+  return [
+    {
+      kind: "stuck",
+      channel: name,
+      fromSeconds: run.fromSeconds,
+      toSeconds: run.toSeconds,
+      count: run.to - run.from + 1,
+      what: `${name} stays at exactly ${Math.round(value)} °C, then jumps by ${Math.round(Math.abs(next - value))} K from one reading to the next.`,
+    },
+  ];
 }
 
 interface Run {
