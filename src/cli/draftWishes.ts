@@ -1,12 +1,17 @@
+import type { ConeSeries } from "../core/cones/cone.ts";
 import { parseCone } from "../core/cones/coneName.ts";
+import { nearWord } from "../core/document/nearWord.ts";
 import { failed, ok, type Result } from "../core/problem.ts";
 import type { WantedCooling } from "../core/schedule/newCooling.ts";
+import { wareSizeProblems } from "../core/schedule/wareSizeProblems.ts";
 import { parseDuration } from "../core/units/parseDuration.ts";
-import { parseLength } from "../core/units/parseLength.ts";
 import { parseTemperature } from "../core/units/parseTemperature.ts";
 import type { TemperatureUnit } from "../core/units/temperature.ts";
 import { bodyNamed } from "../core/ware/bodies.ts";
 import type { Body } from "../core/ware/Ware.ts";
+import { wareLength } from "../core/ware/wareLength.ts";
+import { readBody } from "../node/readBody.ts";
+import { coneSeries } from "./coneSeries.ts";
 
 /** What the command line says of the ware, for new and for existing schedules. */
 export interface WareOptions {
@@ -19,6 +24,7 @@ export interface WareOptions {
 /** What the command line wishes of a new schedule. */
 export interface WishOptions extends WareOptions {
   readonly cone?: string;
+  readonly series?: string;
   readonly cooling?: string;
   readonly within?: string;
 }
@@ -34,26 +40,40 @@ export interface WantedWare {
 /** The wishes for a new schedule, understood. */
 export interface Wishes {
   readonly cone: string;
+  readonly series: ConeSeries;
   readonly cooling: WantedCooling;
   readonly withinSeconds: number | null;
 }
 
-/** The cone, the cooling and the time allowed, or every problem with them. */
+/** The cone and its series, the cooling and the time allowed, or every problem with them. */
 export function wishesFrom(options: WishOptions, unit: TemperatureUnit): Result<Wishes> {
-  const cone = coneFrom(options.cone);
+  const series = coneSeries(options.series ?? "self-supporting");
+  const cone = series.ok ? coneFrom(options.cone, series.value) : ok("");
   const cooling = coolingFrom(options.cooling ?? "natural", unit);
-  const within =
-    options.within === undefined
-      ? ok(null)
-      : parseDuration(options.within, { bareUnit: "h", where: "--within" });
-  if (cone.ok && cooling.ok && within.ok)
-    return ok({ cone: cone.value, cooling: cooling.value, withinSeconds: within.value });
-  return failed(...[cone, cooling, within].flatMap((part) => (part.ok ? [] : part.problems)));
+  const within = withinFrom(options.within);
+  if (series.ok && cone.ok && cooling.ok && within.ok)
+    return ok({
+      cone: cone.value,
+      series: series.value,
+      cooling: cooling.value,
+      withinSeconds: within.value,
+    });
+  return failed(
+    ...[series, cone, cooling, within].flatMap((part) => (part.ok ? [] : part.problems)),
+  );
 }
 
-/** A cone as the command line names it. */
-export function coneFrom(text: string | undefined): Result<string> {
-  if (text !== undefined) return parseCone(text, { series: "self-supporting", where: "--cone" });
+function withinFrom(text: string | undefined): Result<number | null> {
+  if (text === undefined) return ok(null);
+  const span = parseDuration(text, { bareUnit: "h", where: "--within" });
+  if (span.ok) return span;
+  const expected = '"36 h", "30 h 30 min", "30:30" (hours and minutes), or a bare number of hours';
+  return failed(...span.problems.map((problem) => ({ ...problem, expected, fix: "--within 36h" })));
+}
+
+/** A cone as the command line names it, in its series. */
+export function coneFrom(text: string | undefined, series: ConeSeries): Result<string> {
+  if (text !== undefined) return parseCone(text, { series, where: "--cone" });
   return failed({
     code: "command/no-cone",
     where: "--cone",
@@ -63,24 +83,32 @@ export function coneFrom(text: string | undefined): Result<string> {
   });
 }
 
-/** The ware as the command line describes it; its body is looked for at the cone it is fired to. */
-export function wareFrom(options: WareOptions, cone: string | null): Result<WantedWare> {
-  const body = options.body === undefined ? ok(null) : bodyFrom(options.body, cone);
-  const [wall, base, width] = (["wall", "base", "width"] as const).map((name) => {
-    const text = options[name];
-    return text === undefined ? ok(null) : parseLength(text, { where: `--${name}` });
+/**
+ * The ware as the command line describes it.
+ * Its body is read from a file, or looked for in the list at the cone that it is fired to.
+ */
+export async function wareFrom(
+  options: WareOptions,
+  cone: string | null,
+): Promise<Result<WantedWare>> {
+  const body = options.body === undefined ? ok(null) : await bodyFrom(options.body, cone);
+  const [wall, base, width] = (["wall", "base", "width"] as const).map((option) => {
+    const text = options[option];
+    const name = option === "width" ? "widest" : option;
+    return text === undefined ? ok(null) : wareLength(text, { name, where: `--${option}` });
   }) as [Result<number | null>, Result<number | null>, Result<number | null>];
-  if (body.ok && wall.ok && base.ok && width.ok)
-    return ok({
-      body: body.value,
-      wallMm: wall.value,
-      baseMm: base.value,
-      widestMm: width.value,
-    });
+  if (body.ok && wall.ok && base.ok && width.ok) {
+    const sizes = { wallMm: wall.value, baseMm: base.value, widestMm: width.value };
+    const wrong = wareSizeProblems(sizes);
+    return wrong.length > 0 ? failed(...wrong) : ok({ body: body.value, ...sizes });
+  }
   return failed(...[body, wall, base, width].flatMap((part) => (part.ok ? [] : part.problems)));
 }
 
-function bodyFrom(words: string, cone: string | null): Result<Body> {
+const BODY_FILE = /\.(?:ya?ml|json)$/i;
+
+async function bodyFrom(words: string, cone: string | null): Promise<Result<Body>> {
+  if (BODY_FILE.test(words)) return await readBody(words);
   const named = bodyNamed(words, "--body");
   if (cone === null || /\d/.test(words)) return named;
   const fired = bodyNamed(`${words} ${cone}`, "--body");
@@ -90,7 +118,7 @@ function bodyFrom(words: string, cone: string | null): Result<Body> {
 const HOLD = /^hold\s+([\d.]+\s*°?\s*[cf]?)\s+(?:for\s+)?(\d.*)$/i;
 
 function coolingFrom(text: string, unit: TemperatureUnit): Result<WantedCooling> {
-  const words = text.trim();
+  const words = text.trim().toLowerCase();
   if (words === "natural" || words === "slow") return ok({ kind: words });
   const hold = HOLD.exec(words);
   const at = parseTemperature(hold?.[1] ?? "", { unit, where: "--cooling" });
@@ -100,8 +128,16 @@ function coolingFrom(text: string, unit: TemperatureUnit): Result<WantedCooling>
   return failed({
     code: "command/cooling",
     where: "--cooling",
-    what: `"${words.slice(0, 40)}" is no way of cooling that is known`,
-    expected: 'natural, slow, or a hold on the way down: "hold 900C 1h"',
-    fix: "--cooling slow",
+    what: `"${text.trim().slice(0, 40)}" is no way of cooling that is known`,
+    expected: 'natural, slow, or a hold on the way down with its length: "hold 900C 1h"',
+    fix: nearestCooling(words, at.ok ? (hold?.[1] ?? null) : null),
   });
+}
+
+/** What was most likely meant by words that are no cooling. */
+function nearestCooling(words: string, holdAt: string | null): string {
+  if (!/^h[oe]l/.test(words)) return `--cooling ${nearWord(words, ["natural", "slow"]) ?? "slow"}`;
+  const at = holdAt ?? /\d+(?:\.\d+)?\s*°?\s*[cf]\b/.exec(words)?.[0] ?? "900C";
+  const span = /\d+(?:\.\d+)?\s*(?:h|min)\b/.exec(words)?.[0] ?? "1h";
+  return `--cooling "hold ${at.replace(/\s+/g, "").toUpperCase()} ${span}"`;
 }

@@ -6,17 +6,13 @@ import { pieceOf } from "../core/schedule/pieceOf.ts";
 import { repairSchedule } from "../core/schedule/repairSchedule.ts";
 import type { Schedule } from "../core/schedule/Schedule.ts";
 import { type Solvable, solveSchedule } from "../core/schedule/solveSchedule.ts";
+import { toldWare } from "../core/schedule/toldWare.ts";
 import { printDifference } from "../core/units/print.ts";
 import { readSchedule } from "../node/readSchedule.ts";
-import {
-  coneFrom,
-  type WantedWare,
-  type WishOptions,
-  wareFrom,
-  wishesFrom,
-} from "./draftWishes.ts";
-import { offsetFrom, wattsFrom } from "./options.ts";
+import { coneFrom, type WishOptions, wareFrom, wishesFrom } from "./draftWishes.ts";
+import { offsetFrom, tariffFrom, wattsFrom } from "./options.ts";
 import { type OwnKiln, ownKiln } from "./ownKiln.ts";
+import { newOnlyProblems, wantedOfRead } from "./readScheduleWishes.ts";
 
 /** What the command line says of what to draft. */
 export interface DraftWishOptions extends WishOptions {
@@ -26,6 +22,7 @@ export interface DraftWishOptions extends WishOptions {
   readonly damp?: boolean;
   readonly kiln?: readonly string[];
   readonly power?: string;
+  readonly tariff?: string;
   readonly offset?: string;
   readonly unit?: "C" | "F";
 }
@@ -55,8 +52,11 @@ export async function draftedInput(
   if (clash !== null) return failed(clash);
   const offset = offsetFrom(options.offset);
   const power = wattsFrom(options.power);
-  if (!power.ok) return power;
-  const own = options.kiln === undefined ? ok(null) : await ownKiln(options.kiln, power.value);
+  const tariff = tariffFrom(options.tariff);
+  if (!power.ok || !tariff.ok)
+    return failed(...[power, tariff].flatMap((part) => (part.ok ? [] : part.problems)));
+  const told = { powerWatt: power.value, tariffPerKWh: tariff.value };
+  const own = options.kiln === undefined ? ok(null) : await ownKiln(options.kiln, told);
   if (!offset.ok || !own.ok)
     return failed(...[offset, own].flatMap((part) => (part.ok ? [] : part.problems)));
   const past = options.offset === undefined ? (own.value?.offset ?? null) : null;
@@ -70,14 +70,14 @@ export async function draftedInput(
     : changed(path, options, { known, said });
 }
 
-function drafted(
+async function drafted(
   options: DraftWishOptions,
   known: DraftedInput["known"],
   said: readonly string[],
-): Result<DraftedInput> {
+): Promise<Result<DraftedInput>> {
   const unit = options.unit ?? "C";
   const wishes = wishesFrom(options, unit);
-  const ware = wareFrom(options, options.cone ?? null);
+  const ware = await wareFrom(options, options.cone ?? null);
   if (!wishes.ok || !ware.ok)
     return failed(...[wishes, ware].flatMap((part) => (part.ok ? [] : part.problems)));
   const { body, widestMm } = ware.value;
@@ -86,7 +86,6 @@ function drafted(
   const made = newSchedule({
     ...wishes.value,
     ...known,
-    series: "self-supporting",
     unit,
     ware: {
       body,
@@ -115,15 +114,16 @@ async function changed(
   from: { readonly known: DraftedInput["known"]; readonly said: readonly string[] },
 ): Promise<Result<DraftedInput>> {
   const read = await readSchedule(path);
-  const cone = options.cone === undefined ? ok(null) : coneFrom(options.cone);
-  if (!read.ok || !cone.ok)
-    return failed(...[read, cone].flatMap((part) => (part.ok ? [] : part.problems)));
-  const wanted = cone.value ?? read.value.cone;
-  const told = wareFrom(options, wanted);
+  const idle = newOnlyProblems(options);
+  if (!read.ok || idle.length > 0) return failed(...(read.ok ? [] : read.problems), ...idle);
+  const wanted = wantedOfRead(read.value, options);
+  if (!wanted.ok) return wanted;
+  const { schedule, said } = wanted.value;
+  const told = await wareFrom(options, schedule.cone);
   if (!told.ok) return told;
-  const before = { ...read.value, cone: wanted, ware: withTold(read.value.ware, told.value) };
+  const before = { ...schedule, ware: toldWare(schedule.ware, told.value) };
   const { known } = from;
-  const assumed = [...from.said, ...(pieceOf(before.ware)?.assumed ?? [])];
+  const assumed = [...from.said, ...said, ...(pieceOf(before.ware)?.assumed ?? [])];
   const kiln = known.kiln ?? REFERENCE_KILN;
   if (options.repair) {
     const repair = repairSchedule({ schedule: before, ...known });
@@ -131,7 +131,7 @@ async function changed(
     return ok({ schedule: after, mending: { before, after, repair, kiln }, known, assumed });
   }
   if (options.solve === undefined) return ok({ schedule: before, mending: null, known, assumed });
-  const goal = before.cone === null ? coneFrom(undefined) : ok(before.cone);
+  const goal = before.cone === null ? coneFrom(undefined, before.series) : ok(before.cone);
   if (!goal.ok) return goal;
   const solved = solveSchedule({
     schedule: before,
@@ -142,17 +142,6 @@ async function changed(
   if (!solved.ok) return solved;
   const after = solved.value;
   return ok({ schedule: after, mending: { before, after, repair: null, kiln }, known, assumed });
-}
-
-/** The ware of a file, with what the command line says of it in its place. */
-function withTold(ware: Schedule["ware"], told: WantedWare): Schedule["ware"] {
-  return {
-    ...ware,
-    ...(told.body && { body: told.body }),
-    ...(told.wallMm !== null && { wallMm: told.wallMm }),
-    ...(told.baseMm !== null && { baseMm: told.baseMm }),
-    ...(told.widestMm !== null && { widestMm: told.widestMm }),
-  };
 }
 
 function offsetSentence(past: NonNullable<OwnKiln["offset"]>, unit: "C" | "F"): string {
@@ -181,7 +170,16 @@ function contradiction(path: string | undefined, options: DraftWishOptions): Pro
       where: "command line",
       what: "no schedule is given",
       expected: "a schedule file, - for standard input, or --new",
-      fix: "undunted draft --new --cone 5",
+      fix: swallowed(options.kiln) ?? "undunted draft --new --cone 5",
+    };
+  const forKiln = (["power", "tariff"] as const).find((name) => options[name] !== undefined);
+  if (options.kiln === undefined && forKiln !== undefined)
+    return {
+      code: "command/no-kiln",
+      where: `--${forKiln}`,
+      what: `--${forKiln} is given without --kiln`,
+      expected: "logs of the kiln, from whose output column the electricity is worked out",
+      fix: `add --kiln with its logs, or leave --${forKiln} out`,
     };
   const changes = [
     options.new && "--new",
@@ -196,4 +194,12 @@ function contradiction(path: string | undefined, options: DraftWishOptions): Pro
     expected: "one of --new, --solve and --repair at a time",
     fix: "write the first with -o, then change that file",
   };
+}
+
+/** --kiln takes every word after it; a schedule among its logs was meant to stand before. */
+function swallowed(kiln: readonly string[] | undefined): string | null {
+  const schedule = kiln?.find((path) => /\.(ya?ml|json)$/i.test(path));
+  if (schedule === undefined) return null;
+  const logs = kiln?.filter((path) => path !== schedule).join(" ");
+  return `write the schedule before --kiln, which takes every name after it for a log: undunted draft ${schedule} --kiln ${logs}`;
 }

@@ -66,8 +66,10 @@ export function offsetFrom(text: string | undefined): Result<number> {
     code: "command/offset",
     where: "--offset",
     what: `"${text}" is not an offset of a thermocouple`,
-    expected: `a difference of at most ${LARGEST_OFFSET_K} °C with its unit: 8C, -12F`,
-    fix: "--offset 8C",
+    expected: `what to add to its readings, with its unit: 8C, -12F; at most ${LARGEST_OFFSET_K} °C (180 °F) either way`,
+    fix: Number.isNaN(value)
+      ? "--offset 8C"
+      : "--offset 8C, the difference and not the temperature; a thermocouple further out than that wants replacing",
   });
 }
 
@@ -85,5 +87,19 @@ export function wattsFrom(text: string | undefined): Result<number | null> {
     what: `"${text}" is not the wattage of a kiln`,
     expected: "a power with its unit, from the plate of the kiln: 10.5kW, 4400W",
     fix: "--power 10.5kW",
+  });
+}
+
+/** Price of a kilowatt-hour from `0.30`. */
+export function tariffFrom(text: string | undefined): Result<number | null> {
+  if (text === undefined) return ok(null);
+  const written = writtenQuantity(text);
+  if (written && written.unit === "" && written.value >= 0) return ok(written.value);
+  return failed({
+    code: "command/tariff",
+    where: "--tariff",
+    what: `"${text}" is not the price of a kilowatt-hour`,
+    expected: "a plain number, in whatever money: 0.30",
+    fix: "--tariff 0.30",
   });
 }

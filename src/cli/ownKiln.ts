@@ -17,7 +17,7 @@ export interface OwnKiln {
 /** A kiln from its logs, and the offset of its thermocouple from the witness cones beside them. */
 export async function ownKiln(
   paths: readonly string[],
-  powerWatt: number | null,
+  told: { readonly powerWatt: number | null; readonly tariffPerKWh: number | null },
 ): Promise<Result<OwnKiln>> {
   const problems: Problem[] = [];
   const firings = [];
@@ -35,7 +35,10 @@ export async function ownKiln(
     if (review?.ok && review.value.offset !== null) offsets.push(review.value.offset);
   }
   if (problems.length > 0) return failed(...problems);
-  const learned = learnKiln(firings, powerWatt === null ? {} : { powerWatt });
+  const learned = learnKiln(firings, {
+    ...(told.powerWatt !== null && { powerWatt: told.powerWatt }),
+    ...(told.tariffPerKWh !== null && { tariffPerKWh: told.tariffPerKWh }),
+  });
   if (!learned.ok) return learned;
   return ok({ kiln: asAssumedKiln(learned.value), offset: pastOffset(offsets) });
 }

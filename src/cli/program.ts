@@ -45,18 +45,26 @@ Exit codes: 0 fine, 1 it ran and the answer is no (a warning, a cone not reached
       .option("-o, --output <file>", "write the new schedule; - prints it alone")
       .optionsGroup("Ware, kiln and wishes:")
       .option("--cone <cone>", "the cone to reach: 5, 05, 5.5")
-      .option("--body <words>", "clay body: stoneware, porcelain 10, cristobalitic, earthenware")
+      .option(
+        "--body <words>",
+        "clay body: stoneware, porcelain 10, cristobalitic, earthenware; or a file: my-clay.yaml",
+      )
       .option("--wall <length>", "thickness of the walls: 6, 1/4in")
       .option("--base <length>", "thickness of the base; the wall's when left out")
       .option("--width <length>", "widest piece: 150mm, 16in")
       .option("--damp", "the ware goes in damp")
       .option("--cooling <way>", 'natural, slow, or "hold 900C 1h" on the way down')
       .option("--within <time>", "longest it may take, down to 100 °C: 36h")
+      .option(
+        "--series <name>",
+        "kind of cone: self-supporting, large, small, self-supporting-iron-free, large-iron-free",
+      )
       .option("--kiln <log...>", "past logs of the kiln, and the witness cones beside them")
       .option(
         "--power <watts>",
         "with --kiln, from the plate of the kiln, for the electricity: 10.5kW",
-      ),
+      )
+      .option("--tariff <price>", "with --kiln and --power, price of a kilowatt-hour: 0.30"),
     { pictures: true },
   ).action(async (path: string | undefined, options) =>
     setExit(await load(import("./commands/draft.ts"))(path, options)),
@@ -70,7 +78,14 @@ Exit codes: 0 fine, 1 it ran and the answer is no (a warning, a cone not reached
         .argument("<log...>", "log files (any delimited table of time and temperature)")
         .option("--record <file>", "firing record; else the .yaml beside the log, if there is one")
         .option("--against <schedule>", "compare with this schedule")
-        .option("--heard <time...>", "when pinging was heard: 14:05, or +11:30 from the start"),
+        .option(
+          "--heard <sound...>",
+          'what was heard and when: "a crack 14:05", "ticking +11:30" from the start; a time alone is pinging; write it after the log',
+        )
+        .option(
+          "--kiln <log...>",
+          "past logs of the kiln, and the records beside them: what has changed since",
+        ),
       { pictures: true },
     ),
   ).action(async (paths: string[], options) =>
@@ -117,7 +132,7 @@ Exit codes: 0 fine, 1 it ran and the answer is no (a warning, a cone not reached
   program
     .command("schema")
     .description("Print the JSON Schema of a file or a document")
-    .argument("[name]", "schedule, record, review, draft, compare, kiln, cones, problems")
+    .argument("[name]", "schedule, record, body, review, draft, compare, kiln, cones, problems")
     .option("--json", "accepted for sameness; the schema is JSON already")
     .action(async (name: string | undefined, options) =>
       setExit(await load(import("./commands/schema.ts"))(name, options)),

@@ -15,6 +15,8 @@ export interface FiringFiles {
   readonly reading: LogReading;
   readonly record: FiringRecord | null;
   readonly plan: Schedule | null;
+  /** Where the plan was found, as a path from the same folder as the log's. */
+  readonly planPath: string | null;
   /** What was looked for and not found, as sentences. */
   readonly remarks: readonly string[];
 }
@@ -69,21 +71,23 @@ async function readPlan(
   logPath: string,
   schedulePath: string | null,
   record: FiringRecord | null,
-): Promise<Result<{ readonly plan: Schedule | null; readonly remarks: readonly string[] }>> {
-  if (schedulePath !== null) {
-    const schedule = await readSchedule(schedulePath);
-    return schedule.ok ? ok({ plan: schedule.value, remarks: [] }) : failed(...schedule.problems);
-  }
+): Promise<Result<Pick<FiringFiles, "plan" | "planPath" | "remarks">>> {
+  if (schedulePath !== null) return planAt(schedulePath);
   const named = record?.schedule;
-  if (!named) return ok({ plan: null, remarks: [] });
+  if (!named) return ok({ plan: null, planPath: null, remarks: [] });
   const folder = logPath === "-" ? "." : dirname(logPath);
-  for (const path of placesFor(named, folder))
-    if (await isThere(path)) {
-      const schedule = await readSchedule(path);
-      return schedule.ok ? ok({ plan: schedule.value, remarks: [] }) : failed(...schedule.problems);
-    }
+  for (const path of placesFor(named, folder)) if (await isThere(path)) return planAt(path);
   const remark = `the record names the schedule ${named}, which is neither beside it nor in ../schedules: firing not compared with it`;
-  return ok({ plan: null, remarks: [remark] });
+  return ok({ plan: null, planPath: null, remarks: [remark] });
+}
+
+async function planAt(
+  path: string,
+): Promise<Result<Pick<FiringFiles, "plan" | "planPath" | "remarks">>> {
+  const schedule = await readSchedule(path);
+  return schedule.ok
+    ? ok({ plan: schedule.value, planPath: path, remarks: [] })
+    : failed(...schedule.problems);
 }
 
 function placesFor(named: string, folder: string): readonly string[] {

@@ -53,7 +53,7 @@ describe("undunted draft --new", () => {
 
   it.each([
     [["--cone", "5", "--cooling", "slow", "--within", "6h"], "schedule/too-little-time"],
-    [["--cone", "5", "--wall", "120"], "schedule/ware-thickness"],
+    [["--cone", "5", "--wall", "120"], "ware/thickness"],
     [["--cone", "5", "--body", "granite"], "ware/unknown-body"],
     [["--cone", "5", "--cooling", "fast"], "command/cooling"],
     [[], "command/no-cone"],

@@ -1,14 +1,20 @@
-import { existsSync, readFileSync } from "node:fs";
+import { existsSync, readFileSync, writeFileSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { buildProgram } from "../../src/cli/program.ts";
-import { undunted } from "../support/undunted.ts";
+import { emptyFolder, undunted } from "../support/undunted.ts";
 
 const README = readFileSync("README.md", "utf8");
 
 const SESSIONS = [...README.matchAll(/```console\n\$ npx undunted (.*)\n([\s\S]*?)```/g)].map(
   ([, command, output]) => ({ command: command as string, output: (output as string).trimEnd() }),
 );
+
+/** The example file of the README that has this in it. */
+function fileWith(words: string): string {
+  const files = [...README.matchAll(/```yaml\n([\s\S]*?)```/g)].map(([, yaml]) => yaml as string);
+  return files.find((yaml) => yaml.includes(words)) as string;
+}
 
 /** Words of a command line, quotes taken off. */
 function words(command: string): readonly string[] {
@@ -32,8 +38,16 @@ describe("the README", () => {
   });
 
   it("shows a schedule that the command accepts without a warning", () => {
-    const yaml = /```yaml\n([\s\S]*?)```/.exec(README)?.[1] as string;
-    expect(undunted(["draft", "-"], { input: yaml }).exit).toBe(0);
+    expect(undunted(["draft", "-"], { input: fileWith("segments:") }).exit).toBe(0);
+  });
+
+  it("shows a body that the command takes, with its number and its source", () => {
+    const path = join(emptyFolder(), "body.yaml");
+    writeFileSync(path, fileWith("ruptureMPa:"));
+    const { exit, out } = undunted(["draft", "--new", "--cone", "5", "--body", path]);
+    expect(exit).toBe(0);
+    expect(out).toContain("grogged stoneware, our own bars");
+    expect(out.replace(/\s+/g, " ")).toContain("30 MPa 24 to 36 ten bars broken");
   });
 
   it("names the commands of its table and the options of its text as they are", () => {

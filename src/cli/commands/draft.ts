@@ -57,18 +57,25 @@ async function report(
   const unit = options.unit ?? schedule.unit;
   const context = { unit, assumed, ...(mending && { mending }) };
   const charts = draftCharts(draft);
+  const { strain } = charts;
   const pictures = await writePictures(options, {
     html: async () =>
       draftHtml(draft, {
         ...context,
-        charts: await drawn({
+        charts: await drawn<string>({
           firing: (dark) => charts.firing({ unit, dark }),
           cooling: (dark) => charts.cooling({ unit, dark }),
           cones: (dark) => charts.cones({ unit, dark }),
+          ...(strain && { strain: (dark: boolean) => strain({ unit, dark }) }),
         }),
       }),
     picture: () =>
-      reviewPicture([charts.firing({ unit }), charts.cooling({ unit }), charts.cones({ unit })]),
+      reviewPicture([
+        charts.firing({ unit }),
+        charts.cooling({ unit }),
+        ...(strain ? [strain({ unit })] : []),
+        charts.cones({ unit }),
+      ]),
   });
   if (!pictures.ok) return pictures;
   if (options.output !== undefined) {

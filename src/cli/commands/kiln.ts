@@ -7,11 +7,10 @@ import { failed, ok, type Problem, type Result } from "../../core/problem.ts";
 import { kilnDocument } from "../../core/reports/documents/kilnDocument.ts";
 import { kilnHtml } from "../../core/reports/kilnHtml.ts";
 import { kilnText } from "../../core/reports/kilnText.ts";
-import { writtenQuantity } from "../../core/units/parseQuantity.ts";
 import { CRISTOBALITE_BAND, QUARTZ_BAND } from "../../core/ware/inversionBands.ts";
 import { readFiring } from "../../node/readFiring.ts";
 import { answer, answerJson, type CommonOptions, EXIT, paintFor, refuse } from "../conversation.ts";
-import { type LogCommandOptions, logOptionsFrom, wattsFrom } from "../options.ts";
+import { type LogCommandOptions, logOptionsFrom, tariffFrom, wattsFrom } from "../options.ts";
 import { drawn, writePictures } from "../pictures.ts";
 
 interface KilnOptions extends CommonOptions, LogCommandOptions {
@@ -94,18 +93,4 @@ function noTemperatures(name: string): Problem {
     expected: "a column of temperatures over a whole firing",
     fix: "name the column with --column",
   };
-}
-
-/** Price of a kilowatt-hour from `0.30`. */
-function tariffFrom(text: string | undefined): Result<number | null> {
-  if (text === undefined) return ok(null);
-  const written = writtenQuantity(text);
-  if (written && written.unit === "" && written.value >= 0) return ok(written.value);
-  return failed({
-    code: "command/tariff",
-    where: "--tariff",
-    what: `"${text}" is not the price of a kilowatt-hour`,
-    expected: "a plain number, in whatever money: 0.30",
-    fix: "--tariff 0.30",
-  });
 }

@@ -3,6 +3,7 @@ import { reviewPicture } from "../../core/charts/reviewPicture.ts";
 import { hasWarning } from "../../core/findings/ordered.ts";
 import type { FiringReview } from "../../core/firing/FiringReview.ts";
 import { reviewFiring } from "../../core/firing/reviewFiring.ts";
+import type { SoundSaid } from "../../core/firing/soundSaid.ts";
 import type { LogOptions } from "../../core/log/LogReading.ts";
 import type { Problem, Result } from "../../core/problem.ts";
 import { reviewDocument } from "../../core/reports/documents/reviewDocument.ts";
@@ -10,6 +11,7 @@ import { reviewHtml } from "../../core/reports/reviewHtml.ts";
 import { reviewText } from "../../core/reports/reviewText.ts";
 import type { TemperatureUnit } from "../../core/units/temperature.ts";
 import { readFiring } from "../../node/readFiring.ts";
+import { aroundFiring } from "../aroundFiring.ts";
 import {
   answer,
   answerJson,
@@ -19,6 +21,7 @@ import {
   refuse,
   say,
 } from "../conversation.ts";
+import { heardFrom } from "../heardFrom.ts";
 import { type LogCommandOptions, logOptionsFrom } from "../options.ts";
 import { drawn, writePictures } from "../pictures.ts";
 
@@ -26,17 +29,20 @@ interface ReviewOptions extends CommonOptions, LogCommandOptions {
   readonly record?: string;
   readonly against?: string;
   readonly heard?: readonly string[];
+  readonly kiln?: readonly string[];
 }
 
 /** `undunted review LOG…`: what these firings did. One broken log does not stop the rest. */
 export async function run(paths: readonly string[], options: ReviewOptions): Promise<number> {
   const logOptions = logOptionsFrom(options);
+  const heard = heardFrom(options.heard ?? []);
   if (!logOptions.ok) return refuse(logOptions.problems, options);
+  if (!heard.ok) return refuse(heard.problems, options);
   const alone = onlyForOne(paths, options);
   if (alone) return refuse([alone], options);
   let exit: number = EXIT.fine;
   for (const [index, path] of paths.entries()) {
-    const review = await reviewed(path, logOptions.value, options);
+    const review = await reviewed(path, logOptions.value, { options, heard: heard.value });
     if (index > 0 && !options.json) answer("");
     const code = review.ok ? await shown(review.value, options) : refuse(review.problems, options);
     exit = Math.max(exit, code);
@@ -48,7 +54,7 @@ export async function run(paths: readonly string[], options: ReviewOptions): Pro
 async function reviewed(
   path: string,
   logOptions: Omit<LogOptions, "name">,
-  options: ReviewOptions,
+  { options, heard }: { readonly options: ReviewOptions; readonly heard: readonly SoundSaid[] },
 ): Promise<Result<FiringReview>> {
   const files = await readFiring(path, {
     options: logOptions,
@@ -57,10 +63,11 @@ async function reviewed(
   });
   if (!files.ok) return files;
   for (const remark of files.value.remarks) say(remark, options);
-  return reviewFiring({
-    ...files.value,
-    heard: (options.heard ?? []).map((at) => ({ what: "pinging", at })),
+  const around = await aroundFiring(path, files.value, {
+    options,
+    asWritten: Object.keys(logOptions).length === 0,
   });
+  return reviewFiring({ ...files.value, heard, ...around });
 }
 
 async function shown(review: FiringReview, options: ReviewOptions): Promise<number> {

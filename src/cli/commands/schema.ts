@@ -5,9 +5,10 @@ import {
   documentJsonSchema,
 } from "../../core/reports/documents/documentJsonSchema.ts";
 import { ScheduleFile } from "../../core/schedule/scheduleFile.ts";
+import { BodyFile } from "../../core/ware/bodyFile.ts";
 import { answer, answerJson, type CommonOptions, EXIT, refuse } from "../conversation.ts";
 
-const FILES = { schedule: ScheduleFile, record: FiringRecordFile } as const;
+const FILES = { schedule: ScheduleFile, record: FiringRecordFile, body: BodyFile } as const;
 
 /** `undunted schema [NAME]`: the JSON Schema of a file or document; without a name, the names. */
 export async function run(name: string | undefined, options: CommonOptions): Promise<number> {

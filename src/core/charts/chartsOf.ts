@@ -2,25 +2,22 @@ import type { TopLevelSpec } from "vega-lite";
 import type { Heatwork } from "../cones/cone.ts";
 import { heatworkTrace } from "../cones/heatworkTrace.ts";
 import type { Curve } from "../curve/Curve.ts";
-import { peakOf } from "../curve/peakOf.ts";
 import { temperatureAt } from "../curve/temperatureAt.ts";
 import type { Comparison } from "../firing/Comparison.ts";
 import type { FiringReview } from "../firing/FiringReview.ts";
-import type { FiredPiece } from "../firing/firedPieces.ts";
 import { hottestZone } from "../firing/hottestZone.ts";
 import type { Draft } from "../schedule/Draft.ts";
 import type { TemperatureUnit } from "../units/temperature.ts";
 import type { Crossing } from "../ware/Crossing.ts";
 import { CRISTOBALITE_BAND, QUARTZ_BAND } from "../ware/inversionBands.ts";
-import { wareStrain } from "../ware/wareStrain.ts";
+import { limitCurve } from "../ware/limitCurve.ts";
+import type { PieceStrain } from "../ware/pieceStrain.ts";
 import { conesChart } from "./conesChart.ts";
 import { coolingChart } from "./coolingChart.ts";
+import { drawnPrediction } from "./drawnPrediction.ts";
 import { firingChart } from "./firingChart.ts";
 import { overlayChart } from "./overlayChart.ts";
 import { strainChart } from "./strainChart.ts";
-import { strainSince } from "./strainLine.ts";
-import { strainPassages } from "./strainPassages.ts";
-import { computedLimitPoints, weakestPiece } from "./weakestPiece.ts";
 
 /** How a chart is to be drawn. */
 export interface ChartStyle {
@@ -56,7 +53,7 @@ export function reviewCharts(review: FiringReview): FiringCharts {
       heard.atSeconds === null ? [] : [{ label: heard.what, atSeconds: heard.atSeconds }],
     ),
     startOfDaySeconds: review.reading.startOfDaySeconds,
-    weakest: weakestPiece(review.pieces),
+    weakest: review.strains[0] ?? null,
   });
 }
 
@@ -66,12 +63,13 @@ export function draftCharts(draft: Draft): FiringCharts {
     title: draft.schedule.title,
     zones: [],
     planned: draft.expansion.curve,
+    predicted: draft.own && drawnPrediction(draft.own, draft.expansion.curve),
     curve: draft.expansion.curve,
     heatwork: draft.heatwork,
     crossings: draft.crossings,
     events: [],
     startOfDaySeconds: draft.start === null ? null : secondsOfDay(draft.start),
-    weakest: null,
+    weakest: draft.strains[0] ?? null,
   });
 }
 
@@ -89,13 +87,14 @@ function chartsFor(firing: {
   readonly title: string;
   readonly zones: readonly { readonly name: string; readonly curve: Curve }[];
   readonly planned: Curve | null;
+  readonly predicted?: Curve | null;
   readonly curve: Curve;
   readonly heatwork: Heatwork;
   readonly crossings: readonly Crossing[];
   readonly events: readonly { readonly label: string; readonly atSeconds: number }[];
   readonly startOfDaySeconds: number | null;
   /** The piece that stands the least, of those whose body is known. */
-  readonly weakest: FiredPiece | null;
+  readonly weakest: PieceStrain | null;
 }): FiringCharts {
   const { title, planned, heatwork, weakest } = firing;
   const zones = firing.zones.map(({ name, curve }) => ({ name, curve }));
@@ -105,6 +104,7 @@ function chartsFor(firing: {
         title,
         zones,
         planned,
+        predicted: firing.predicted ?? null,
         bands: BANDS,
         conesDown: conesDown(firing.curve, heatwork),
         events: firing.events,
@@ -124,7 +124,7 @@ function chartsFor(firing: {
         }),
         limitCurve: weakest && {
           label: `half the strength of ${weakest.name}, computed`,
-          points: computedLimitPoints(weakest.ware),
+          points: limitCurve(weakest.ware),
         },
         ...style,
       }),
@@ -139,31 +139,11 @@ function chartsFor(firing: {
         }),
         ...style,
       }),
-    strain:
-      weakest && firing.crossings.some(hasCooled)
-        ? (style) => strainChartOf(firing.curve, weakest, style)
-        : null,
+    strain: weakest?.passages.some(({ computed }) => computed !== null)
+      ? ({ dark = false }) =>
+          strainChart({ title: "Stress in the ware", curve: firing.curve, strained: weakest, dark })
+      : null,
   };
-}
-
-function hasCooled(crossing: Crossing): boolean {
-  return crossing.direction === "cooling" && crossing.measured !== "no";
-}
-
-function strainChartOf(
-  curve: Curve,
-  { name, ware }: FiredPiece,
-  { dark = false }: ChartStyle,
-): TopLevelSpec {
-  const whole = wareStrain(curve, ware);
-  return strainChart({
-    title: "Stress in the ware",
-    piece: name,
-    curve,
-    strain: strainSince(whole, peakOf(curve).seconds),
-    passages: strainPassages(curve, ware, whole).filter(({ direction }) => direction === "cooling"),
-    dark,
-  });
 }
 
 function neighbours(heatwork: Heatwork): readonly string[] {

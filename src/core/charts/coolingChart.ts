@@ -68,6 +68,7 @@ export function coolingChart(input: CoolingChartInput): ChartSpec {
     rowPixels(line.rows, places.xField, places.yField, frame),
   );
   const limitRows = limitCurveRows(input);
+  const limitPixels = rowPixels(limitRows, places.xField, places.yField, frame);
   const tooFast = overLimit(judgedPoints(lines), input.limits);
   return {
     $schema: VEGA_LITE_SCHEMA,
@@ -87,7 +88,7 @@ export function coolingChart(input: CoolingChartInput): ChartSpec {
       ...(limitRows.length > 0 ? [lineLayer(places, limitRows, colours.computed, "order")] : []),
       ...withRows.map((line) => lineLayer(places, line.rows, line.style, "elapsedHours")),
       ...overLimitDots(places, tooFast, input.unit, colours),
-      ...limitNames(places, frame, input.limits, input.unit, pixels, colours),
+      ...limitNames(places, frame, input.limits, input.unit, [...pixels, ...limitPixels], colours),
       ...labelLayers(places, frame, notes(lines, frame, input), colours.quiet, colours.paper),
       ...keyLayers(
         places,

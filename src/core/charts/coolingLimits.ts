@@ -5,7 +5,7 @@ import { drawn, type Layer } from "./chartSpec.ts";
 import { type CoolingPoint, coolingRows } from "./coolingLine.ts";
 import { type Frame, type Pixel, pixelAt } from "./frame.ts";
 import { type Label, labelLayers, leaderLayer } from "./layers.ts";
-import { type Box, freestBox, LINE_HEIGHT, labelWidth } from "./placement.ts";
+import { type Box, densely, freestBox, LINE_HEIGHT, labelWidth } from "./placement.ts";
 import { type Places, placing } from "./places.ts";
 import { coolingRate, temperature } from "./quantities.ts";
 import type { Theme } from "./theme.ts";
@@ -64,11 +64,14 @@ export function limitNames(
   for (const limit of limits) {
     const text = `${limit.label}: ${printRate(limit.limitCPerHour, unit)}`;
     const step = middleOf(limit, frame, unit);
-    const box = freestBox(above(step, labelWidth(text)), { lines, boxes }, frame);
+    const others = limits.filter((each) => each !== limit);
+    const covering = [...lines, ...others.flatMap((each) => stepPixels(each, frame, unit))];
+    const box = freestBox(above(step, labelWidth(text)), { lines: covering, boxes }, frame);
     boxes.push(box);
     labels.push({ text, at: { x: box.left, y: (box.top + box.bottom) / 2 }, align: "left" });
     const x = Math.min(Math.max(step.x, box.left + 12), box.right - 16);
-    if (step.y - box.bottom > LINE_HEIGHT) leaders.push([{ x, y: box.bottom }, step]);
+    const isAside = step.x < box.left || step.x > box.right;
+    if (isAside || step.y - box.bottom > LINE_HEIGHT) leaders.push([{ x, y: box.bottom }, step]);
   }
   return [
     ...leaderLayer(places, frame, leaders, colours.quiet),
@@ -126,9 +129,19 @@ function middleOf(
   );
 }
 
+/** The edge of a step as dense points. */
+function stepPixels(limit: CoolingLimit, frame: Frame, unit: TemperatureUnit): readonly Pixel[] {
+  const { y } = middleOf(limit, frame, unit);
+  const xOf = (tempC: number) => pixelAt(frame, temperature(unit).shown(tempC), 0).x;
+  return densely([
+    { x: xOf(limit.band.highC), y },
+    { x: xOf(limit.band.lowC), y },
+  ]);
+}
+
 /** Places for words over a step: on it first, then higher and to the sides. */
 function above(step: Pixel, width: number): readonly Box[] {
-  return [2, 22, 40, 60, 80, 105, 130].flatMap((up) =>
+  return [2, 22, 40, 60, 80, 105, 130, 155, 180, 205].flatMap((up) =>
     [-width / 2, -20, 20 - width, 30, -width - 30].map((aside) => ({
       left: step.x + aside,
       right: step.x + aside + width,

@@ -22,6 +22,8 @@ export interface FiringChartInput {
   /** Measured Curves, one for each thermocouple; none when there is only a plan. */
   readonly zones: readonly { readonly name: string; readonly curve: Curve }[];
   readonly planned: Curve | null;
+  /** The plan as the user's own kiln would go through it; drawn only beside a plan. */
+  readonly predicted?: Curve | null;
   readonly bands: readonly Band[];
   readonly conesDown: readonly {
     readonly cone: string;
@@ -127,7 +129,15 @@ function linesOf(input: FiringChartInput, colours: Theme): readonly Line[] {
     return measured;
   }
   const style = measured.length === 0 ? styleAt(colours.measured, 0) : colours.planned;
-  return [...measured, { name: "planned", curve: input.planned, style, isMeasured: false }];
+  const plan = { name: "planned", curve: input.planned, style, isMeasured: false };
+  if (!input.predicted) return [...measured, plan];
+  const predicted = {
+    name: "as your kiln will go",
+    curve: input.predicted,
+    style: styleAt(colours.compared, 1),
+    isMeasured: false,
+  };
+  return [...measured, { ...plan, name: "plan" }, predicted];
 }
 
 function frameOf(lines: readonly Line[], input: FiringChartInput): Frame {
@@ -243,6 +253,7 @@ function descriptionOf(input: FiringChartInput, lines: readonly Line[]): string 
   const what = [
     ...(measured ? [`measured (${measured}) as solid lines`] : []),
     ...(input.planned ? [measured ? "planned as a dashed line" : "planned as a solid line"] : []),
+    ...(input.predicted ? ["as your kiln will go as a line of longer dashes"] : []),
   ].join(", ");
   const also = [
     ...input.bands.map((band) => `${band.name} as a strip`),
@@ -258,6 +269,6 @@ function descriptionOf(input: FiringChartInput, lines: readonly Line[]): string 
 /** The measured line with the highest peak, or the plan when nothing was measured. */
 function hottest(lines: readonly Line[]): Line {
   const measured = lines.filter((line) => line.isMeasured);
-  const candidates = measured.length > 0 ? measured : lines;
+  const candidates = measured.length > 0 ? measured : lines.slice(0, 1);
   return candidates.reduce((a, b) => (peakOf(b.curve).tempC > peakOf(a.curve).tempC ? b : a));
 }

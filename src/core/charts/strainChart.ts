@@ -1,29 +1,30 @@
 import type { Curve } from "../curve/Curve.ts";
-import type { WareStrain } from "../ware/Ware.ts";
+import { peakOf } from "../curve/peakOf.ts";
+import type { PieceStrain } from "../ware/pieceStrain.ts";
 import { type ChartSpec, drawn, type Layer, type Row, VEGA_LITE_SCHEMA } from "./chartSpec.ts";
 import { rowPixels } from "./curveLines.ts";
-import { type Frame, PLOT_WIDTH, pixelAt } from "./frame.ts";
+import { type Frame, type Pixel, PLOT_WIDTH, pixelAt } from "./frame.ts";
 import { keyLayers } from "./key.ts";
-import { type Label, labelLayers, lineLayer } from "./layers.ts";
+import { type Label, labelLayers, leaderLayer, lineLayer } from "./layers.ts";
 import { type Box, freestBox, LINE_HEIGHT, labelWidth, spread } from "./placement.ts";
 import { acrossAxis, type Places, placing, upAxis } from "./places.ts";
 import { evenTicks, hourTicks, roundUp } from "./quantities.ts";
-import { type StrainPassage, strainRows } from "./strainLine.ts";
+import { type DrawnPassage, drawnPassages, drawnStrain, strainRows } from "./strainLine.ts";
 import { styleAt, type Theme, theme, themeConfig } from "./theme.ts";
 
 /** What a chart of the stress in the ware shows. */
 export interface StrainChartInput {
   readonly title: string;
-  /** Whose stress: `platters`. */
-  readonly piece: string;
   readonly curve: Curve;
-  readonly strain: WareStrain;
-  /** In the order in which they happened. */
-  readonly passages: readonly StrainPassage[];
+  /** What the Curve does to the piece: `platters`. */
+  readonly strained: PieceStrain;
   readonly dark?: boolean;
 }
 
 const HEIGHT = 240;
+
+/** A name further from the middle of its strip than this is tied to it. */
+const ASIDE_PIXELS = 12;
 
 /** Stress over strength that is drawn as a line across, in words. */
 const LEVELS = [
@@ -37,46 +38,43 @@ const LEVELS = [
  */
 export function strainChart(input: StrainChartInput): ChartSpec {
   const colours = theme(input.dark);
-  const rows = strainRows(input.strain, input.curve, input.passages);
-  const frame = frameOf(rows);
+  const { curve, strained } = input;
+  const passages = drawnPassages(strained);
+  const strain = drawnStrain(strained, peakOf(curve).seconds);
+  const rows = strainRows(strain, curve, passages);
+  const frame = frameOf(rows, strain.timesSeconds);
   const places: Places = {
     xField: "elapsedHours",
     yField: "strain",
     x: acrossAxis("Elapsed time (h)", frame.x, hourTicks(frame.x[0], frame.x[1])),
-    y: upAxis("Stress over strength", frame.y, evenTicks(0, frame.y[1], 5)),
+    y: titledAbove(upAxis("Stress over strength", frame.y, evenTicks(0, frame.y[1], 5))),
   };
   const style = styleAt(colours.measured, 0);
   const pixels = rowPixels(rows, places.xField, places.yField, frame);
   return {
     $schema: VEGA_LITE_SCHEMA,
-    description: descriptionOf(input),
+    description: descriptionOf(input, passages),
     title: {
       text: input.title,
-      subtitle: `Computed for ${input.piece}; after the peak; good to a factor of two; the shade holds four in five of what the body may be`,
+      subtitle: subtitleOf(strained),
     },
     background: colours.paper,
     padding: 18,
     width: frame.width,
     height: frame.height,
     layer: [
-      ...passageStrips(places, frame, input.passages, colours),
+      ...passageStrips(places, frame, passages, colours),
       rangeLayer(places, rows, style.stroke),
       ...levelLines(places, frame, colours),
       lineLayer(places, rows, style, "elapsedHours"),
       ...labelLayers(places, frame, levelLabels(frame, pixels), colours.ink, colours.paper),
-      ...labelLayers(
-        places,
-        frame,
-        passageLabels(frame, input.passages),
-        colours.quiet,
-        colours.paper,
-      ),
+      ...passageNames(places, frame, passages, colours.quiet),
       ...keyLayers(
         places,
         frame,
         [
           {
-            name: input.piece,
+            name: strained.name,
             details: [],
             style,
             nearY: pixelAt(frame, 0, Number(rows.at(-1)?.strain ?? 0)).y,
@@ -89,13 +87,14 @@ export function strainChart(input: StrainChartInput): ChartSpec {
   };
 }
 
-function frameOf(rows: readonly Row[]): Frame {
-  const hours = rows.map((row) => Number(row.elapsedHours));
+function frameOf(rows: readonly Row[], timesSeconds: Float64Array): Frame {
+  const from = (timesSeconds[0] ?? 0) / 3600;
+  const to = (timesSeconds.at(-1) ?? 0) / 3600;
   const highest = Math.max(0, ...rows.map((row) => Number(row.high)));
   return {
     width: PLOT_WIDTH,
     height: HEIGHT,
-    x: [hours[0] ?? 0, Math.max(hours.at(-1) ?? 1, (hours[0] ?? 0) + 1 / 60)],
+    x: [from, Math.max(to, from + 1 / 60)],
     y: [0, roundUp(Math.max(1.2, 1.05 * highest))],
   };
 }
@@ -103,7 +102,7 @@ function frameOf(rows: readonly Row[]): Frame {
 function passageStrips(
   places: Places,
   frame: Frame,
-  passages: readonly StrainPassage[],
+  passages: readonly DrawnPassage[],
   colours: Theme,
 ): readonly Layer[] {
   if (passages.length === 0) return [];
@@ -174,8 +173,13 @@ function levelLabels(frame: Frame, lines: Parameters<typeof freestBox>[1]["lines
   });
 }
 
-/** The name and direction of each passage, over its strip in two lines. */
-function passageLabels(frame: Frame, passages: readonly StrainPassage[]): readonly Label[] {
+/** The name and direction of each passage, over its strip in two lines, tied to it where it stands aside. */
+function passageNames(
+  places: Places,
+  frame: Frame,
+  passages: readonly DrawnPassage[],
+  colour: string,
+): readonly Layer[] {
   const named = passages.map((passage) => ({
     ...passage,
     name: passage.band.replace(/ inversion$/, ""),
@@ -184,28 +188,47 @@ function passageLabels(frame: Frame, passages: readonly StrainPassage[]): readon
     0,
     ...named.flatMap(({ name, direction }) => [labelWidth(name), labelWidth(direction)]),
   );
-  const xs = spread(
-    named.map(
-      ({ fromSeconds, toSeconds }) => pixelAt(frame, (fromSeconds + toSeconds) / 7200, 0).x,
-    ),
-    widest + 10,
-    100 + widest / 2,
-    frame.width,
+  const middles = named.map(
+    ({ fromSeconds, toSeconds }) => pixelAt(frame, (fromSeconds + toSeconds) / 7200, 0).x,
   );
-  return named.flatMap(({ name, direction }, i): readonly Label[] => {
+  const xs = spread(middles, widest + 10, widest / 2, frame.width);
+  const labels = named.flatMap(({ name, direction }, i): readonly Label[] => {
     const x = xs[i] as number;
     return [
-      { text: name, at: { x, y: -28 }, align: "center" },
-      { text: direction, at: { x, y: -11 }, align: "center" },
+      { text: name, at: { x, y: -36 }, align: "center" },
+      { text: direction, at: { x, y: -19 }, align: "center" },
     ];
   });
+  const leaders = middles.flatMap((x, i): readonly (readonly [Pixel, Pixel])[] => {
+    const from = { x: xs[i] as number, y: -9 };
+    return Math.abs(from.x - x) < ASIDE_PIXELS ? [] : [[from, { x, y: 0 }]];
+  });
+  return [
+    ...leaderLayer(places, frame, leaders, colour),
+    ...labelLayers(places, frame, labels, colour, null),
+  ];
 }
 
-function descriptionOf({ title, piece, passages }: StrainChartInput): string {
+/** The title of the axis a line higher, so that names of passages have the whole width. */
+function titledAbove(axis: Places["y"]): Places["y"] {
+  return { ...axis, axis: { ...axis.axis, titleY: -58 } };
+}
+
+function subtitleOf({ name, heating }: PieceStrain): string[] {
+  return [
+    `Computed for ${name}${heating === "computed" ? ", as the fired body from the start" : ", after the peak"}; good to a factor of two either way`,
+    "The shade holds 8 in 10 of what the body may be",
+  ];
+}
+
+function descriptionOf(
+  { title, strained }: StrainChartInput,
+  passages: readonly DrawnPassage[],
+): string {
   const worst = passages.map(
-    ({ band, direction, ratio, lowFactor, highFactor }) =>
-      `${band}, ${direction}: ${ratio.toFixed(1)} of its strength (${(ratio * lowFactor).toFixed(1)} to ${(ratio * highFactor).toFixed(1)})`,
+    ({ band, direction, ratio, low, high }) =>
+      `${band}, ${direction}: ${ratio.toFixed(2)} of its strength (8 in 10 between ${low.toFixed(2)} and ${high.toFixed(2)})`,
   );
   const most = worst.length > 0 ? `; at most ${worst.join("; ")}` : "; no inversion was reached";
-  return `${title}: computed stress over strength of ${piece} against time, with lines at half its strength and at its strength${most}.`;
+  return `${title}: computed stress over strength of ${strained.name} against time, good to a factor of two either way, with lines at half its strength and at its strength${most}.`;
 }

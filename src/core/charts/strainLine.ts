@@ -1,20 +1,12 @@
 import type { Curve } from "../curve/Curve.ts";
+import type { ComputedPassage, PieceStrain } from "../ware/pieceStrain.ts";
 import type { WareStrain } from "../ware/Ware.ts";
 import { drawn, type Row } from "./chartSpec.ts";
 
-/** One way through an inversion, and how uncertain its worst moment is. */
-export interface StrainPassage {
+/** A computed way through an inversion, as it is drawn. */
+export interface DrawnPassage extends ComputedPassage {
   readonly band: string;
   readonly direction: "heating" | "cooling";
-  /** Worst stress over strength in it. */
-  readonly ratio: number;
-  readonly atSeconds: number;
-  /** From when the kiln enters the band until the last part of the ware has left it [s]. */
-  readonly fromSeconds: number;
-  readonly toSeconds: number;
-  /** What the ratio is to be multiplied by for its 10 and 90 % points. */
-  readonly lowFactor: number;
-  readonly highFactor: number;
 }
 
 /** Points that the line keeps at most. */
@@ -23,6 +15,16 @@ const POINTS = 800;
 /** The uncertainty where no passage gives one. */
 const FACTOR_OF_TWO = { lowFactor: 0.5, highFactor: 2 };
 
+/** Smallest factor, so that a range that reaches down to 0 can still be drawn between two passages. */
+const LEAST_FACTOR = 0.01;
+
+/** The passages of a piece that are computed, in the order in which they happened. */
+export function drawnPassages(strained: PieceStrain): readonly DrawnPassage[] {
+  return strained.passages.flatMap(({ band, direction, computed }) =>
+    computed === null ? [] : [{ band, direction, ...computed }],
+  );
+}
+
 /**
  * Stress over strength as rows of a chart, the most of each stretch of time, with the range about it.
  * The range has the factors of the nearest passages, in between by the logarithm over time.
@@ -30,7 +32,7 @@ const FACTOR_OF_TWO = { lowFactor: 0.5, highFactor: 2 };
 export function strainRows(
   strain: WareStrain,
   curve: Curve,
-  passages: readonly StrainPassage[],
+  passages: readonly DrawnPassage[],
 ): readonly Row[] {
   const { timesSeconds, ratio } = strain;
   const gapEnds = new Set(curve.gaps.map((gap) => gap.toSeconds));
@@ -58,10 +60,15 @@ export function strainRows(
 }
 
 /**
- * The strain from a moment on [s]: on the way up a piece is not yet the fired body whose properties
- * are known, so charts begin at the peak.
+ * The strain as far as it is drawn: whole for ware that had been fired before, else from the peak
+ * on, since on the way up raw clay is not yet the fired body whose properties are known.
  */
-export function strainSince(strain: WareStrain, fromSeconds: number): WareStrain {
+export function drawnStrain(strained: PieceStrain, peakSeconds: number): WareStrain {
+  return strained.heating === "computed" ? strained.strain : since(strained.strain, peakSeconds);
+}
+
+/** The strain from a moment on [s]. */
+function since(strain: WareStrain, fromSeconds: number): WareStrain {
   const from = strain.timesSeconds.findIndex((seconds) => seconds >= fromSeconds);
   return {
     timesSeconds: strain.timesSeconds.subarray(from),
@@ -73,14 +80,24 @@ export function strainSince(strain: WareStrain, fromSeconds: number): WareStrain
   };
 }
 
-function factorsAt(passages: readonly StrainPassage[], seconds: number) {
+function factorsAt(passages: readonly DrawnPassage[], seconds: number) {
   const before = passages.findLast((passage) => passage.atSeconds <= seconds);
   const after = passages.find((passage) => passage.atSeconds > seconds);
-  if (!before || !after) return before ?? after ?? FACTOR_OF_TWO;
+  if (!before || !after) return factorsOf(before ?? after);
+  const [from, to] = [factorsOf(before), factorsOf(after)];
   const share = (seconds - before.atSeconds) / (after.atSeconds - before.atSeconds);
-  const between = (from: number, to: number) => from * (to / from) ** share;
+  const between = (low: number, high: number) => low * (high / low) ** share;
   return {
-    lowFactor: between(before.lowFactor, after.lowFactor),
-    highFactor: between(before.highFactor, after.highFactor),
+    lowFactor: between(from.lowFactor, to.lowFactor),
+    highFactor: between(from.highFactor, to.highFactor),
+  };
+}
+
+/** What a ratio near a passage is to be multiplied by for its 10 and 90 % points. */
+function factorsOf(passage: DrawnPassage | undefined) {
+  if (passage === undefined || passage.ratio <= 0) return FACTOR_OF_TWO;
+  return {
+    lowFactor: Math.max(LEAST_FACTOR, passage.low / passage.ratio),
+    highFactor: passage.high / passage.ratio,
   };
 }

@@ -6,6 +6,8 @@ interface SchemaPart {
   readonly def: {
     readonly innerType?: unknown;
     readonly element?: unknown;
+    /** Of a choice. */
+    readonly options?: readonly unknown[];
     readonly shape?: Readonly<Record<string, unknown>>;
   };
 }
@@ -18,19 +20,27 @@ export interface SchemaPlace {
   readonly description: string | null;
 }
 
-/** What a schema of groups and lists says of the place at a path; null when it knows none there. */
+/** What a schema of groups, lists and choices says of the place at a path; null when it knows none there. */
 export function schemaAt(schema: z.ZodType, path: readonly PropertyKey[]): SchemaPlace | null {
   let layers = layersOf(schema);
   for (const step of path) {
-    const { def } = layers.at(-1) as SchemaPart;
-    const next = typeof step === "number" ? def.element : ownPart(def.shape, String(step));
+    const [next] = choicesOf(layers).flatMap(({ def }) => {
+      const part = typeof step === "number" ? def.element : ownPart(def.shape, String(step));
+      return part === undefined ? [] : [part];
+    });
     if (next === undefined) return null;
     layers = layersOf(next);
   }
   return {
-    keys: Object.keys((layers.at(-1) as SchemaPart).def.shape ?? {}),
+    keys: choicesOf(layers).flatMap(({ def }) => Object.keys(def.shape ?? {})),
     description: layers.find((layer) => layer.description !== undefined)?.description ?? null,
   };
+}
+
+/** What may be written there: the innermost schema, or each of those to choose from. */
+function choicesOf(layers: readonly SchemaPart[]): readonly SchemaPart[] {
+  const inner = layers.at(-1) as SchemaPart;
+  return inner.def.options?.flatMap((option) => choicesOf(layersOf(option))) ?? [inner];
 }
 
 function ownPart(shape: SchemaPart["def"]["shape"], key: string): unknown {

@@ -3,6 +3,7 @@ import type { Problem } from "../problem.ts";
 import { shown } from "../units/parseQuantity.ts";
 import type { DocumentFormat } from "./DocumentFormat.ts";
 import { expectation, listed } from "./expectation.ts";
+import { flatIssues } from "./flatIssues.ts";
 import { nearWord } from "./nearWord.ts";
 import type { DocumentPath, ReadDocument } from "./readDocument.ts";
 import { schemaAt } from "./schemaAt.ts";
@@ -15,7 +16,7 @@ export function schemaProblems(
   document: ReadDocument,
   format: DocumentFormat,
 ): readonly Problem[] {
-  return issues.flatMap((issue) =>
+  return flatIssues(issues).flatMap((issue) =>
     issue.code === "unrecognized_keys"
       ? issue.keys.map((key) =>
           unknownKey(document.placeOf([...issue.path, key]), key, issue, format),

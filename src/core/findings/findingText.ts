@@ -25,7 +25,7 @@ function evidenceText(evidence: Evidence, unit: TemperatureUnit): string {
     case "percent":
       return `${Math.round(value * 100)} %`;
     case "ratio":
-      return value.toFixed(1);
+      return value.toFixed(value < 0.995 ? 2 : 1);
     case "cones":
       return value.toFixed(1);
     case "count":

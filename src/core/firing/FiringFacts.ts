@@ -23,6 +23,7 @@ export interface FiringFacts {
   readonly powerLosses: readonly PowerLoss[];
   readonly heard: readonly PlacedSound[];
   readonly unloading: PlacedUnloading | null;
+  readonly strains: FiringReview["strains"];
 }
 
 /** The zone to name in a finding: none when there is only one. */

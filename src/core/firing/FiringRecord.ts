@@ -2,7 +2,7 @@ import type { ConeSeries } from "../cones/cone.ts";
 import type { Witness } from "../cones/witnessOffset.ts";
 import type { LogOptions } from "../log/LogReading.ts";
 import type { TemperatureUnit } from "../units/temperature.ts";
-import type { Body } from "../ware/Ware.ts";
+import type { Body, WareGeometry } from "../ware/Ware.ts";
 import type { Moment } from "./moment.ts";
 
 /** A piece or a kind of ware that was fired. */
@@ -16,6 +16,11 @@ export interface RecordedWare {
   readonly baseMm: number | null;
   readonly thickestMm: number | null;
   readonly widestMm: number | null;
+  /** Thickness of the shelf under it. */
+  readonly shelfMm: number | null;
+  /** Air under the foot. */
+  readonly footGapMm: number | null;
+  readonly glazedSides: WareGeometry["glazedSides"] | null;
   readonly count: number | null;
 }
 

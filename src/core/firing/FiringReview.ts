@@ -5,8 +5,10 @@ import type { Curve } from "../curve/Curve.ts";
 import type { Finding } from "../findings/Finding.ts";
 import type { LogReading } from "../log/LogReading.ts";
 import type { Crossing } from "../ware/Crossing.ts";
+import type { PieceStrain } from "../ware/pieceStrain.ts";
 import type { DiagnosedCause } from "./diagnosis/DiagnosedCause.ts";
 import type { FiredPiece } from "./firedPieces.ts";
+import type { NextTime } from "./nextTime/NextTime.ts";
 
 export type { WitnessOffset };
 
@@ -67,6 +69,8 @@ export interface FiringReview {
   } | null;
   /** The ware whose stress can be computed; empty when the record names no body. */
   readonly pieces: readonly FiredPiece[];
+  /** What the hottest zone's Curve did to each of them, the piece that stands the least first. */
+  readonly strains: readonly PieceStrain[];
   readonly offset: WitnessOffset | null;
   readonly comparison: PlanComparison | null;
   /** When something was heard, placed on the log. */
@@ -83,6 +87,8 @@ export interface FiringReview {
   }[];
   /** Kinds of crack, what speaks for them first; empty when nothing was heard or found. */
   readonly diagnosis: readonly DiagnosedCause[];
+  /** What to change in the next firing; null where it was not asked for. */
+  readonly nextTime: NextTime | null;
   readonly findings: readonly Finding[];
   readonly cautions: readonly Caution[];
 }

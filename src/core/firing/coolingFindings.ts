@@ -1,4 +1,4 @@
-import type { Finding } from "../findings/Finding.ts";
+import type { Evidence, Finding } from "../findings/Finding.ts";
 import type { Crossing } from "../ware/Crossing.ts";
 import { limitSeverity } from "../ware/limitSeverity.ts";
 import { type FiringFacts, zoneNamed } from "./FiringFacts.ts";
@@ -39,14 +39,15 @@ function judged(
         ? `faster than the limit of {limit} for ${crossing.limitMeantFor}`
         : `{times over} times the limit of {limit} for ${crossing.limitMeantFor}`;
   const mean = crossing.meanCPerHour === null ? "" : ", {mean} on average";
-  const stress =
-    crossing.strainRatio === null
+  const stress = stressOf(crossing);
+  const stressed =
+    stress.length === 0
       ? ""
-      : " The computed stress reached {stress} of the strength of the ware, good to a factor of two either way.";
+      : " The computed stress reached {stress} of the strength of the ware, good to a factor of two either way (8 times in 10 between {stress low} and {stress high}, by what the body may be).";
   return {
     topic: topicOf(crossing),
     severity,
-    statement: `It cooled through the ${crossing.band} at up to {fastest} for {window} or more${mean}: ${verdict}.${stress}`,
+    statement: `It cooled through the ${crossing.band} at up to {fastest} for {window} or more${mean}: ${verdict}.${stressed}`,
     evidence: [
       { name: "fastest", value: fastest, kind: "rate" },
       { name: "window", value: (crossing.windowMinutes ?? 0) * 60, kind: "duration" },
@@ -55,9 +56,7 @@ function judged(
         : [{ name: "mean", value: Math.abs(crossing.meanCPerHour), kind: "rate" } as const]),
       { name: "limit", value: limitCPerHour, kind: "rate" },
       { name: "times over", value: ratio, kind: "cones" },
-      ...(crossing.strainRatio === null
-        ? []
-        : [{ name: "stress", value: crossing.strainRatio, kind: "ratio" } as const]),
+      ...stress,
       ...edges(crossing),
     ],
     basis: basisOf(crossing),
@@ -68,6 +67,16 @@ function judged(
     zone: zoneName,
     span: spanOf(crossing),
   };
+}
+
+/** Computed stress over strength and its range as evidence; empty where it is not known. */
+function stressOf({ strainRatio, strainRatioLow, strainRatioHigh }: Crossing): readonly Evidence[] {
+  if (strainRatio === null || strainRatioLow === null || strainRatioHigh === null) return [];
+  return [
+    { name: "stress", value: strainRatio, kind: "ratio" },
+    { name: "stress low", value: strainRatioLow, kind: "ratio" },
+    { name: "stress high", value: strainRatioHigh, kind: "ratio" },
+  ];
 }
 
 function unseen(crossing: Crossing, zone: ZoneReview, zoneName: string | null): Finding {

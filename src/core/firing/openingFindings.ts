@@ -1,9 +1,8 @@
 import type { Finding, Severity } from "../findings/Finding.ts";
 import { basedOn } from "../sources/basedOn.ts";
 import { CRISTOBALITE_BAND } from "../ware/inversionBands.ts";
-import { openingRatio } from "../ware/openingRatio.ts";
+import type { OpeningStrain } from "../ware/openingStrain.ts";
 import { type FiringFacts, zoneNamed } from "./FiringFacts.ts";
-import { firedPieces } from "./firedPieces.ts";
 import { hottestZone } from "./hottestZone.ts";
 
 /**
@@ -28,7 +27,7 @@ export function openingFindings(facts: FiringFacts): readonly Finding[] {
   const { unloading } = facts;
   return [
     ...(unloading && unloading.tempC !== null
-      ? [opened(unloading.tempC, unloading, openingStress(facts, unloading.tempC))]
+      ? [opened(unloading.tempC, unloading, worstOpenings(facts))]
       : []),
     ...(unloading && unloading.tempC === null && unloading.atSeconds !== null
       ? [openedUnknown(unloading.atSeconds)]
@@ -37,16 +36,25 @@ export function openingFindings(facts: FiringFacts): readonly Finding[] {
   ];
 }
 
-/** Worst computed stress over strength of the pieces whose body is known; null without any. */
-function openingStress(facts: FiringFacts, tempC: number): number | null {
-  const ratios = firedPieces(facts.record).map(({ ware }) => openingRatio(ware, tempC));
-  return ratios.length === 0 ? null : Math.max(...ratios);
+/** The openings of the piece that suffers most by each; null without a piece whose body is known. */
+function worstOpenings(facts: FiringFacts): WorstOpenings | null {
+  const openings = facts.strains.flatMap((piece) => piece.openings);
+  const worst = (way: OpeningStrain["way"]) =>
+    openings.filter((each) => each.way === way).toSorted((a, b) => b.ratio - a.ratio)[0];
+  const [lid, lifted] = [worst("lid opened"), worst("lifted out")];
+  return lid && lifted ? { lid, lifted } : null;
+}
+
+/** What the piece that stands the least suffers when the lid is opened, and when it is lifted out. */
+interface WorstOpenings {
+  readonly lid: OpeningStrain;
+  readonly lifted: OpeningStrain;
 }
 
 function opened(
   tempC: number,
   unloading: NonNullable<FiringFacts["unloading"]>,
-  stress: number | null,
+  stress: WorstOpenings | null,
 ): Finding {
   const { atSeconds, basis } = unloading;
   const severity: Severity =
@@ -61,11 +69,16 @@ function opened(
     statement: `The kiln was opened at {opened}${inside}${severity === "note" ? "" : "; the draught cools the ware far faster than the kiln does"}.${
       stress === null
         ? ""
-        : " The stress computed for opening there is {stress} of the strength of the ware, good to a factor of two either way."
+        : " The stress computed for opening there is {stress} of the strength of the ware, and {stress lifted} for lifting the ware out there; both good to a factor of two either way."
     }`,
     evidence: [
       { name: "opened", value: tempC, kind: "temperature" },
-      ...(stress === null ? [] : [{ name: "stress", value: stress, kind: "ratio" } as const]),
+      ...(stress === null
+        ? []
+        : ([
+            { name: "stress", value: stress.lid.ratio, kind: "ratio" },
+            { name: "stress lifted", value: stress.lifted.ratio, kind: "ratio" },
+          ] as const)),
     ],
     basis: `temperature from the ${basis ?? "record"}; ${PRACTICE}`,
     advice:

@@ -4,6 +4,7 @@ import { failed, ok, type Problem, type Result } from "../problem.ts";
 import type { FiringRecord } from "./FiringRecord.ts";
 import type { ZoneReview } from "./FiringReview.ts";
 import { MOMENT_FORMS, type Moment, parseMoment, placeMoment } from "./moment.ts";
+import type { SoundSaid } from "./soundSaid.ts";
 
 const DAY_SECONDS = 86_400;
 
@@ -38,7 +39,7 @@ export function placedSounds(
   zone: ZoneReview,
   given: {
     readonly record: FiringRecord | null;
-    readonly heard: readonly { readonly what: string; readonly at: string }[];
+    readonly heard: readonly SoundSaid[];
   },
 ): Result<readonly PlacedSound[]> {
   const problems: Problem[] = [];
@@ -63,7 +64,11 @@ export function placedSounds(
     add(sound, sound.at, `${given.record?.name}: heard[${i}].at`);
   });
   for (const sound of given.heard)
-    add({ what: sound.what, said: sound.at, note: null }, parseMoment(sound.at), "--heard");
+    add(
+      { what: sound.what, said: sound.at, note: sound.note ?? null },
+      parseMoment(sound.at),
+      "--heard",
+    );
   if (problems.length > 0) return failed(...problems);
   return ok(sounds.sort((a, b) => a.atSeconds - b.atSeconds));
 }

@@ -84,10 +84,13 @@ function wareOf(
     clay: ware.clay,
     state: ware.state ?? null,
     body: values.maybeBody(ware.body, [...path, "body"]),
-    wallMm: values.maybeThickness(ware.wall, [...path, "wall"]),
-    baseMm: values.maybeThickness(ware.base, [...path, "base"]),
-    thickestMm: values.maybeThickness(ware.thickest, [...path, "thickest"]),
-    widestMm: values.maybeLength(ware.widest, [...path, "widest"]),
+    wallMm: values.maybeWareLength("wall", ware.wall, path),
+    baseMm: values.maybeWareLength("base", ware.base, path),
+    thickestMm: values.maybeWareLength("thickest", ware.thickest, path),
+    widestMm: values.maybeWareLength("widest", ware.widest, path),
+    shelfMm: values.maybeWareLength("shelf", ware.shelf, path),
+    footGapMm: values.maybeWareLength("footGap", ware.footGap, path),
+    glazedSides: ware.glazedSides ?? null,
     count: ware.count ?? null,
   };
 }

@@ -1,4 +1,5 @@
 import type { DocumentFormat } from "../document/DocumentFormat.ts";
+import { BODY_WORDS } from "../ware/bodyFormat.ts";
 import { FiringRecordFile } from "./recordFormat.ts";
 
 /** A firing record as a document: its shape, and the words of its problems. */
@@ -27,6 +28,7 @@ export const RECORD_DOCUMENT: DocumentFormat = {
     ["faults", "found"],
     ["time", "at"],
     ["comment", "notes"],
+    ...BODY_WORDS,
   ]),
   expected: new Map(),
   quotedKeys: ["cone"],

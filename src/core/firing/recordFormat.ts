@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { GivenBodyFile } from "../ware/bodyFormat.ts";
 
 const Temperature = z
   .union([z.number(), z.string()])
@@ -22,13 +23,21 @@ export const Ware = z.strictObject({
     .enum(["bone dry", "damp", "bisqued", "glazed on bisque", "glazed raw"])
     .optional()
     .describe("how it went into the kiln"),
-  body: Words.optional().describe(
-    "kind of body, to compute what it stands: earthenware, stoneware cone 6, porcelain cone 10",
+  body: GivenBodyFile.optional().describe(
+    "kind of body, to compute what it stands: earthenware, stoneware cone 6, porcelain cone 10; or one of your own, as base, name and properties",
   ),
   wall: Length.optional().describe("thickness of the wall; millimetres or with a unit"),
   base: Length.optional().describe("thickness of the base; millimetres or with a unit"),
   thickest: Length.optional().describe("thickest part; millimetres or with a unit"),
   widest: Length.optional().describe("widest piece; millimetres or with a unit"),
+  shelf: Length.optional().describe("thickness of the shelf; 16 mm when left out"),
+  footGap: Length.optional().describe(
+    "air under the foot, 0.1 mm for a foot that stands flat; 3 mm when left out",
+  ),
+  glazedSides: z
+    .enum(["none", "one", "both"])
+    .optional()
+    .describe("sides of the wall with glaze; noted only, the computed stress leaves glaze out"),
   count: z.number().int().positive().optional().describe("how many pieces"),
 });
 

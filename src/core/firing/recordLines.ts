@@ -47,14 +47,23 @@ function wareText(ware: RecordedWare): string {
     ware.baseMm && `base ${length(ware.baseMm)}`,
     ware.thickestMm && `thickest ${length(ware.thickestMm)}`,
     ware.widestMm && `widest ${length(ware.widestMm)}`,
+    ware.shelfMm && `shelf ${length(ware.shelfMm)}`,
+    ware.footGapMm && `${length(ware.footGapMm)} of air under the foot`,
+    ware.glazedSides && GLAZED[ware.glazedSides],
   ]);
 }
+
+const GLAZED = {
+  none: "not glazed",
+  one: "glazed on one side",
+  both: "glazed on both sides",
+} as const;
 
 function trialText(trial: RecordedTrial): string {
   return joined([
     `${trial.glaze} on ${trial.clay}`,
     `coat ${length(trial.coatMm)}`,
-    trial.glazedSides === "one" ? "glazed on one side" : "glazed on both sides",
+    GLAZED[trial.glazedSides],
     trial.crackSpacingMm && `cracks ${length(trial.crackSpacingMm)} apart`,
     trial.cracked && CRACKED[trial.cracked],
     trial.note,

@@ -7,14 +7,12 @@ import type { Problem, Result } from "../problem.ts";
 import { parseLength } from "../units/parseLength.ts";
 import { parseTemperature } from "../units/parseTemperature.ts";
 import type { TemperatureUnit } from "../units/temperature.ts";
-import { bodyNamed } from "../ware/bodies.ts";
+import { bodyGiven } from "../ware/bodyGiven.ts";
+import type { GivenBody } from "../ware/userBody.ts";
 import type { Body } from "../ware/Ware.ts";
+import { wareLength } from "../ware/wareLength.ts";
 import { MOMENT_FORMS, type Moment, parseMoment } from "./moment.ts";
 import { BEND_FORMS, parseBend } from "./witnessWords.ts";
-
-/** Thinnest and thickest ware that the stress in it is computed for [mm]. */
-const THINNEST_MM = 1;
-const THICKEST_MM = 100;
 
 /** What the values of a record are read with. */
 interface RecordContext {
@@ -52,21 +50,21 @@ export function recordValues({ unit, series, placeOf }: RecordContext) {
     length,
     maybeLength: (value: number | string | undefined, path: DocumentPath): number | null =>
       value === undefined ? null : length(value, path),
-    maybeThickness(value: number | string | undefined, path: DocumentPath): number | null {
+    maybeWareLength(
+      name: Parameters<typeof wareLength>[1]["name"],
+      value: number | string | undefined,
+      path: DocumentPath,
+    ): number | null {
       if (value === undefined) return null;
-      const mm = length(value, path);
-      if (mm >= THINNEST_MM && mm <= THICKEST_MM) return mm;
-      problems.push({
-        code: "record/thickness",
-        what: `a thickness of ${mm} mm`,
-        where: placeOf(path),
-        expected: `${THINNEST_MM} to ${THICKEST_MM} mm`,
-        fix: "check the number; a bare number is millimetres",
-      });
-      return null;
+      return taken(wareLength(value, { name, where: placeOf([...path, name]) }), null);
     },
-    maybeBody: (words: string | undefined, path: DocumentPath): Body | null =>
-      words === undefined ? null : taken(bodyNamed(words, placeOf(path)), null),
+    maybeBody: (given: string | GivenBody | undefined, path: DocumentPath): Body | null =>
+      given === undefined
+        ? null
+        : taken(
+            bodyGiven(given, (inside) => placeOf([...path, ...inside])),
+            null,
+          ),
     moment(text: string, path: DocumentPath): Moment {
       const moment = parseMoment(text);
       if (moment) return moment;

@@ -5,23 +5,30 @@ import { CONE_MODELS } from "../cones/coneModel.ts";
 import { heatworkOf } from "../cones/heatwork.ts";
 import { type Witness, witnessOffset } from "../cones/witnessOffset.ts";
 import type { Curve } from "../curve/Curve.ts";
+import { ordered } from "../findings/ordered.ts";
 import type { LogReading } from "../log/LogReading.ts";
 import { failed, ok, type Problem, type Result } from "../problem.ts";
 import type { Schedule } from "../schedule/Schedule.ts";
+import { beforeAndNext } from "./beforeAndNext.ts";
 import { crackFacts } from "./diagnosis/crackFacts.ts";
 import { diagnosedCauses } from "./diagnosis/diagnosedCauses.ts";
 import type { FiringFacts } from "./FiringFacts.ts";
+import type { EarlierLog } from "./FiringHistory.ts";
 import type { FiringRecord } from "./FiringRecord.ts";
 import type { FiringReview } from "./FiringReview.ts";
 import { firedPieces } from "./firedPieces.ts";
+import { firedStrains } from "./firedStrains.ts";
 import { firedWare } from "./firedWare.ts";
 import { firingFindings } from "./firingFindings.ts";
 import { hottestZone } from "./hottestZone.ts";
+import type { NextTimePaths } from "./nextTime/NextTime.ts";
 import { placedSounds, placedUnloading } from "./placedMoments.ts";
 import { comparedWithPlan } from "./planComparison.ts";
 import { powerLosses } from "./powerLoss.ts";
 import { recordLines } from "./recordLines.ts";
+import type { SoundSaid } from "./soundSaid.ts";
 import { spreadOf } from "./spread.ts";
+import { strainsOnce } from "./strainsOnce.ts";
 import { firmPeak, zoneReview } from "./zoneReview.ts";
 
 /** A firing that happened, and what is known beside its log. */
@@ -33,7 +40,11 @@ export interface FiringInput {
   /** Which cones; else those of the record, of the plan, or self-supporting ones. */
   readonly series?: ConeSeries;
   /** What was heard beside what the record says, as written. */
-  readonly heard?: readonly { readonly what: string; readonly at: string }[];
+  readonly heard?: readonly SoundSaid[];
+  /** Logs of the same kiln from before, to say what has changed. */
+  readonly earlier?: readonly EarlierLog[];
+  /** Files by their names, to say what to change next time; without it that is left out. */
+  readonly next?: NextTimePaths;
 }
 
 /**
@@ -54,12 +65,14 @@ export function reviewFiring(input: FiringInput): Result<FiringReview> {
   if (unknown.length > 0) return failed(...unknown);
   const witness = witnesses.length === 0 ? null : solved(hottest.curve, series, witnesses);
   const pieces = firedPieces(record);
+  const strainOf = strainsOnce();
   const zones = channels.map(({ name, curve }) =>
     zoneReview(name, curve, {
       series,
       offsetK: curve === hottest.curve ? (witness?.offset.offsetK ?? 0) : 0,
       ware: firedWare(record, plan),
       pieces,
+      strainOf,
     }),
   );
   const zone = zones.find(({ curve }) => curve === hottest.curve) ?? hottestZone(zones);
@@ -78,13 +91,25 @@ export function reviewFiring(input: FiringInput): Result<FiringReview> {
     powerLosses: powerLosses(zone.curve, zone.peakAtSeconds, comparison?.planned ?? null),
     heard: sounds.value,
     unloading: unloading.value,
+    strains: firedStrains(zone.curve, {
+      pieces,
+      strainOf,
+      openedC: unloading.value?.tempC ?? null,
+    }),
   };
+  const diagnosis = diagnosedCauses(crackFacts(facts));
+  const { history, nextTime } = beforeAndNext(facts, {
+    diagnosis,
+    earlier: input.earlier ?? [],
+    next: input.next ?? null,
+  });
   return ok({
     title: record?.title ?? reading.name,
     reading,
     zones,
     spread: facts.spread,
     pieces,
+    strains: facts.strains,
     offset: witness?.offset ?? null,
     comparison,
     heard: sounds.value.map(({ what, atSeconds, tempC, note }) => ({
@@ -94,8 +119,9 @@ export function reviewFiring(input: FiringInput): Result<FiringReview> {
       note,
     })),
     recordLines: record ? recordLines(record) : [],
-    diagnosis: diagnosedCauses(crackFacts(facts)),
-    findings: firingFindings(facts),
+    diagnosis,
+    nextTime,
+    findings: ordered([...firingFindings(facts), ...(history?.findings ?? [])]),
     cautions: cautionsOf(facts),
   });
 }

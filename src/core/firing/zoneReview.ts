@@ -7,6 +7,7 @@ import type { ZoneReview } from "./FiringReview.ts";
 import { firedCrossings } from "./firedCrossings.ts";
 import type { FiredPiece } from "./firedPieces.ts";
 import { foundSegments } from "./segments.ts";
+import type { StrainOf } from "./strainsOnce.ts";
 
 /** How near the peak counts as being there [K]. */
 export const NEAR_PEAK_K = 5;
@@ -23,6 +24,8 @@ export function zoneReview(
     readonly offsetK: number;
     readonly ware?: WareSize;
     readonly pieces?: readonly FiredPiece[];
+    /** Where strains are kept that are asked for again. */
+    readonly strainOf?: StrainOf;
   },
 ): ZoneReview {
   const peak = firmPeak(curve);
@@ -37,7 +40,10 @@ export function zoneReview(
     lastReadingAtSeconds: curve.timesSeconds[last] as number,
     heatwork: heatworkOf(curve, { series: options.series, offsetK: options.offsetK }),
     segments: foundSegments(curve),
-    crossings: firedCrossings(curve, options.ware ?? UNKNOWN_WARE, options.pieces ?? []),
+    crossings: firedCrossings(curve, options.ware ?? UNKNOWN_WARE, {
+      pieces: options.pieces ?? [],
+      ...(options.strainOf && { strainOf: options.strainOf }),
+    }),
   };
 }
 

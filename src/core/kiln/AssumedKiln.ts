@@ -1,4 +1,5 @@
 import { type CoolingConstants, climbShare, lossKPerSecond } from "./heatBalance.ts";
+import type { LearnedKiln } from "./LearnedKiln.ts";
 
 /** How fast a kiln heats with everything on, and falls with everything off. */
 export interface AssumedKiln {
@@ -8,6 +9,8 @@ export interface AssumedKiln {
   readonly naturalCoolingCPerHour: (tempC: number) => number;
   /** Heat that the loaded kiln takes up [J/K]; absent while it is not known, and energy with it. */
   readonly heatCapacityJPerK?: number;
+  /** The user's own kiln, when it was learned from logs: whole firings are predicted by it. */
+  readonly learned?: LearnedKiln;
   /** What kiln that is and where its numbers come from; a clause to put in a sentence. */
   readonly basis: string;
 }

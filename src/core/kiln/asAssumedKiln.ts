@@ -12,6 +12,7 @@ export function asAssumedKiln(learned: LearnedKiln): AssumedKiln {
     naturalCoolingCPerHour: (tempC) => Math.max(0, 3600 * lossKPerSecond(cooling, tempC, roomC)),
     ...(powerWatt !== null &&
       power.from === "output" && { heatCapacityJPerK: powerWatt / power.pullKPerSecond }),
+    learned,
     basis: basisOf(learned),
   };
 }

@@ -1,7 +1,9 @@
 import type { Finding } from "../findings/Finding.ts";
 import { basedOn } from "../sources/basedOn.ts";
+import { FALLS_APART, NOISIER, NOISY_K, STRONGER, WEAKER } from "./changeLimits.ts";
 import { type CoolingConstants, lossKPerSecond } from "./heatBalance.ts";
 import type { LearnedFiring, LearnedKiln } from "./LearnedKiln.ts";
+import { sharedPulls } from "./sharedPulls.ts";
 
 /** What the findings look at. */
 interface Known {
@@ -12,16 +14,6 @@ interface Known {
   readonly roomC: number;
 }
 
-/** Pull at equal temperature that has fallen to this is said. */
-const WEAKER = 0.9;
-const STRONGER = 1.1;
-/** Stretches of 100 °C in which both firings must have been powered. */
-const SHARED_STRETCHES = 2;
-/** A scatter that has grown by this factor is said, when it is also this large [K]. */
-const NOISIER = 1.5;
-const NOISY_K = 0.5;
-/** A natural fall that differs by this share between firings is said. */
-const FALLS_APART = 0.1;
 /** The ceiling should lie this far above what was fired [K]. */
 const HEADROOM_K = 40;
 
@@ -134,12 +126,10 @@ function elements(firings: readonly LearnedFiring[]): readonly Finding[] {
 
 /** Mean ratio of two firings' pulls over the stretches they share; null when those are too few. */
 function sharedRatio(newer: LearnedFiring, older: LearnedFiring): number | null {
-  const ratios = newer.pulls.flatMap(({ lowC, pullKPerSecond }) => {
-    const other = older.pulls.find((pull) => pull.lowC === lowC);
-    return other ? [pullKPerSecond / other.pullKPerSecond] : [];
-  });
-  if (ratios.length < SHARED_STRETCHES) return null;
-  return ratios.reduce((sum, ratio) => sum + ratio, 0) / ratios.length;
+  const shared = sharedPulls(newer, older);
+  if (shared === null) return null;
+  const sum = shared.reduce((all, each) => all + each.newerKPerSecond / each.olderKPerSecond, 0);
+  return sum / shared.length;
 }
 
 function fallsApart(firings: readonly LearnedFiring[]): readonly Finding[] {

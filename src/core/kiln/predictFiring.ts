@@ -12,7 +12,7 @@ export interface AskedSegment {
 }
 
 /** How one segment goes. */
-interface PredictedSegment {
+export interface PredictedSegment {
   /** Index of the segment, from 0. */
   readonly segment: number;
   readonly fromC: number;
@@ -27,6 +27,10 @@ interface PredictedSegment {
   readonly behindSeconds: number;
   /** Where the kiln first could not follow [°C]; null where it could. */
   readonly behindFromC: number | null;
+  /** Share of full power over the ramp, hold not counted, 0–1. */
+  readonly rampOutput: number;
+  /** Of ramp and hold; null as that of the whole is. */
+  readonly energyKWh: number | null;
 }
 
 /** A firing as a learned kiln would go through it. */
@@ -39,9 +43,9 @@ export interface PredictedFiring {
   readonly stalled: { readonly segment: number; readonly tempC: number } | null;
   /** When it has fallen to 200, 100 and 50 °C after its peak, power off and lid shut [s from the start]. */
   readonly cooledTo: readonly { readonly tempC: number; readonly seconds: number }[];
-  /** Null without a wattage. */
+  /** Up to the stall, where it stalls. Null without a wattage, or without a log that carries the output. */
   readonly energyKWh: number | null;
-  /** Null without a wattage and a tariff. */
+  /** Null without that energy or without a tariff. */
   readonly cost: number | null;
 }
 
@@ -53,6 +57,10 @@ const BEHIND_SHARE = 0.02;
 /** The curve keeps every so many steps. */
 const KEPT_EVERY = 4;
 const WAITED_FOR_C = [200, 100, 50] as const;
+/** A change this close to the wanted one is the wanted one. */
+const CLOSE_KPERSECOND = 1e-9;
+/** Enough for an output to a millionth. */
+const HALVINGS = 20;
 const JOULES_PER_KWH = 3.6e6;
 
 /** The simulation as it goes. */
@@ -83,6 +91,7 @@ export function predictFiring(
   const roomC = plan.roomC ?? learned.roomC;
   const startC = plan.startC ?? roomC;
   const rates = ratesOf(learned);
+  const kWhOf = energyBy(learned);
   const run: Run = {
     state: { hotC: startC, brickC: startC },
     seconds: 0,
@@ -93,7 +102,7 @@ export function predictFiring(
   const segments: PredictedSegment[] = [];
   let stalled: PredictedFiring["stalled"] = null;
   for (const [segment, asked] of plan.segments.entries()) {
-    const went = fireSegment(run, { asked, segment, rates, roomC });
+    const went = fireSegment(run, { asked, segment, rates, roomC, kWhOf });
     if (went === null) {
       stalled = { segment, tempC: run.state.hotC };
       break;
@@ -102,8 +111,8 @@ export function predictFiring(
   }
   const endSeconds = stalled === null ? run.seconds : null;
   const cooledTo = coolDown(run, rates, roomC);
-  const { powerWatt, tariffPerKWh } = learned;
-  const energyKWh = powerWatt === null ? null : (run.fullSeconds * powerWatt) / JOULES_PER_KWH;
+  const { tariffPerKWh } = learned;
+  const energyKWh = kWhOf(run.fullSeconds);
   return {
     curve: makeCurve(run.times, run.temps),
     segments,
@@ -113,6 +122,14 @@ export function predictFiring(
     energyKWh,
     cost: energyKWh === null || tariffPerKWh === null ? null : energyKWh * tariffPerKWh,
   };
+}
+
+/** Energy of so many seconds at full power; the fastest climb alone does not tell the power's share. */
+function energyBy({ power, powerWatt }: LearnedKiln): (fullSeconds: number) => number | null {
+  return (fullSeconds) =>
+    powerWatt === null || power.from !== "output"
+      ? null
+      : (fullSeconds * powerWatt) / JOULES_PER_KWH;
 }
 
 function ratesOf(learned: LearnedKiln): KilnRates {
@@ -130,6 +147,7 @@ interface Segmented {
   readonly segment: number;
   readonly rates: KilnRates;
   readonly roomC: number;
+  readonly kWhOf: (fullSeconds: number) => number | null;
 }
 
 /** One ramp and its hold; null when the kiln stalls on the way. */
@@ -137,6 +155,7 @@ function fireSegment(run: Run, given: Segmented): PredictedSegment | null {
   const { asked, segment } = given;
   const fromC = run.state.hotC;
   const startSeconds = run.seconds;
+  const startFullSeconds = run.fullSeconds;
   const rising = asked.toC > fromC;
   const wantedKPerSecond = wantedRate(asked, rising);
   let behindFromC: number | null = null;
@@ -152,8 +171,11 @@ function fireSegment(run: Run, given: Segmented): PredictedSegment | null {
   }
   const rampEndSeconds = run.seconds;
   const rampSeconds = rampEndSeconds - startSeconds;
+  const rampFullSeconds = run.fullSeconds - startFullSeconds;
+  keep(run);
   while (run.seconds < rampEndSeconds + asked.holdSeconds)
     step(run, given, towards(asked.toC, Number.POSITIVE_INFINITY));
+  keep(run);
   const plannedSeconds =
     asked.rateCPerHour === "full" ? rampSeconds : (asked.toC - fromC) / wantedKPerSecond;
   const late = rampSeconds - plannedSeconds;
@@ -168,6 +190,8 @@ function fireSegment(run: Run, given: Segmented): PredictedSegment | null {
     meanCPerHour: rampSeconds === 0 ? 0 : ((asked.toC - fromC) * 3600) / rampSeconds,
     behindSeconds: behind ? late : 0,
     behindFromC: behind ? behindFromC : null,
+    rampOutput: rampSeconds === 0 ? 0 : rampFullSeconds / rampSeconds,
+    energyKWh: given.kWhOf(run.fullSeconds - startFullSeconds),
   };
 }
 
@@ -194,10 +218,24 @@ function step(
   { rates, roomC }: Pick<Segmented, "rates" | "roomC">,
   wanted: (hotC: number) => number,
 ): void {
-  const off = rates(run.state, { output: 0, roomC }).hotC;
-  const on = rates(run.state, { output: 1, roomC }).hotC;
-  const share = (wanted(run.state.hotC) - off) / (on - off);
-  advance(run, rates, { output: Math.min(1, Math.max(0, share)), roomC });
+  const change = (output: number) => rates(run.state, { output, roomC }).hotC;
+  advance(run, rates, { output: outputFor(change, wanted(run.state.hotC)), roomC });
+}
+
+/** The output, 0–1, that gives a change [K/s]; by halving, since a climb may be counted at less than a fall. */
+function outputFor(change: (output: number) => number, wantedKPerSecond: number): number {
+  if (change(0) >= wantedKPerSecond) return 0;
+  if (change(1) <= wantedKPerSecond) return 1;
+  const straight = (wantedKPerSecond - change(0)) / (change(1) - change(0));
+  if (Math.abs(change(straight) - wantedKPerSecond) < CLOSE_KPERSECOND) return straight;
+  let low = 0;
+  let high = 1;
+  for (let k = 0; k < HALVINGS; k++) {
+    const middle = (low + high) / 2;
+    if (change(middle) < wantedKPerSecond) low = middle;
+    else high = middle;
+  }
+  return (low + high) / 2;
 }
 
 function advance(
@@ -208,7 +246,12 @@ function advance(
   run.state = stateAfter(rates, run.state, drive, STEP_SECONDS);
   run.seconds += STEP_SECONDS;
   run.fullSeconds += drive.output * STEP_SECONDS;
-  if (run.seconds % (KEPT_EVERY * STEP_SECONDS) !== 0) return;
+  if (run.seconds % (KEPT_EVERY * STEP_SECONDS) === 0) keep(run);
+}
+
+/** A point of the curve, so that no peak and no corner is lost between those that are kept anyway. */
+function keep(run: Run): void {
+  if (run.times.at(-1) === run.seconds) return;
   run.times.push(run.seconds);
   run.temps.push(run.state.hotC);
 }

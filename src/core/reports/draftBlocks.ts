@@ -1,5 +1,6 @@
 import type { Heatwork } from "../cones/cone.ts";
 import type { Draft } from "../schedule/Draft.ts";
+import { pieceOf } from "../schedule/pieceOf.ts";
 import type { Schedule, TimelineRow } from "../schedule/Schedule.ts";
 import { printDifference, printDuration, printRate, printTemperature } from "../units/print.ts";
 import type { TemperatureUnit } from "../units/temperature.ts";
@@ -11,12 +12,15 @@ import { printSpan, printTravel } from "./printSpan.ts";
 import type { ReportContext } from "./reviewBlocks.ts";
 import { section } from "./section.ts";
 import { basisBlocks } from "./sections/basisBlocks.ts";
+import { bodyBlocks } from "./sections/bodyBlocks.ts";
 import { cautionBlocks } from "./sections/cautionBlocks.ts";
 import { coneTableBlocks } from "./sections/coneTableBlocks.ts";
 import { coneLabel, plusMinusSentence, positionSentence } from "./sections/coneWords.ts";
 import { crossingBlocks } from "./sections/crossingBlocks.ts";
 import { findingBlocks } from "./sections/findingBlocks.ts";
 import { type Mending, mendingBlocks } from "./sections/mendingBlocks.ts";
+import { ownKilnBlocks } from "./sections/ownKilnBlocks.ts";
+import { strainBlocks } from "./sections/strainBlocks.ts";
 
 /** What a report of a draft may know beside the draft. */
 export interface DraftContext extends ReportContext {
@@ -47,10 +51,15 @@ export function draftBlocks(draft: Draft, context: DraftContext): readonly Block
     { kind: "heading", text: "Timeline" },
     timelineTable(expansion.timeline, when),
     ...reasonBlocks(draft.schedule),
+    ...ownKilnBlocks(draft, when),
     ...findingBlocks(findings, when),
     ...section("Through the inversions", [
       ...crossingBlocks(crossings, { caption: "How fast it goes", ...when }),
       ...chartBlocks("Cooling through the inversions", charts.cooling),
+    ]),
+    ...section("Stress in the ware", [
+      ...strainBlocks(draft.strains, { tense: "will be", ...when }),
+      ...chartBlocks("Computed stress over strength against time", charts.strain),
     ]),
     ...section("Cones", [
       ...coneTableBlocks(heatwork, { tense: "will be", ...when }),
@@ -64,6 +73,10 @@ export function draftBlocks(draft: Draft, context: DraftContext): readonly Block
         ),
       ),
     ),
+    ...bodyBlocks(draftedPieces(draft.schedule), {
+      unit,
+      ownIn: "the schedule under ware, body, or in a file named with --body",
+    }),
     ...basisBlocks({ heatwork, crossings, findings, sources }, unit),
     ...cautionBlocks(draft.cautions),
   ];
@@ -72,6 +85,12 @@ export function draftBlocks(draft: Draft, context: DraftContext): readonly Block
 interface When {
   readonly unit: TemperatureUnit;
   readonly startOfDaySeconds: number | null;
+}
+
+/** What was assumed of the piece stands among the assumptions already. */
+function draftedPieces({ ware }: Schedule) {
+  const piece = pieceOf(ware);
+  return piece === null ? [] : [{ name: "the ware", ware: piece.ware, assumed: [] }];
 }
 
 function headlineFacts(draft: Draft, when: When) {

@@ -3,6 +3,7 @@ import { printDifference, printDuration, printRate, printTemperature } from "../
 import { fahrenheitDeltaFromCelsiusDelta, type TemperatureUnit } from "../units/temperature.ts";
 import type { Block, Cell, ChartPair } from "./Block.ts";
 import { chartBlocks } from "./chartBlocks.ts";
+import { costFigure } from "./costFigure.ts";
 import type { ReportContext } from "./reviewBlocks.ts";
 import { basisBlocks } from "./sections/basisBlocks.ts";
 import { cautionBlocks } from "./sections/cautionBlocks.ts";
@@ -138,7 +139,7 @@ function firingBlocks(firing: LearnedFiring, unit: TemperatureUnit): readonly Bl
       : [
           {
             label: "energy",
-            text: `${Math.round(energyKWh)} kWh${cost === null ? "" : `, ${cost.toFixed(2)} at the tariff given`}, as if the elements were new`,
+            text: `${Math.round(energyKWh)} kWh${cost === null ? "" : `, ${costFigure(cost)} at the tariff given`}, as if the elements were new`,
           },
         ]),
   ];

@@ -8,6 +8,7 @@ import { chartBlocks } from "./chartBlocks.ts";
 import { momentText } from "./moments.ts";
 import { section } from "./section.ts";
 import { basisBlocks } from "./sections/basisBlocks.ts";
+import { bodyBlocks } from "./sections/bodyBlocks.ts";
 import { cautionBlocks } from "./sections/cautionBlocks.ts";
 import { coneTableBlocks } from "./sections/coneTableBlocks.ts";
 import { coneLabel, plusMinusSentence, positionSentence } from "./sections/coneWords.ts";
@@ -15,9 +16,11 @@ import { crossingBlocks } from "./sections/crossingBlocks.ts";
 import { diagnosisBases, diagnosisBlocks } from "./sections/diagnosisBlocks.ts";
 import { findingBlocks } from "./sections/findingBlocks.ts";
 import { logBlocks } from "./sections/logBlocks.ts";
+import { nextTimeBlocks } from "./sections/nextTimeBlocks.ts";
 import { planBlocks } from "./sections/planBlocks.ts";
 import { recordBlocks } from "./sections/recordBlocks.ts";
 import { segmentBlocks } from "./sections/segmentBlocks.ts";
+import { strainBlocks } from "./sections/strainBlocks.ts";
 import { zoneBlocks } from "./sections/zoneBlocks.ts";
 
 /** Charts that a page of one firing or one schedule may carry. */
@@ -50,6 +53,7 @@ export function reviewBlocks(review: FiringReview, context: ReportContext): read
     ...chartBlocks("Temperature against time, whole firing", charts.firing),
     ...findingBlocks(findings, when),
     ...diagnosisBlocks(review.diagnosis, unit),
+    ...nextTimeBlocks(review.nextTime, unit),
     ...section("Through the inversions", [
       ...zones.flatMap((zone) =>
         crossingBlocks(zone.crossings, { caption: `How fast it went${nameOf(zone)}`, ...when }),
@@ -57,6 +61,7 @@ export function reviewBlocks(review: FiringReview, context: ReportContext): read
       ...chartBlocks("Cooling through the inversions", charts.cooling),
     ]),
     ...section("Stress in the ware", [
+      ...strainBlocks(review.strains, { tense: "was", ...when }),
       ...chartBlocks("Computed stress over strength against time", charts.strain),
     ]),
     ...section("Cones", [
@@ -73,6 +78,7 @@ export function reviewBlocks(review: FiringReview, context: ReportContext): read
     ...planBlocks(review.comparison, when),
     ...recordBlocks(review, unit),
     ...logBlocks(reading),
+    ...bodyBlocks(review.pieces, { unit, ownIn: "the firing record under ware, body" }),
     ...basisBlocks(
       {
         heatwork: hottest?.heatwork ?? null,

@@ -1,7 +1,7 @@
 import type { ConeSeries } from "../cones/cone.ts";
 import type { Curve } from "../curve/Curve.ts";
 import type { TemperatureUnit } from "../units/temperature.ts";
-import type { Body } from "../ware/Ware.ts";
+import type { Body, WareGeometry } from "../ware/Ware.ts";
 
 /** One ramp, then an optional hold, in canonical units. */
 export interface Segment {
@@ -33,6 +33,10 @@ export interface Schedule {
     readonly thickestMm: number | null;
     /** Widest piece [mm]. */
     readonly widestMm: number | null;
+    /** Thickness of the shelf, and air under the foot, when the file says [mm]. */
+    readonly shelfMm?: number | null;
+    readonly footGapMm?: number | null;
+    readonly glazedSides?: WareGeometry["glazedSides"] | null;
     readonly state: "bone dry" | "damp" | "bisqued" | "glazed on bisque" | "glazed raw" | null;
     /** The glaze is meant to crackle. */
     readonly crackle: boolean;

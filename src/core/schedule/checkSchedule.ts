@@ -16,6 +16,7 @@ import { checkCrackle, checkUnloading, UNLOAD_C } from "./checks/unloading.ts";
 import { checkWater } from "./checks/water.ts";
 import type { LimitFor } from "./coolingLimits.ts";
 import { fullRamp } from "./fullRamp.ts";
+import type { OwnKilnFiring } from "./ownKilnFiring.ts";
 import { limitsFor } from "./pieceOf.ts";
 import type { Expansion, Schedule } from "./Schedule.ts";
 
@@ -40,6 +41,8 @@ interface CheckInput {
   readonly heatwork: Heatwork;
   /** The user's own kiln; without it the reference kiln stands in. */
   readonly kiln?: AssumedKiln;
+  /** As that kiln would fire it; it takes the place of the check of each ramp. */
+  readonly own?: OwnKilnFiring | null;
   /** What the ware stands; without it what is published. */
   readonly limitFor?: LimitFor;
 }
@@ -55,6 +58,7 @@ export function checkSchedule(input: CheckInput): readonly Finding[] {
     kiln,
     limitFor: input.limitFor ?? limitsFor(schedule.ware),
     kilnIsKnown: input.kiln !== undefined,
+    own: input.own ?? null,
     untilCool: untilCool(expansion.curve, kiln),
     endSeconds: expansion.curve.timesSeconds.at(-1) as number,
     raw: isRaw(schedule.ware.state),

@@ -4,9 +4,10 @@ import type { Crossing } from "../ware/Crossing.ts";
 import { crossingsOf } from "../ware/crossingsOf.ts";
 import { CRISTOBALITE_BAND, publishedLimit, QUARTZ_BAND } from "../ware/inversionBands.ts";
 import { limitingRate } from "../ware/limitingRate.ts";
+import type { PieceStrain } from "../ware/pieceStrain.ts";
+import { SAFE_RATIO } from "../ware/safeRatio.ts";
 import type { Ware } from "../ware/Ware.ts";
 import type { WareSize } from "../ware/WareSize.ts";
-import { wareStrain } from "../ware/wareStrain.ts";
 
 /** How fast a piece may cool through an inversion. */
 interface CoolingLimit {
@@ -60,30 +61,23 @@ export function limitedCrossings(
 }
 
 /**
- * How a Curve goes through both inversions, judged by the computed stress in a piece.
- * Stress over strength is given for cooling only: on the way up the piece is not yet the fired body
- * whose properties are known.
+ * A crossing with the stress of a piece in it, where the whole passage was seen and the piece had
+ * been fired before: on the way down that is always so, on the way up for ware that went in bisqued.
  */
-export function strainedCrossings(
-  curve: Curve,
-  options: { readonly size: WareSize; readonly ware: Ware; readonly limitFor: LimitFor },
-): readonly Crossing[] {
-  const { worst } = wareStrain(curve, options.ware);
-  return limitedCrossings(curve, { ware: options.size, limitFor: options.limitFor }).map(
-    (crossing) => ({
-      ...crossing,
-      strainRatio:
-        crossing.measured === "whole" && crossing.direction === "cooling"
-          ? (worst.find(
-              ({ band, direction }) => band === crossing.band && direction === crossing.direction,
-            )?.ratio ?? null)
-          : null,
-    }),
-  );
+export function withStrain(crossing: Crossing, strained: PieceStrain): Crossing {
+  const computed =
+    crossing.measured === "whole"
+      ? strained.passages.find(
+          ({ band, direction }) => band === crossing.band && direction === crossing.direction,
+        )?.computed
+      : null;
+  return {
+    ...crossing,
+    strainRatio: computed?.ratio ?? null,
+    strainRatioLow: computed?.low ?? null,
+    strainRatioHigh: computed?.high ?? null,
+  };
 }
-
-/** Computed stress over strength that is still thought safe: the computation is good to a factor of two. */
-const SAFE_RATIO = 0.5;
 
 /** What the computed stress in a piece allows, in place of what is published. */
 export function computedLimits(ware: Ware): LimitFor {

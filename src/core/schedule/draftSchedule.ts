@@ -2,12 +2,14 @@ import { cautionsFor } from "../cautions/cautionsFor.ts";
 import { heatworkOf } from "../cones/heatwork.ts";
 import type { AssumedKiln } from "../kiln/AssumedKiln.ts";
 import { checkSchedule } from "./checkSchedule.ts";
-import { type LimitFor, limitedCrossings, strainedCrossings } from "./coolingLimits.ts";
+import { type LimitFor, limitedCrossings, withStrain } from "./coolingLimits.ts";
 import type { Draft } from "./Draft.ts";
 import { energyKWh } from "./energyOf.ts";
 import { expandSchedule } from "./expandSchedule.ts";
-import { limitsFor, pieceOf } from "./pieceOf.ts";
+import { ownKilnFiring } from "./ownKilnFiring.ts";
+import { limitsFor } from "./pieceOf.ts";
 import type { Schedule } from "./Schedule.ts";
+import { strainedPiece } from "./strainedPiece.ts";
 
 /** What a draft is made from. */
 interface DraftInput {
@@ -20,6 +22,8 @@ interface DraftInput {
   readonly kiln?: AssumedKiln;
   /** What the ware stands on cooling; without it what is published. */
   readonly limitFor?: LimitFor;
+  /** Leaves the stress in the ware out, where only the findings are wanted: a repair asks many times. */
+  readonly findingsOnly?: boolean;
 }
 
 /** A schedule laid out in time and judged: the cone it makes, its way through the inversions, what to mind. */
@@ -27,23 +31,26 @@ export function draftSchedule(input: DraftInput): Draft {
   const { schedule, start } = input;
   const kiln = input.kiln === undefined ? {} : { kiln: input.kiln };
   const limitFor = input.limitFor ?? limitsFor(schedule.ware);
-  const piece = pieceOf(schedule.ware);
   const expansion = expandSchedule(schedule, kiln);
+  const strained = input.findingsOnly ? null : strainedPiece(schedule.ware, expansion.curve);
   const heatwork = heatworkOf(expansion.curve, {
     series: schedule.series,
     offsetK: input.offsetK ?? 0,
   });
+  const learned = input.kiln?.learned;
+  const own = learned === undefined ? null : ownKilnFiring(learned, schedule, input.offsetK ?? 0);
   return {
     schedule,
     expansion,
     start,
     heatwork,
-    energyKWh: input.kiln === undefined ? null : energyKWh(expansion, input.kiln),
-    crossings:
-      piece === null
-        ? limitedCrossings(expansion.curve, { ware: schedule.ware, limitFor })
-        : strainedCrossings(expansion.curve, { size: schedule.ware, ware: piece.ware, limitFor }),
-    findings: checkSchedule({ schedule, expansion, heatwork, limitFor, ...kiln }),
+    own,
+    energyKWh: input.kiln === undefined ? null : energyKWh({ schedule, kiln: input.kiln, own }),
+    crossings: limitedCrossings(expansion.curve, { ware: schedule.ware, limitFor }).map(
+      (crossing) => (strained === null ? crossing : withStrain(crossing, strained)),
+    ),
+    strains: strained === null ? [] : [strained],
+    findings: checkSchedule({ schedule, expansion, heatwork, limitFor, own, ...kiln }),
     cautions: cautionsFor({
       kiln: true,
       opening: true,

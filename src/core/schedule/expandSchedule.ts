@@ -1,6 +1,8 @@
 import { makeCurve } from "../curve/Curve.ts";
 import { type AssumedKiln, REFERENCE_KILN } from "../kiln/AssumedKiln.ts";
+import { type PredictedFiring, predictFiring } from "../kiln/predictFiring.ts";
 import { fullRamp, fullSpeed, type RampPoint, SLOWEST_FULL_C_PER_HOUR } from "./fullRamp.ts";
+import { predictedRamp } from "./predictedRamp.ts";
 import type { Expansion, Schedule, Segment, TimelineRow } from "./Schedule.ts";
 
 /** What to take instead of the usual assumptions. */
@@ -12,19 +14,25 @@ interface ExpandOptions {
 /**
  * A schedule laid out in time.
  * Programmed ramps are followed as written, even where the kiln may not manage (`checkSchedule` says
- * so); `full` ramps go as the kiln goes, with points at most 10 minutes apart; holds are flat.
+ * so); `full` ramps go as the kiln goes, with points at most 10 minutes apart, and for a learned
+ * kiln as the whole firing is predicted; holds are flat.
  *
  * @throws RangeError when the schedule has no segment, or one that goes nowhere.
  */
 export function expandSchedule(schedule: Schedule, options: ExpandOptions = {}): Expansion {
   const kiln = options.kiln ?? REFERENCE_KILN;
+  const firing = fullFiring(schedule, kiln);
   const times = [0];
   const temps = [schedule.startC];
   const timeline: TimelineRow[] = [];
   let now = 0;
   let hereC = schedule.startC;
   schedule.segments.forEach((segment, index) => {
-    const points = rampPoints(segment, hereC, kiln);
+    const predicted =
+      firing !== null && segment.rateCPerHour === "full"
+        ? predictedRamp(firing, index, segment.toC)
+        : null;
+    const points = predicted ?? rampPoints(segment, hereC, kiln);
     for (const point of points) {
       times.push(now + point.seconds);
       temps.push(point.tempC);
@@ -61,6 +69,13 @@ export function expandSchedule(schedule: Schedule, options: ExpandOptions = {}):
     timeline,
     assumptions: assumptionsOf(timeline, kiln),
   };
+}
+
+/** The whole firing of a learned kiln, from which its `full` ramps are taken; null when there is nothing to take. */
+function fullFiring(schedule: Schedule, { learned }: AssumedKiln): PredictedFiring | null {
+  const hasFull = schedule.segments.some(({ rateCPerHour }) => rateCPerHour === "full");
+  if (learned === undefined || !hasFull) return null;
+  return predictFiring(learned, { segments: schedule.segments, startC: schedule.startC });
 }
 
 function rampPoints(segment: Segment, fromC: number, kiln: AssumedKiln): readonly RampPoint[] {

@@ -14,8 +14,11 @@ const SLOW_ENOUGH = 1.05;
 export type WantedCooling =
   | { readonly kind: "natural" }
   | { readonly kind: "slow" }
-  /** Held on the way down, so that crystals grow. */
+  /** Held on the way down; where the glaze is still soft, so that crystals grow. */
   | { readonly kind: "hold"; readonly atC: number; readonly seconds: number };
+
+/** Cooler than this a glaze is taken to be too stiff for crystals; our own estimate [°C]. */
+const CRYSTALS_FROM_C = 700;
 
 /** Slow cooling begins and ends at least this far outside a band [K], rounded outwards to 10 degrees. */
 const ROOM_K = 10;
@@ -43,7 +46,8 @@ export function cooled(
             toC: cooling.atC,
             rateCPerHour: "full",
             holdSeconds: cooling.seconds,
-            why: "crystals grow in the glaze",
+            why:
+              cooling.atC >= CRYSTALS_FROM_C ? "crystals grow in the glaze" : "the ware evens out",
           },
         ]
       : [];

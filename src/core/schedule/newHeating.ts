@@ -22,6 +22,8 @@ interface ClimbInput {
   /** Faster than the easy way by this, where nothing is at stake. */
   readonly factor: number;
   readonly kiln: AssumedKiln;
+  /** The cone chart has a column near the last climb's rate. */
+  readonly charted: boolean;
 }
 
 /** A stage before it is fitted to the kiln and rounded. */
@@ -73,7 +75,9 @@ export function climb(input: ClimbInput): Climb {
       toC: peakC,
       rateCPerHour: LAST_CLIMB_C_PER_HOUR,
       holdMinutes: input.thickestMm > 12 ? 20 : 15,
-      why: "the last climb at a rate of the cone chart; the hold evens out the ware",
+      why: input.charted
+        ? "the last climb at a rate of the cone chart; the hold evens out the ware"
+        : "a steady last climb, slower than the chart of these cones; the hold evens out the ware",
     },
   ];
   let fromC = 20;

@@ -1,12 +1,14 @@
 import type { ConeSeries } from "../cones/cone.ts";
+import { coneIndex, wholeCones } from "../cones/coneName.ts";
 import { type AssumedKiln, REFERENCE_KILN } from "../kiln/AssumedKiln.ts";
 import { failed, ok, type Problem, type Result } from "../problem.ts";
-import { printDifference, printDuration, printRate, printTemperature } from "../units/print.ts";
+import { printDifference, printDuration, printTemperature } from "../units/print.ts";
 import type { TemperatureUnit } from "../units/temperature.ts";
 import type { Body } from "../ware/Ware.ts";
 import { isDemanding } from "../ware/WareSize.ts";
 import type { LimitFor } from "./coolingLimits.ts";
 import { expandSchedule } from "./expandSchedule.ts";
+import { BELOW_PEAK_K, COOLEST_HOLD_C, holdTooCool, holdTooHot } from "./holdProblems.ts";
 import { cooled, type WantedCooling } from "./newCooling.ts";
 import { type Climb, climb } from "./newHeating.ts";
 import { HOTTEST_C } from "./parseSegments.ts";
@@ -14,7 +16,9 @@ import { limitsFor } from "./pieceOf.ts";
 import { repairSchedule } from "./repairSchedule.ts";
 import type { Schedule, Segment } from "./Schedule.ts";
 import { solveSchedule } from "./solveSchedule.ts";
-import { temperatureUp } from "./wholeUnits.ts";
+import { type ShortOfTime, tooLittleTime } from "./tooLittleTime.ts";
+import { wareSizeProblems } from "./wareSizeProblems.ts";
+import { temperatureDown, temperatureUp } from "./wholeUnits.ts";
 
 /** What a new schedule is wanted for. */
 export interface NewScheduleInput {
@@ -41,12 +45,14 @@ export interface NewScheduleInput {
   readonly offsetK?: number;
 }
 
-/** Thinnest and thickest ware that anything is known about [mm]. */
-const THINNEST_MM = 1;
-const THICKEST_MM = 100;
-
-/** Widest piece that a studio kiln takes [mm]. */
-const WIDEST_MM = 3000;
+/** What a cone of each series is called. */
+const SERIES_WORDS: Readonly<Record<ConeSeries, string>> = {
+  "self-supporting": "cone",
+  "self-supporting-iron-free": "iron-free cone",
+  large: "large cone",
+  "large-iron-free": "large iron-free cone",
+  small: "small cone",
+};
 
 /** Room temperature [°C]; 68 °F. */
 const START_C = 20;
@@ -63,17 +69,75 @@ const PLAIN_RAMP: Segment = { toC: HOTTEST_C, rateCPerHour: 60, holdSeconds: 900
  * kiln or the ware does not stand is slowed until nothing is left to object to.
  *
  * @returns `schedule/ware-thickness`, `schedule/ware-width`, `schedule/hold-too-hot`,
- * `schedule/kiln-too-weak`, `schedule/too-little-time` with the nearest that is possible.
+ * `schedule/hold-too-cool`, `schedule/kiln-too-weak`, `schedule/too-little-time` with the nearest that is possible.
  */
 export function newSchedule(input: NewScheduleInput): Result<Schedule> {
-  const wrong = wareProblems(input.ware);
+  const { cooling, ware } = input;
+  const wrong = [...wareSizeProblems(ware), ...holdTooCool(cooling, input.unit)];
   if (wrong.length > 0) return failed(...wrong);
-  const wanted = drafted(input, { cooling: input.cooling, ease: EASY });
-  if (!wanted.ok || fits(wanted.value, input)) return wanted;
-  const tight = drafted(input, { cooling: input.cooling, ease: TIGHT });
+  const wanted = drafted(input, { cooling, ease: EASY });
+  if (!wanted.ok) return failed(...wanted.problems.map((problem) => withWayOut(problem, input)));
+  if (fits(wanted.value, input)) return wanted;
+  const tight = drafted(input, { cooling, ease: TIGHT });
   if (!tight.ok || fits(tight.value, input)) return tight;
+  return failed(tooLittleTime(timesOf(input, tight.value)));
+}
+
+/** What a firing would take that is to fit into less. */
+function timesOf(input: NewScheduleInput, wished: Schedule): ShortOfTime {
+  const { cooling, unit, withinSeconds } = input;
   const natural = drafted(input, { cooling: { kind: "natural" }, ease: TIGHT });
-  return failed(tooLittleTime(input, tight.value, natural.ok ? natural.value : tight.value));
+  const takesSeconds = totalSeconds(wished, input);
+  return {
+    cooling,
+    unit,
+    withinSeconds: withinSeconds ?? 0,
+    takesSeconds,
+    naturalSeconds: natural.ok ? totalSeconds(natural.value, input) : takesSeconds,
+    kiln: input.kiln ?? REFERENCE_KILN,
+    canHold: (seconds) => {
+      if (cooling.kind !== "hold") return false;
+      const shorter = drafted(input, { cooling: { ...cooling, seconds }, ease: TIGHT });
+      return shorter.ok && fits(shorter.value, input);
+    },
+  };
+}
+
+/** A problem of the working out, said of the wish that made it, with the nearest wish that works. */
+function withWayOut(problem: Problem, input: NewScheduleInput): Problem {
+  const { cooling, series } = input;
+  if (problem.code === "schedule/hold-too-hot" && cooling.kind === "hold")
+    return { ...problem, fix: coolerHold(input, cooling) };
+  if (problem.code !== "schedule/kiln-too-weak") return { ...problem, where: "--cone" };
+  const reached = wholeCones(series)
+    .filter((cone) => coneIndex(cone) < coneIndex(input.cone))
+    .findLast((cone) => drafted({ ...input, cone }, { cooling, ease: EASY }).ok);
+  const nearest = reached === undefined ? "" : `--cone ${reached}, which it reaches; or `;
+  return {
+    ...problem,
+    where: "--cone",
+    what: `${problem.what}; that is ${(input.kiln ?? REFERENCE_KILN).basis}`,
+    fix: `${nearest}help the kiln: by common practice new elements, a lighter load and fewer shelves`,
+  };
+}
+
+/** The hottest hold of this length that leaves the peak above it, in steps of ten degrees. */
+function coolerHold(
+  input: NewScheduleInput,
+  { atC, seconds }: Extract<WantedCooling, { kind: "hold" }>,
+): string {
+  const { unit } = input;
+  const works = (tempC: number) =>
+    drafted(input, { cooling: { kind: "hold", atC: tempC, seconds }, ease: EASY }).ok;
+  let low = Math.ceil(COOLEST_HOLD_C / 10);
+  let high = Math.ceil(Math.min(atC, HOTTEST_C) / 10);
+  while (high - low > 1) {
+    const middle = Math.floor((low + high) / 2);
+    if (works(temperatureDown(10 * middle, unit, 10))) low = middle;
+    else high = middle;
+  }
+  const nearestC = temperatureDown(10 * low, unit, 10);
+  return `--cooling "hold ${printTemperature(nearestC, unit).replace(" °", "")} ${printDuration(seconds)}", the hottest that leaves the peak above it`;
 }
 
 /** How far below the limit of the ware slow cooling goes. */
@@ -99,8 +163,8 @@ function drafted(
   const second = peakOf(input, shaped(input, climbFor(input, guess.value, how.ease)));
   if (!second.ok) return second;
   const peakC = second.value;
-  if (how.cooling.kind === "hold" && how.cooling.atC > peakC - 20)
-    return failed(holdTooHot(input, how.cooling.atC, peakC));
+  const held = how.cooling.kind === "hold" ? how.cooling : null;
+  if (held && held.atC > peakC - BELOW_PEAK_K) return failed(holdTooHot(held, peakC, unit));
   const schedule = shaped(input, climbFor(input, peakC, how.ease));
   const falling = cooled(schedule, {
     cooling: how.cooling,
@@ -109,7 +173,7 @@ function drafted(
     limitFor,
   });
   const solved = solveSchedule({ ...input, schedule: falling, solve: "peak" });
-  if (!solved.ok) return solved;
+  if (!solved.ok) return held ? failed(holdTooHot(held, peakC, unit)) : solved;
   const solvedC = highestC(solved.value);
   const whole = solved.value.segments.map((segment) =>
     segment.toC === solvedC ? { ...segment, toC: temperatureUp(solvedC, unit) } : segment,
@@ -139,6 +203,7 @@ function climbFor(input: NewScheduleInput, peakC: number, ease: Ease): Climb {
     thickestMm: size.thickestMm,
     demanding: isDemanding(size),
     factor: ease.climbFactor,
+    charted: input.series !== "small",
     kiln: input.kiln ?? REFERENCE_KILN,
   });
 }
@@ -146,6 +211,7 @@ function climbFor(input: NewScheduleInput, peakC: number, ease: Ease): Climb {
 function shaped(input: NewScheduleInput, rising: Climb): Schedule {
   const { cone, series, unit, ware } = input;
   const size = sizeOf(input);
+  const kind = SERIES_WORDS[series];
   const body = ware.body === null ? "" : `, ${ware.body.name.replace(/ cone \S+/, "")}`;
   const offset = input.offsetK ?? 0;
   const told =
@@ -155,7 +221,7 @@ function shaped(input: NewScheduleInput, rising: Climb): Schedule {
           `The peak allows for a thermocouple that reads ${printDifference(Math.abs(offset), unit)} too ${offset > 0 ? "low" : "high"}.`,
         ];
   return {
-    title: `Cone ${cone}${body}, up to ${Math.round(size.thickestMm)} mm thick`,
+    title: `${kind.replace(/^\w/, (letter) => letter.toUpperCase())} ${cone}${body}, up to ${Math.round(size.thickestMm)} mm thick`,
     unit,
     cone,
     series,
@@ -169,7 +235,7 @@ function shaped(input: NewScheduleInput, rising: Climb): Schedule {
       crackle: false,
     },
     notes: told.length === 0 ? null : told.join(" "),
-    basis: `Worked out for cone ${cone} by the cone model, hold and cooling counted; climbs after published ranges; cooling limits of this ware.`,
+    basis: `Worked out for ${kind} ${cone} by the cone model, hold and cooling counted; climbs after published ranges; cooling limits of this ware.`,
   };
 }
 
@@ -191,65 +257,4 @@ function totalSeconds(schedule: Schedule, input: NewScheduleInput): number {
 
 function highestC(schedule: Schedule): number {
   return Math.max(...schedule.segments.map((segment) => segment.toC));
-}
-
-function wareProblems(ware: NewScheduleInput["ware"]): readonly Problem[] {
-  const problems: Problem[] = [];
-  const sizes = [
-    ["--wall", ware.wallMm],
-    ["--base", ware.baseMm],
-  ] as const;
-  for (const [where, mm] of sizes)
-    if (!(mm >= THINNEST_MM && mm <= THICKEST_MM))
-      problems.push({
-        code: "schedule/ware-thickness",
-        what: `clay ${Number(mm.toPrecision(3))} mm thick`,
-        where,
-        expected: `a thickness from ${THINNEST_MM} to ${THICKEST_MM} mm`,
-        fix: `check the number; the nearest that can be drafted is ${where} ${mm < THINNEST_MM ? THINNEST_MM : THICKEST_MM}`,
-      });
-  const thickestMm = Math.max(ware.wallMm, ware.baseMm);
-  if (ware.widestMm !== null && !(ware.widestMm >= thickestMm && ware.widestMm <= WIDEST_MM))
-    problems.push({
-      code: "schedule/ware-width",
-      what: `a piece ${Math.round(ware.widestMm)} mm wide with clay ${Math.round(thickestMm)} mm thick`,
-      where: "--width",
-      expected: `a width from its thickness, ${Math.round(thickestMm)} mm, to ${WIDEST_MM} mm`,
-      fix: "give the widest dimension of the largest piece, like --width 150mm",
-    });
-  return problems;
-}
-
-function holdTooHot(input: NewScheduleInput, atC: number, peakC: number): Problem {
-  const { unit } = input;
-  return {
-    code: "schedule/hold-too-hot",
-    what: `a hold at ${printTemperature(atC, unit)} on the way down, with a peak of ${printTemperature(peakC, unit)}`,
-    where: "--cooling",
-    expected: `a temperature at least ${unit === "C" ? "20 °C" : "36 °F"} below the peak`,
-    fix: `--cooling "hold ${printTemperature(peakC - 20, unit).replace(" °", "")} 1h" at most`,
-  };
-}
-
-function tooLittleTime(input: NewScheduleInput, wished: Schedule, natural: Schedule): Problem {
-  const { unit } = input;
-  const takes = totalSeconds(wished, input);
-  const least = totalSeconds(natural, input);
-  const within = input.withinSeconds ?? 0;
-  const kiln = input.kiln ?? REFERENCE_KILN;
-  const way =
-    input.cooling.kind === "natural" ? "natural cooling" : `${input.cooling.kind} cooling`;
-  const hours = (seconds: number) => `${Math.ceil(seconds / 3600)}h`;
-  return {
-    code: "schedule/too-little-time",
-    what: `this cone with ${way} takes ${printDuration(takes)} from the start to ${printTemperature(100, unit)} at the least, not ${printDuration(within)}`,
-    where: "--within",
-    expected: `a limit that the ware and the kiln allow; at ${printTemperature(500, unit)} the kiln falls at ${printRate(kiln.naturalCoolingCPerHour(500), unit)} by itself`,
-    fix:
-      least <= within
-        ? `--cooling natural, which takes ${printDuration(least)}; or --within ${hours(takes)}`
-        : least < takes - 60
-          ? `--within ${hours(takes)}; with --cooling natural, --within ${hours(least)}`
-          : `--within ${hours(takes)}`,
-  };
 }

@@ -84,7 +84,8 @@ export function repairSchedule(input: RepairInput): Repair {
   const kiln = input.kiln ?? REFERENCE_KILN;
   const limitFor = input.limitFor ?? limitsFor(before.ware);
   const context = { kiln, limitFor, offsetK: input.offsetK ?? 0 };
-  const judge = (schedule: Schedule) => draftSchedule({ ...input, schedule, start: null }).findings;
+  const judge = (schedule: Schedule) =>
+    draftSchedule({ ...input, schedule, start: null, findingsOnly: true }).findings;
   const steps: RepairStep[] = [];
   let round: Round = { after: before, findings: judge(before), steps, given: new Map() };
   for (let k = 0; k < MOST_ROUNDS; k++) {
@@ -161,7 +162,7 @@ function cost(before: Schedule, after: Schedule, kiln: AssumedKiln) {
     const expansion = expandSchedule(schedule, { kiln });
     return {
       seconds: expansion.timeline.at(-1)?.endSeconds ?? 0,
-      kWh: energyKWh(expansion, kiln),
+      kWh: energyKWh({ schedule, kiln }),
     };
   }) as [Cost, Cost];
   return {

@@ -1,5 +1,5 @@
 import { type AssumedKiln, REFERENCE_KILN } from "../kiln/AssumedKiln.ts";
-import { rowKWh } from "./energyOf.ts";
+import { segmentsKWh } from "./energyOf.ts";
 import { expandSchedule } from "./expandSchedule.ts";
 import type { Schedule, Segment } from "./Schedule.ts";
 
@@ -11,7 +11,7 @@ export interface DifferenceLine {
   readonly fromC: number;
   /** How long it lasts, hold included [s]. */
   readonly seconds: number;
-  /** Electricity that it takes [kWh]; null when the kiln's heat capacity is not known. */
+  /** Electricity that it takes [kWh]; null when it is not known. */
   readonly kWh: number | null;
 }
 
@@ -53,14 +53,14 @@ type Line = Omit<DifferenceLine, "kind">;
 
 function linesOf(schedule: Schedule, kiln: AssumedKiln): readonly Line[] {
   const { timeline } = expandSchedule(schedule, { kiln });
+  const energies = segmentsKWh({ schedule, kiln });
   return schedule.segments.map((segment, index) => {
     const rows = timeline.filter((row) => row.segment === index);
-    const energies = rows.map((row) => rowKWh(row, kiln));
     return {
       segment,
       fromC: rows[0]?.fromC ?? segment.toC,
       seconds: rows.reduce((sum, row) => sum + row.endSeconds - row.startSeconds, 0),
-      kWh: energies.reduce((sum, kWh) => (sum === null || kWh === null ? null : sum + kWh), 0),
+      kWh: energies?.[index] ?? null,
     };
   });
 }

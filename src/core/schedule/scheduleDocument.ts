@@ -1,4 +1,5 @@
 import type { DocumentFormat } from "../document/DocumentFormat.ts";
+import { BODY_WORDS } from "../ware/bodyFormat.ts";
 import { MOST_SEGMENTS, ScheduleFile } from "./scheduleFormat.ts";
 
 /** A schedule as a document: its shape, and the words of its problems. */
@@ -24,6 +25,7 @@ export const SCHEDULE_DOCUMENT: DocumentFormat = {
     ["thickness", "thickest"],
     ["width", "widest"],
     ["comment", "why"],
+    ...BODY_WORDS,
   ]),
   expected: new Map([
     ["formatVersion", "formatVersion: 1"],
@@ -31,10 +33,15 @@ export const SCHEDULE_DOCUMENT: DocumentFormat = {
     ["unit", "unit: C or unit: F"],
     ["cone", 'a cone in quotes: "05", "5", "5.5"'],
     ["start", 'a temperature: a number in the file\'s unit, or "68 F"'],
-    ["ware", "ware with any of body, wall, base, thickest, widest, state, crackle"],
-    ["body", "a body: earthenware, stoneware cone 6, porcelain cone 10"],
+    [
+      "ware",
+      "ware with any of body, wall, base, thickest, widest, shelf, footGap, glazedSides, state, crackle",
+    ],
+    [
+      "body",
+      "a body: earthenware, stoneware cone 6, porcelain cone 10; or your own: { base: stoneware, ruptureMPa: 30 }",
+    ],
     ["wall", 'a length: a number of millimetres, or "1/4 in"'],
-    ["base", 'a length: a number of millimetres, or "1/2 in"'],
     ["thickest", 'a length: a number of millimetres, or "1/4 in"'],
     ["widest", 'a length: a number of millimetres, or "12 in"'],
     ["crackle", "true or false"],

@@ -2,8 +2,8 @@ import { parseCone } from "../cones/coneName.ts";
 import { type DocumentPath, readDocument } from "../document/readDocument.ts";
 import { schemaProblems } from "../document/schemaProblems.ts";
 import { failed, ok, type Problem, type Result } from "../problem.ts";
-import { parseLength } from "../units/parseLength.ts";
-import { bodyNamed } from "../ware/bodies.ts";
+import { bodyGiven } from "../ware/bodyGiven.ts";
+import { wareLength } from "../ware/wareLength.ts";
 import { parseSegments, targetOf } from "./parseSegments.ts";
 import type { Schedule } from "./Schedule.ts";
 import { SCHEDULE_DOCUMENT } from "./scheduleDocument.ts";
@@ -13,11 +13,6 @@ export { ScheduleFile };
 
 /** Where a kiln starts when the file does not say [°C]. */
 export const ROOM_C = 20;
-
-/** Thickness and width above these are slips of the pen [mm]. */
-const THICKEST_WALL_MM = 100;
-const THICKEST_MM = 300;
-const WIDEST_MM = 3000;
 
 /**
  * A schedule from the text of its file, YAML or JSON by content.
@@ -46,22 +41,8 @@ function meaningOf(file: ScheduleFile, at: (path: DocumentPath) => string): Resu
     startC: start.ok ? start.value : null,
     placeOf: at,
   });
-  const body =
-    file.ware?.body === undefined ? ok(null) : bodyNamed(file.ware.body, at(["ware", "body"]));
-  const wall = lengthOf(file.ware?.wall, at(["ware", "wall"]), THICKEST_WALL_MM);
-  const base = lengthOf(file.ware?.base, at(["ware", "base"]), THICKEST_WALL_MM);
-  const thickest = lengthOf(file.ware?.thickest, at(["ware", "thickest"]), THICKEST_MM);
-  const widest = lengthOf(file.ware?.widest, at(["ware", "widest"]), WIDEST_MM);
-  if (
-    cone.ok &&
-    start.ok &&
-    segments.ok &&
-    body.ok &&
-    wall.ok &&
-    base.ok &&
-    thickest.ok &&
-    widest.ok
-  )
+  const ware = wareOfFile(file.ware ?? {}, at);
+  if (cone.ok && start.ok && segments.ok && ware.ok)
     return ok({
       title: file.title,
       unit,
@@ -69,37 +50,50 @@ function meaningOf(file: ScheduleFile, at: (path: DocumentPath) => string): Resu
       series,
       startC: start.value,
       segments: segments.value,
-      ware: {
-        ...(body.value && { body: body.value }),
-        ...(wall.value !== null && { wallMm: wall.value }),
-        ...(base.value !== null && { baseMm: base.value }),
-        thickestMm: thickest.value,
-        widestMm: widest.value,
-        state: file.ware?.state ?? null,
-        crackle: file.ware?.crackle ?? false,
-      },
+      ware: ware.value,
       notes: file.notes ?? null,
       basis: file.basis ?? null,
     });
   const problems: Problem[] = [];
-  for (const part of [cone, start, body, wall, base, thickest, widest, segments])
-    if (!part.ok) problems.push(...part.problems);
+  for (const part of [cone, start, ware, segments]) if (!part.ok) problems.push(...part.problems);
   return failed(...problems);
 }
 
-function lengthOf(
-  value: number | string | undefined,
-  where: string,
-  mostMm: number,
-): Result<number | null> {
-  if (value === undefined) return ok(null);
-  const length = parseLength(value, { where });
-  if (!length.ok || length.value <= mostMm) return length;
-  return failed({
-    code: "schedule/too-big",
-    what: `the ware measures ${Math.round(length.value)} mm`,
-    where,
-    expected: `at most ${mostMm} mm`,
-    fix: "check the number; a bare number is millimetres",
+function wareOfFile(
+  file: NonNullable<ScheduleFile["ware"]>,
+  at: (path: DocumentPath) => string,
+): Result<Schedule["ware"]> {
+  const problems: Problem[] = [];
+  const taken = <T>(result: Result<T>): T | null => {
+    if (result.ok) return result.value;
+    problems.push(...result.problems);
+    return null;
+  };
+  const body =
+    file.body === undefined
+      ? null
+      : taken(bodyGiven(file.body, (inside) => at(["ware", "body", ...inside])));
+  const [wallMm, baseMm, thickestMm, widestMm, shelfMm, footGapMm] = LENGTHS.map((name) => {
+    const value = file[name];
+    return value === undefined
+      ? null
+      : taken(wareLength(value, { name, where: at(["ware", name]) }));
+  }) as [Mm, Mm, Mm, Mm, Mm, Mm];
+  if (problems.length > 0) return failed(...problems);
+  return ok({
+    ...(body && { body }),
+    ...(wallMm !== null && { wallMm }),
+    ...(baseMm !== null && { baseMm }),
+    thickestMm,
+    widestMm,
+    ...(shelfMm !== null && { shelfMm }),
+    ...(footGapMm !== null && { footGapMm }),
+    ...(file.glazedSides && { glazedSides: file.glazedSides }),
+    state: file.state ?? null,
+    crackle: file.crackle ?? false,
   });
 }
+
+type Mm = number | null;
+
+const LENGTHS = ["wall", "base", "thickest", "widest", "shelf", "footGap"] as const;

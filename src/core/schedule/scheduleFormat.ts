@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { GivenBodyFile } from "../ware/bodyFormat.ts";
 
 /** Most segments that a file may have. */
 export const MOST_SEGMENTS = 200;
@@ -40,18 +41,23 @@ export const ScheduleFile = z
     start: Quantity.optional().describe("Temperature at the start; 20 C when left out."),
     ware: z
       .strictObject({
-        body: z
-          .string()
-          .min(1)
-          .max(100)
-          .optional()
-          .describe(
-            "Kind of body, to compute what it stands: stoneware cone 6, porcelain cone 10.",
-          ),
+        body: GivenBodyFile.optional().describe(
+          "Kind of body, to compute what it stands: stoneware cone 6, porcelain cone 10; or one of your own, as base, name and properties.",
+        ),
         wall: Quantity.optional().describe("Thickness of the wall: millimetres, or like 1/4 in."),
         base: Quantity.optional().describe("Thickness of the base: millimetres, or like 1/2 in."),
         thickest: Quantity.optional().describe("Thickest part: millimetres, or like 1/4 in."),
         widest: Quantity.optional().describe("Widest piece: millimetres, or like 12 in."),
+        shelf: Quantity.optional().describe("Thickness of the shelf; 16 mm when left out."),
+        footGap: Quantity.optional().describe(
+          "Air under the foot, 0.1 mm for a foot that stands flat; 3 mm when left out.",
+        ),
+        glazedSides: z
+          .enum(["none", "one", "both"])
+          .optional()
+          .describe(
+            "Sides of the wall with glaze; noted only, the computed stress leaves glaze out.",
+          ),
         state: z
           .enum(["bone dry", "damp", "bisqued", "glazed on bisque", "glazed raw"])
           .optional()

@@ -1,9 +1,10 @@
-import { Document, isMap } from "yaml";
+import { Document, isMap, type YAMLMap } from "yaml";
 import {
   fahrenheitDeltaFromCelsiusDelta,
   fahrenheitFromCelsius,
   type TemperatureUnit,
 } from "../units/temperature.ts";
+import { bodyAsGiven } from "../ware/bodyAsGiven.ts";
 import type { Schedule, Segment } from "./Schedule.ts";
 import { ROOM_C } from "./scheduleFile.ts";
 
@@ -16,18 +17,28 @@ export function scheduleYaml(schedule: Schedule): string {
   const segments = document.get("segments", true) as { items: unknown[] } | undefined;
   for (const item of segments?.items ?? []) if (isMap(item)) item.flow = true;
   const ware = document.get("ware", true);
-  if (isMap(ware)) ware.flow = true;
+  if (isMap(ware)) setWare(ware);
   return document.toString({ lineWidth: 0, defaultStringType: "PLAIN" });
+}
+
+/** On one line; a body of one's own takes a line for each property. */
+function setWare(ware: YAMLMap): void {
+  const body = ware.get("body", true);
+  ware.flow = !isMap(body);
+  if (isMap(body)) for (const { value } of body.items) if (isMap(value)) value.flow = true;
 }
 
 function fileOf(schedule: Schedule): Record<string, unknown> {
   const { unit, ware } = schedule;
   const wareFile = {
-    ...(ware.body && { body: ware.body.name }),
+    ...(ware.body && { body: bodyAsGiven(ware.body) }),
     ...(typeof ware.wallMm === "number" && { wall: rounded(ware.wallMm) }),
     ...(typeof ware.baseMm === "number" && { base: rounded(ware.baseMm) }),
     ...(ware.thickestMm !== null && { thickest: rounded(ware.thickestMm) }),
     ...(ware.widestMm !== null && { widest: rounded(ware.widestMm) }),
+    ...(typeof ware.shelfMm === "number" && { shelf: rounded(ware.shelfMm) }),
+    ...(typeof ware.footGapMm === "number" && { footGap: rounded(ware.footGapMm) }),
+    ...(ware.glazedSides && { glazedSides: ware.glazedSides }),
     ...(ware.state !== null && { state: ware.state }),
     ...(ware.crackle && { crackle: true }),
   };

@@ -149,7 +149,7 @@ function tooWeak(input: SolveInput, peakC: number, reachC: number): Problem {
     what: `cone ${cone} needs ${printTemperature(peakC, schedule.unit)}, and the kiln still climbs at ${printRate(SLOWEST_C_PER_HOUR, schedule.unit)} up to ${printTemperature(reachC, schedule.unit)} only${gets}`,
     where: schedule.title,
     expected: "a peak that the kiln reaches with power to spare",
-    fix: "ask for a softer cone, or a longer hold below; new elements, a lighter load and less shelf help the kiln",
+    fix: "ask for a softer cone, or a longer hold below; by common practice new elements, a lighter load and fewer shelves help the kiln",
   };
 }
 

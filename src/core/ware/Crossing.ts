@@ -10,4 +10,7 @@ export interface Crossing extends BandPassage {
   readonly limitMeantFor: string | null;
   /** Computed stress over strength at its worst; null until the ware is computed. */
   readonly strainRatio: number | null;
+  /** Its 10 and 90 % points by what the body may be; null with it. */
+  readonly strainRatioLow: number | null;
+  readonly strainRatioHigh: number | null;
 }

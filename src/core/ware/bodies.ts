@@ -4,8 +4,11 @@ import { failed, ok, type Result } from "../problem.ts";
 import { cited } from "../sources/basedOn.ts";
 import type { Body, Property } from "./Ware.ts";
 
-const MEMORY = "from memory";
-const GUESS = "our own estimate";
+/** Source of a property that was remembered, not read again. */
+export const FROM_MEMORY = "from memory";
+
+/** Source of a property that nobody measured. */
+export const OWN_ESTIMATE = "our own estimate";
 
 /** Middle, low and high of a property, and where they come from; from memory when nothing is said. */
 type Row = readonly [value: number, low: number, high: number, source?: string];
@@ -30,12 +33,12 @@ const CAPACITY: Row = [1080, 1000, 1150];
 
 /** The one that is taken where nothing is known: a middling, slightly weak stoneware. */
 export const UNKNOWN_BODY: Body = body("unknown body", {
-  density: [2200, 1900, 2400, GUESS],
-  conductivity: [1.2, 0.9, 1.6, GUESS],
-  young: [50, 30, 65, GUESS],
-  rupture: [35, 20, 55, GUESS],
-  quartz: [0.25, 0.12, 0.35, GUESS],
-  cristobalite: [0.03, 0, 0.1, GUESS],
+  density: [2200, 1900, 2400, OWN_ESTIMATE],
+  conductivity: [1.2, 0.9, 1.6, OWN_ESTIMATE],
+  young: [50, 30, 65, OWN_ESTIMATE],
+  rupture: [35, 20, 55, OWN_ESTIMATE],
+  quartz: [0.25, 0.12, 0.35, OWN_ESTIMATE],
+  cristobalite: [0.03, 0, 0.1, OWN_ESTIMATE],
   matrix: 4.5,
 });
 
@@ -43,7 +46,7 @@ const STONEWARE_6 = body("stoneware cone 6", {
   density: [2200, 2050, 2350, CLADDING],
   conductivity: [1.2, 1.0, 1.5],
   young: [45, 30, 60],
-  rupture: [38, 25, 55, `${CLADDING}; ${cited("ochen-2021")}; else ${MEMORY}`],
+  rupture: [38, 25, 55, `${CLADDING}; ${cited("ochen-2021")}; else ${FROM_MEMORY}`],
   quartz: [0.2, 0.1, 0.3],
   cristobalite: [0.01, 0, 0.05],
   matrix: 4.5,
@@ -53,8 +56,8 @@ const PORCELAIN_6 = body("porcelain cone 6", {
   density: [2350, 2250, 2450],
   conductivity: [1.4, 1.1, 1.8],
   young: [62, 50, 72],
-  rupture: [55, 35, 80, `${CLADDING}; ${cited("porcelain-stoneware-2020")}; else ${MEMORY}`],
-  quartz: [0.18, 0.1, 0.25, `${cited("porcelain-stoneware-2020")}; range ${MEMORY}`],
+  rupture: [55, 35, 80, `${CLADDING}; ${cited("porcelain-stoneware-2020")}; else ${FROM_MEMORY}`],
+  quartz: [0.18, 0.1, 0.25, `${cited("porcelain-stoneware-2020")}; range ${FROM_MEMORY}`],
   cristobalite: [0, 0, 0.02],
   matrix: 4.25,
 });
@@ -103,8 +106,8 @@ export const BODIES: readonly Body[] = [
   body("porcelain cone 10", {
     density: [2400, 2300, 2500, PORCELAIN_SHEETS],
     conductivity: [1.5, 1.2, 1.8, PORCELAIN_SHEETS],
-    young: [70, 60, 91, `${cited("porcelain-c430")}; else ${MEMORY}`],
-    rupture: [65, 40, 90, `${cited("porcelain-c430")}; else ${MEMORY}`],
+    young: [70, 60, 91, `${cited("porcelain-c430")}; else ${FROM_MEMORY}`],
+    rupture: [65, 40, 90, `${cited("porcelain-c430")}; else ${FROM_MEMORY}`],
     quartz: [0.12, 0.03, 0.2],
     cristobalite: [0, 0, 0.02],
     matrix: 4.0,
@@ -196,11 +199,11 @@ function body(name: string, rows: Rows): Body {
       value: rows.matrix * 1e-6,
       low: rows.matrix * 0.8e-6,
       high: rows.matrix * 1.2e-6,
-      source: GUESS,
+      source: OWN_ESTIMATE,
     },
   };
 }
 
-function property([value, low, high, source = MEMORY]: Row): Property {
+function property([value, low, high, source = FROM_MEMORY]: Row): Property {
   return { value, low, high, source };
 }

@@ -27,6 +27,8 @@ export function crossingsOf(
         limitBasis: limit?.basis ?? null,
         limitMeantFor: limit?.meantFor ?? null,
         strainRatio: null,
+        strainRatioLow: null,
+        strainRatioHigh: null,
       };
     }),
   );

@@ -18,7 +18,7 @@ export const UNDERSIDE_SHARE = 0.7;
 /** Two grey faces looking at each other across the foot gap. */
 export const GAP_EMISSIVITY = 1 / (2 / EMISSIVITY - 1);
 
-/** Conductivity of still air [W/mK] as a straight line in kelvin, within 6 % from 27 to 1200 °C; from memory. */
+/** Conductivity of still air [W/mK] as a straight line in kelvin, within 7 % from 27 to 1200 °C; from memory. */
 const AIR_CONDUCTIVITY = 0.0107;
 const AIR_CONDUCTIVITY_PER_K = 5.78e-5;
 

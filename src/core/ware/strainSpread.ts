@@ -94,7 +94,12 @@ export function limitingRateSpread(
   return spreadOf(rates);
 }
 
-function forEachDraw(
+/**
+ * Works out one draw of the body after another; the numbers are filled again for each.
+ *
+ * @throws RangeError when fewer than 10 runs are asked for.
+ */
+export function forEachDraw(
   ware: Ware,
   { runs, seed }: Draws,
   use: (numbers: ReturnType<typeof newStrainNumbers>, run: number) => void,
@@ -134,7 +139,8 @@ function drawn(
   return Math.max(0, value + (end - value) * share);
 }
 
-function spreadOf(values: Float64Array): Spread {
+/** Where the middle 80 % of the values lie. */
+export function spreadOf(values: Float64Array): Spread {
   const sorted = values.toSorted();
   const at = (share: number) => sorted[Math.round(share * (sorted.length - 1))] as number;
   return { low: at(0.1), median: at(0.5), high: at(0.9) };

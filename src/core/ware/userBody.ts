@@ -1,15 +1,24 @@
 import { failed, ok, type Problem, type Result } from "../problem.ts";
 import { shown } from "../units/parseQuantity.ts";
-import { bodyNamed } from "./bodies.ts";
+import { bodyNamed, UNKNOWN_BODY } from "./bodies.ts";
+import { BODY_PROPERTIES, type BodyProperty } from "./bodyProperties.ts";
 import type { Body, Property } from "./Ware.ts";
 
-/** The properties of a body by name. */
-type BodyProperty = Exclude<keyof Body, "name">;
-
-/** A property as a person gives it: the value alone, or with its 10 and 90 % points. */
+/** A property as a person gives it: the value alone, or with its 10 and 90 % points and source. */
 type GivenProperty =
   | number
-  | { readonly value: number; readonly low: number; readonly high: number };
+  | {
+      readonly value: number;
+      readonly low?: number | undefined;
+      readonly high?: number | undefined;
+      readonly source?: string | undefined;
+    };
+
+/** Name of a place inside the body, for problems. */
+type PlaceOf = (path: readonly string[]) => string;
+
+/** Source of a property that a person gave without saying where it comes from. */
+export const YOURS = "yours";
 
 /** A body of one's own: one of the list, and what is different about it. */
 export type GivenBody = {
@@ -40,69 +49,82 @@ const LIMITS: Readonly<Record<BodyProperty, Limits>> = {
 
 /**
  * A body of one's own: a body of the list with some properties replaced.
- * A value given alone keeps the relative spread of the property that it replaces; where that is 0
- * it is taken as exact.
+ * A low or high that is not given lies as far from the value, in proportion, as it does in the
+ * property that is replaced, and inside what the property can be; where the replaced value is 0 the
+ * new one is taken as exact. Without a source it is `yours`.
  *
- * @param where Place to name in problems; the property's name is put behind it.
+ * @param placeOf Names a place inside the body for problems.
  * @returns The body, or all its problems: `ware/unknown-body`, `ware/property-range`,
  * `ware/property-order`, `ware/silica-over-100`.
  */
-export function userBody(given: GivenBody, where: string): Result<Body> {
-  const base = bodyNamed(given.base ?? "unknown", `${where}.base`);
-  if (!base.ok) return base;
-  const names = Object.keys(LIMITS) as BodyProperty[];
-  const problems = names.flatMap((name) => propertyProblems(name, given[name], where));
+export function userBody(given: GivenBody, placeOf: PlaceOf): Result<Body> {
+  const named = bodyNamed(given.base ?? "unknown", placeOf(["base"]));
+  const base = named.ok ? named.value : UNKNOWN_BODY;
+  const own = BODY_PROPERTIES.filter((name) => given[name] !== undefined);
   const replaced = Object.fromEntries(
-    names.flatMap((name) => {
-      const own = given[name];
-      return own === undefined ? [] : [[name, replacement(own, base.value[name])]];
-    }),
+    own.map((name) => [name, replacement(name, given[name] as GivenProperty, base[name])]),
   );
-  const isOwn = Object.keys(replaced).length > 0;
   const body: Body = {
-    ...base.value,
+    ...base,
     ...replaced,
-    name: given.name ?? (isOwn ? `${base.value.name}, altered` : base.value.name),
+    name: given.name ?? (own.length > 0 ? `${base.name}, altered` : base.name),
   };
-  problems.push(...silicaProblems(body, where));
+  const problems = [
+    ...(named.ok ? [] : named.problems),
+    ...own.flatMap((name) => {
+      const range = rangeProblems(name, given[name] as GivenProperty, placeOf);
+      return range.length > 0 ? range : orderProblems(body[name], placeOf([name]));
+    }),
+    ...(named.ok ? silicaProblems(body, placeOf([])) : []),
+  ];
   return problems.length > 0 ? failed(...problems) : ok(body);
 }
 
-function replacement(own: GivenProperty, base: Property): Property {
-  if (typeof own !== "number") return { ...own, source: "yours" };
-  const stretch = base.value > 0 ? own / base.value : 0;
+function replacement(name: BodyProperty, own: GivenProperty, base: Property): Property {
+  const { value, low, high, source } = typeof own === "number" ? { value: own } : own;
+  const stretch = base.value > 0 ? value / base.value : 0;
+  const { least, most } = LIMITS[name];
   return {
-    value: own,
-    low: stretch > 0 ? base.low * stretch : own,
-    high: stretch > 0 ? base.high * stretch : own,
-    source: "yours",
+    value,
+    low: low ?? (stretch > 0 ? Math.max(least, fourDigits(base.low * stretch)) : value),
+    high: high ?? (stretch > 0 ? Math.min(most, fourDigits(base.high * stretch)) : value),
+    source: source ?? YOURS,
   };
 }
 
-function propertyProblems(
+/** No more digits than an estimate bears, so that files stay readable. */
+function fourDigits(value: number): number {
+  return Number(value.toPrecision(4));
+}
+
+function rangeProblems(
   name: BodyProperty,
-  own: GivenProperty | undefined,
-  where: string,
+  own: GivenProperty,
+  placeOf: PlaceOf,
 ): readonly Problem[] {
-  if (own === undefined) return [];
-  const parts = typeof own === "number" ? { value: own } : own;
   const { least, most, unit } = LIMITS[name];
-  const outside = Object.entries(parts).filter(([, part]) => !(part >= least && part <= most));
-  const place = `${where}.${name}`;
-  const problems: Problem[] = outside.map(([part, value]) => ({
-    code: "ware/property-range",
-    what: `${part === "value" ? "" : `${part} of `}${name} is ${shown(value)}`,
-    where: place,
-    expected: `a number from ${least} to ${most} ${unit}`,
-    fix: "give it in this unit, or leave it out to take that of the base body",
-  }));
-  if (typeof own === "number" || problems.length > 0) return problems;
-  if (own.low <= own.value && own.value <= own.high) return [];
+  return (["value", "low", "high"] as const).flatMap((part) => {
+    const number = typeof own === "number" ? (part === "value" ? own : undefined) : own[part];
+    if (number === undefined || (number >= least && number <= most)) return [];
+    return [
+      {
+        code: "ware/property-range",
+        what: `${part === "value" ? "" : `${part} of `}${name} is ${shown(number)}`,
+        where: placeOf(typeof own === "number" ? [name] : [name, part]),
+        expected: `a number from ${least} to ${most} ${unit}`,
+        fix: "give it in this unit, or leave it out to take that of the base body",
+      } as const,
+    ];
+  });
+}
+
+function orderProblems({ value, low, high }: Property, where: string): readonly Problem[] {
+  if (low <= value && value <= high) return [];
   return [
     {
       code: "ware/property-order",
-      what: `low ${shown(own.low)}, value ${shown(own.value)}, high ${shown(own.high)}`,
-      where: place,
+      what: `low ${shown(low)}, value ${shown(value)}, high ${shown(high)}`,
+      where,
       expected: "a value that lies between its low and its high",
       fix: "put the three in order",
     },
@@ -111,7 +133,7 @@ function propertyProblems(
 
 function silicaProblems(body: Body, where: string): readonly Problem[] {
   const [quartz, cristobalite] = [body.quartzFraction.value, body.cristobaliteFraction.value];
-  if (!(quartz + cristobalite > 1)) return [];
+  if (Math.max(quartz, cristobalite) > 1 || !(quartz + cristobalite > 1)) return [];
   const percent = (share: number) => `${Math.round(share * 100)} %`;
   return [
     {

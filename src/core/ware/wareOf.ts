@@ -8,7 +8,11 @@ export interface GivenWare {
   readonly baseMm: number | null;
   /** Widest dimension, taken as the width of what stands on the shelf. */
   readonly widestMm: number | null;
-  readonly glazedSides?: WareGeometry["glazedSides"] | undefined;
+  /** Thickness of the shelf under it. */
+  readonly shelfMm?: number | null | undefined;
+  /** Air under the foot. */
+  readonly footGapMm?: number | null | undefined;
+  readonly glazedSides?: WareGeometry["glazedSides"] | null | undefined;
 }
 
 /** A piece, and what was assumed about it in plain words. */
@@ -33,13 +37,14 @@ const FOOT_GAP_MM = 3;
 /**
  * A piece from what is known of it, the rest assumed and said.
  * Unknown: body of the list's middle, wall 8 mm, base half as thick again as the wall (or the wall
- * from the base), 140 mm wide. Always assumed: a cordierite shelf of 16 mm, 3 mm of air under it.
+ * from the base), 140 mm wide, a shelf of 16 mm, 3 mm of air under the foot. Always assumed: that
+ * the shelf is cordierite.
  *
  * @throws RangeError when a given size is not above 0.
  */
 export function wareOf(given: GivenWare): AssumedWare {
-  for (const name of ["wallMm", "baseMm", "widestMm"] as const) {
-    const size = given[name];
+  for (const name of ["wallMm", "baseMm", "widestMm", "shelfMm", "footGapMm"] as const) {
+    const size = given[name] ?? null;
     if (size !== null && !(size > 0 && Number.isFinite(size)))
       throw new RangeError(`wareOf: ${name} ${size}`);
   }
@@ -56,9 +61,7 @@ export function wareOf(given: GivenWare): AssumedWare {
     assumed.push(`base of ${rounded(baseMm)} mm assumed, half as thick again as the wall`);
   const widestMm = given.widestMm ?? COMMON_WIDTH_MM;
   if (given.widestMm === null) assumed.push(`${COMMON_WIDTH_MM} mm wide assumed`);
-  assumed.push(
-    `cordierite shelf of ${SHELF_MM} mm and ${FOOT_GAP_MM} mm of air under the foot assumed`,
-  );
+  assumed.push(shelfAssumed(given));
   return {
     ware: {
       body: given.body ?? UNKNOWN_BODY,
@@ -66,13 +69,20 @@ export function wareOf(given: GivenWare): AssumedWare {
         wallMm: wall,
         baseMm,
         footprintRadiusMm: widestMm / 2,
-        shelfMm: SHELF_MM,
-        footGapMm: FOOT_GAP_MM,
+        shelfMm: given.shelfMm ?? SHELF_MM,
+        footGapMm: given.footGapMm ?? FOOT_GAP_MM,
         glazedSides: given.glazedSides ?? "none",
       },
     },
     assumed,
   };
+}
+
+function shelfAssumed({ shelfMm, footGapMm }: GivenWare): string {
+  const shelf =
+    typeof shelfMm === "number" ? "cordierite shelf" : `cordierite shelf of ${SHELF_MM} mm`;
+  const gap = typeof footGapMm === "number" ? "" : ` and ${FOOT_GAP_MM} mm of air under the foot`;
+  return `${shelf}${gap} assumed`;
 }
 
 function rounded(mm: number): string {

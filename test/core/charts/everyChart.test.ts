@@ -6,11 +6,10 @@ import { firingChart } from "../../../src/core/charts/firingChart.ts";
 import { overlayChart } from "../../../src/core/charts/overlayChart.ts";
 import { reviewPicture } from "../../../src/core/charts/reviewPicture.ts";
 import { strainChart } from "../../../src/core/charts/strainChart.ts";
-import { strainPassages } from "../../../src/core/charts/strainPassages.ts";
-import { computedLimitPoints } from "../../../src/core/charts/weakestPiece.ts";
 import { type Curve, makeCurve } from "../../../src/core/curve/Curve.ts";
+import { limitCurve } from "../../../src/core/ware/limitCurve.ts";
+import { pieceStrain } from "../../../src/core/ware/pieceStrain.ts";
 import { wareOf } from "../../../src/core/ware/wareOf.ts";
-import { wareStrain } from "../../../src/core/ware/wareStrain.ts";
 import { drawPng } from "../../../src/node/drawPng.ts";
 import { drawSvg } from "../../../src/node/drawSvg.ts";
 import {
@@ -35,9 +34,8 @@ const TITLE = "Tiles <test> & more";
 const { ware } = wareOf({ wallMm: 12, baseMm: 14, widestMm: 380 });
 
 function strainOf(curve: Curve, { dark }: Style) {
-  const strain = wareStrain(curve, ware);
-  const passages = strainPassages(curve, ware, strain);
-  return strainChart({ title: TITLE, piece: "platters", curve, strain, passages, dark });
+  const piece = { name: "platters", ware, state: "glazed on bisque" } as const;
+  return strainChart({ title: TITLE, curve, strained: pieceStrain(curve, piece), dark });
 }
 
 const charts = {
@@ -77,7 +75,7 @@ const charts = {
       zones: sampleZones(),
       planned: samplePlan(),
       limits: SAMPLE_LIMITS,
-      limitCurve: { label: "half the strength, computed", points: computedLimitPoints(ware) },
+      limitCurve: { label: "half the strength, computed", points: limitCurve(ware) },
       ...style,
     }),
   strain: (style: Style) => strainOf((sampleZones()[0] as { curve: Curve }).curve, style),

@@ -39,6 +39,16 @@ describe("firingChart", () => {
     expect(line?.mark.strokeDash).toBeUndefined();
   });
 
+  it("shows what the kiln will make of a plan as a dashed line of its own, named", () => {
+    const slower = makeCurve([0, 7200, 14400], [20, 500, 1000]);
+    const spec = firingChart({ ...nothing, planned: up, predicted: slower });
+    const lines = layersOf(spec, "line").filter((layer) => layer.mark.clip);
+    expect(lines.map((line) => line.mark.strokeDash !== undefined)).toEqual([false, true]);
+    expect(wordsOf(spec)).toContain("as your kiln will go");
+    expect(rangeOf(spec, "x")[1]).toBe(4);
+    expect(spec.description).toContain("as your kiln will go");
+  });
+
   it("breaks the line at a gap and shades it", () => {
     const curve = makeCurve(
       [0, 3600, 10800, 14400],

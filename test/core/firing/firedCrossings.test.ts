@@ -18,7 +18,7 @@ function pieces(...ware: readonly string[]) {
 }
 
 function quartz(...ware: readonly string[]) {
-  const crossings = firedCrossings(FIRING, UNKNOWN_WARE, pieces(...ware));
+  const crossings = firedCrossings(FIRING, UNKNOWN_WARE, { pieces: pieces(...ware) });
   return crossings.find(
     ({ band, direction }) => band === "quartz inversion" && direction === "cooling",
   );

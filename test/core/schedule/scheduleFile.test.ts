@@ -102,7 +102,7 @@ describe("parseSchedule", () => {
     [changed("hold: 30 min", "soak: 30 min"), "write hold instead", "schedule/unknown-key"],
     [changed("rate: 150", "rote: 150"), "write rate instead", "schedule/unknown-key"],
     [changed("title:", "titel:"), "write title instead", "schedule/unknown-key"],
-    [changed("unit: C", "unit: C\nware: { thickest: 4 m }"), "measures 4000 mm", "too-big"],
+    [changed("unit: C", "unit: C\nware: { thickest: 4 m }"), "measures 4000 mm", "thickness"],
     [changed("unit: C", "unit: C\nware: { state: dryish }"), 'state is "dryish"', "wrong-value"],
     [
       `formatVersion: 1\ntitle: Long\nunit: C\nsegments:\n${"  - { to: 100, rate: 60 }\n".repeat(201)}`,

@@ -9,8 +9,10 @@ const nameOf = (words: string) => {
   return found.ok ? found.value.name : found.problems.map(problemText).join("\n");
 };
 
+const placeOf = (start: string) => (inside: readonly string[]) => [start, ...inside].join(".");
+
 const codesOf = (given: GivenBody) => {
-  const made = userBody(given, "ware.yaml: body");
+  const made = userBody(given, placeOf("ware.yaml: body"));
   return made.ok ? [] : made.problems.map(({ code }) => code);
 };
 
@@ -69,7 +71,7 @@ describe("BODIES", () => {
 
 describe("userBody", () => {
   it("replaces what is given, keeps the relative spread, and says that it is yours", () => {
-    const made = userBody({ base: "stoneware", ruptureMPa: 19 }, "x");
+    const made = userBody({ base: "stoneware", ruptureMPa: 19 }, placeOf("x"));
     if (!made.ok) throw new Error("refused");
     expect(made.value.ruptureMPa).toEqual({ value: 19, low: 12.5, high: 27.5, source: "yours" });
     expect(made.value.youngGPa.value).toBe(45);
@@ -77,7 +79,7 @@ describe("userBody", () => {
   });
 
   it("starts from the unknown body when nothing is said", () => {
-    const made = userBody({}, "x");
+    const made = userBody({}, placeOf("x"));
     expect(made.ok && made.value.name).toBe("unknown body");
   });
 
@@ -93,7 +95,7 @@ describe("userBody", () => {
   });
 
   it("says what is wrong with a strength", () => {
-    const made = userBody({ ruptureMPa: -5 }, "ware.yaml: body");
+    const made = userBody({ ruptureMPa: -5 }, placeOf("ware.yaml: body"));
     expect(made.ok ? "" : made.problems.map(problemText).join("\n")).toMatchInlineSnapshot(`
       "ware.yaml: body.ruptureMPa: ruptureMPa is −5
         expected  a number from 0.5 to 500 MPa

@@ -91,6 +91,8 @@ export function sampleCrossing(overrides: Partial<Crossing> = {}): Crossing {
       "textbook rule of 50 °C/h through 573 °C (Fraser 1986, at second hand); it does not know your ware, and thin ware often stands more",
     limitMeantFor: "ware of unknown thickness",
     strainRatio: null,
+    strainRatioLow: null,
+    strainRatioHigh: null,
     ...overrides,
   };
 }
@@ -126,7 +128,7 @@ export function sampleCrossings(): readonly Crossing[] {
       fastestAtSeconds: hours(5.4),
       notes: ["nothing was measured for 15 min of it, so the mean is not given"],
     }),
-    sampleCrossing({ strainRatio: 0.62 }),
+    sampleCrossing({ strainRatio: 0.62, strainRatioLow: 0.31, strainRatioHigh: 1.2 }),
     sampleCrossing({
       band: "cristobalite inversion",
       fromC: 280,

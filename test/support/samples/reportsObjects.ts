@@ -139,7 +139,9 @@ export function sampleReview(overrides: Partial<FiringReview> = {}): FiringRevie
       { what: "a crack", atSeconds: null, tempC: null, note: null },
     ],
     diagnosis: [],
+    nextTime: null,
     pieces: [],
+    strains: [],
     recordLines: [
       { label: "kiln", text: "front loader, 120 litres" },
       { label: "ware", text: "24 tiles of 8 mm, glazed on both sides" },
@@ -177,6 +179,8 @@ const rowOf = (
 /** A schedule for crackle tiles that starts at six in the evening. */
 export function sampleDraft(overrides: Partial<Draft> = {}): Draft {
   return {
+    own: null,
+    strains: [],
     energyKWh: null,
     schedule: {
       title: "Cone 5 for crackle tiles, slow through both inversions",

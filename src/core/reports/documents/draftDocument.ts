@@ -1,8 +1,26 @@
 import { z } from "zod";
 import type { Draft } from "../../schedule/Draft.ts";
+import { pieceOf } from "../../schedule/pieceOf.ts";
 import type { Repair } from "../../schedule/repairSchedule.ts";
-import { cautionsPiece, crossingsPiece, findingsPiece, heatworkPiece } from "./pieces.ts";
-import { cautionShape, crossingShape, findingShape, heatworkShape, opening } from "./shapes.ts";
+import { ownKilnPiece } from "./ownKilnPiece.ts";
+import {
+  bodiesPiece,
+  cautionsPiece,
+  crossingsPiece,
+  findingsPiece,
+  heatworkPiece,
+} from "./pieces.ts";
+import {
+  bodyShape,
+  cautionShape,
+  crossingShape,
+  findingShape,
+  heatworkShape,
+  opening,
+  ownKilnShape,
+  strainShape,
+} from "./shapes.ts";
+import { strainsPiece } from "./strainsPiece.ts";
 
 /** The document of `draft`: one schedule laid out and judged, in canonical units, unrounded. */
 export const draftDocumentSchema = z.strictObject({
@@ -26,7 +44,9 @@ export const draftDocumentSchema = z.strictObject({
   totalSeconds: z.number(),
   heatwork: heatworkShape,
   crossings: z.array(crossingShape),
+  strains: z.array(strainShape).describe("one piece; empty when no body is named"),
   energyKWh: z.number().nullable().describe("null while no kiln is known"),
+  onYourKiln: ownKilnShape.nullable().describe("null while no kiln is known"),
   mending: z
     .strictObject({
       steps: z.array(
@@ -45,6 +65,7 @@ export const draftDocumentSchema = z.strictObject({
     .nullable()
     .describe("null when the schedule was not mended"),
   assumptions: z.array(z.string()),
+  bodies: z.array(bodyShape).describe("clay bodies that stress was computed with, each once"),
   findings: z.array(findingShape),
   cautions: z.array(cautionShape),
 });
@@ -55,6 +76,7 @@ export type DraftDocument = z.infer<typeof draftDocumentSchema>;
 /** A drafted firing as its JSON document. */
 export function draftDocument(draft: Draft, repair: Repair | null = null): DraftDocument {
   const { schedule, expansion } = draft;
+  const piece = pieceOf(schedule.ware);
   return {
     schemaVersion: 1,
     ok: true,
@@ -76,7 +98,9 @@ export function draftDocument(draft: Draft, repair: Repair | null = null): Draft
     totalSeconds: expansion.timeline.at(-1)?.endSeconds ?? 0,
     heatwork: heatworkPiece(draft.heatwork),
     crossings: crossingsPiece(draft.crossings),
+    strains: strainsPiece(draft.strains),
     energyKWh: draft.energyKWh,
+    onYourKiln: draft.own && ownKilnPiece(draft.own),
     mending: repair && {
       steps: repair.steps.map(({ topic, reason, did, costSeconds, costKWh }) => ({
         topic,
@@ -90,6 +114,7 @@ export function draftDocument(draft: Draft, repair: Repair | null = null): Draft
       costKWh: repair.costKWh,
     },
     assumptions: [...expansion.assumptions],
+    bodies: bodiesPiece(piece === null ? [] : [piece.ware]),
     findings: findingsPiece(draft.findings),
     cautions: cautionsPiece(draft.cautions),
   };

@@ -7,7 +7,15 @@ import type { DiagnosedCause } from "../../firing/diagnosis/DiagnosedCause.ts";
 import { linesToRecord } from "../../firing/diagnosis/linesToRecord.ts";
 import { tellingApart } from "../../firing/diagnosis/tellingApart.ts";
 import type { Crossing } from "../../ware/Crossing.ts";
-import type { crossingShape, diagnosisShape, findingShape, heatworkShape } from "./shapes.ts";
+import { distinctBodies } from "../../ware/distinctBodies.ts";
+import type { Ware } from "../../ware/Ware.ts";
+import type {
+  bodyShape,
+  crossingShape,
+  diagnosisShape,
+  findingShape,
+  heatworkShape,
+} from "./shapes.ts";
 
 const UNITS: Readonly<Record<EvidenceKind, "°C" | "K" | "°C/h" | "s" | "1">> = {
   temperature: "°C",
@@ -35,7 +43,10 @@ export function findingsPiece(findings: readonly Finding[]): z.infer<typeof find
   }));
 }
 
-function evidencePiece(evidence: readonly Evidence[]): z.infer<typeof findingShape>["evidence"] {
+/** Numbers of evidence with their units, unrounded. */
+export function evidencePiece(
+  evidence: readonly Evidence[],
+): z.infer<typeof findingShape>["evidence"] {
   return evidence.map(({ name, value, kind }) => ({ name, value, kind, unit: UNITS[kind] }));
 }
 
@@ -89,6 +100,8 @@ export function crossingsPiece(crossings: readonly Crossing[]): z.infer<typeof c
     limitBasis: crossing.limitBasis,
     limitMeantFor: crossing.limitMeantFor,
     strainRatio: crossing.strainRatio,
+    strainRatioLow: crossing.strainRatioLow,
+    strainRatioHigh: crossing.strainRatioHigh,
   }));
 }
 
@@ -117,6 +130,21 @@ export function heatworkPiece(heatwork: Heatwork): z.infer<typeof heatworkShape>
       downAtSeconds: state.downAtSeconds,
     })),
   };
+}
+
+/** The bodies of some ware as they stand in a document, each once. */
+export function bodiesPiece(wares: readonly Ware[]): z.infer<typeof bodyShape>[] {
+  return distinctBodies(wares).map((body) => ({
+    name: body.name,
+    densityKgPerM3: { ...body.densityKgPerM3 },
+    heatCapacityJPerKgK: { ...body.heatCapacityJPerKgK },
+    conductivityWPerMK: { ...body.conductivityWPerMK },
+    youngGPa: { ...body.youngGPa },
+    ruptureMPa: { ...body.ruptureMPa },
+    quartzFraction: { ...body.quartzFraction },
+    cristobaliteFraction: { ...body.cristobaliteFraction },
+    matrixExpansionPerK: { ...body.matrixExpansionPerK },
+  }));
 }
 
 /** Cautions as they stand in a document, each once. */

@@ -1,7 +1,9 @@
 import { z } from "zod";
 import type { FiringReview } from "../../firing/FiringReview.ts";
 import type { LogReading } from "../../log/LogReading.ts";
+import { nextTimePiece, nextTimeShape } from "./nextTimePiece.ts";
 import {
+  bodiesPiece,
   cautionsPiece,
   crossingsPiece,
   diagnosisPiece,
@@ -9,13 +11,16 @@ import {
   heatworkPiece,
 } from "./pieces.ts";
 import {
+  bodyShape,
   cautionShape,
   crossingShape,
   diagnosisShape,
   findingShape,
   heatworkShape,
   opening,
+  strainShape,
 } from "./shapes.ts";
+import { strainsPiece } from "./strainsPiece.ts";
 
 const gapShape = z.strictObject({ fromSeconds: z.number(), toSeconds: z.number() });
 
@@ -87,6 +92,9 @@ export const reviewDocumentSchema = z.strictObject({
   title: z.string(),
   log: logShape,
   zones: z.array(zoneShape),
+  strains: z
+    .array(strainShape)
+    .describe("of the hottest thermocouple, weakest piece first; empty when no body is named"),
   spread: z
     .strictObject({ largestK: z.number(), largestAtSeconds: z.number(), atPeakK: z.number() })
     .nullable()
@@ -123,7 +131,9 @@ export const reviewDocumentSchema = z.strictObject({
     }),
   ),
   diagnosis: diagnosisShape.nullable().describe("null when nothing was heard or found"),
+  nextTime: nextTimeShape.nullable().describe("null where it was not asked for"),
   record: z.array(z.strictObject({ label: z.string(), text: z.string() })),
+  bodies: z.array(bodyShape).describe("clay bodies that stress was computed with, each once"),
   findings: z.array(findingShape),
   cautions: z.array(cautionShape),
 });
@@ -160,6 +170,7 @@ export function reviewDocument(review: FiringReview): ReviewDocument {
       ),
       crossings: crossingsPiece(zone.crossings),
     })),
+    strains: strainsPiece(review.strains),
     ...differencePieces(review),
     heard: review.heard.map(({ what, atSeconds, tempC, note }) => ({
       what,
@@ -168,7 +179,9 @@ export function reviewDocument(review: FiringReview): ReviewDocument {
       note,
     })),
     diagnosis: diagnosisPiece(review.diagnosis),
+    nextTime: nextTimePiece(review.nextTime),
     record: review.recordLines.map(({ label, text }) => ({ label, text })),
+    bodies: bodiesPiece(review.pieces.map(({ ware }) => ware)),
     findings: findingsPiece(review.findings),
     cautions: cautionsPiece(review.cautions),
   };

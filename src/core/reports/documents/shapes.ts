@@ -14,11 +14,33 @@ export const opening = <C extends string>(command: C) => ({
   command: z.literal(command),
 });
 
+const propertyShape = z
+  .strictObject({
+    value: number,
+    low: number.describe("one in ten is lower"),
+    high: number.describe("one in ten is higher"),
+    source: text,
+  })
+  .describe("what is taken, what it may be, and who says so");
+
+/** A clay body that stress was computed with. */
+export const bodyShape = z.strictObject({
+  name: text,
+  densityKgPerM3: propertyShape,
+  heatCapacityJPerKgK: propertyShape,
+  conductivityWPerMK: propertyShape,
+  youngGPa: propertyShape,
+  ruptureMPa: propertyShape,
+  quartzFraction: propertyShape,
+  cristobaliteFraction: propertyShape,
+  matrixExpansionPerK: propertyShape,
+});
+
 /** What can hurt. */
 export const cautionShape = z.strictObject({ topic: text, text });
 
 /** One number that a statement rests on. */
-const evidenceShape = z.strictObject({
+export const evidenceShape = z.strictObject({
   name: text,
   value: number,
   kind: z.enum([
@@ -108,7 +130,70 @@ export const crossingShape = z.strictObject({
   limitCPerHour: nothingOr(number.describe("fastest rate that the limit allows, positive")),
   limitBasis: nothingOr(text),
   limitMeantFor: nothingOr(text),
-  strainRatio: nothingOr(number.describe("computed stress over strength")),
+  strainRatio: nothingOr(
+    number.describe("computed stress over strength; good to a factor of two either way"),
+  ),
+  strainRatioLow: nothingOr(number.describe("its 10 % point by what the body may be")),
+  strainRatioHigh: nothingOr(number.describe("its 90 % point by what the body may be")),
+});
+
+const risk = z
+  .enum(["low", "watch", "high"])
+  .describe("below 0.3, to 0.6, above: our own estimate");
+
+/** What one Curve does to one piece; all ratios are good to a factor of two either way. */
+export const strainShape = z.strictObject({
+  piece: text,
+  body: text,
+  state: nothingOr(text.describe("how it went into the kiln")),
+  heating: z
+    .enum(["computed", "raw", "state not known"])
+    .describe("whether the way up is computed, and if not why"),
+  draws: z.int().describe("draws of the body behind every low and high"),
+  seed: z.int(),
+  passages: z.array(
+    z.strictObject({
+      band: text,
+      direction: z.enum(["heating", "cooling"]),
+      measured: z
+        .enum(["whole", "partly"])
+        .describe("partly: a gap or an end hides some of it, so the ratio is understated"),
+      ratio: nothingOr(number.describe("worst stress over strength; null where not computed")),
+      low: nothingOr(number.describe("10 % point by what the body may be")),
+      high: nothingOr(number.describe("90 % point by what the body may be")),
+      risk: nothingOr(risk),
+      atSeconds: nothingOr(seconds),
+      tempC: nothingOr(number.describe("of the kiln at the worst moment")),
+      fromSeconds: nothingOr(seconds),
+      toSeconds: nothingOr(seconds),
+    }),
+  ),
+  openings: z.array(
+    z.strictObject({
+      way: z.enum(["lid opened", "lifted out"]),
+      tempC: number,
+      ratio: number,
+      low: number,
+      high: number,
+      risk,
+    }),
+  ),
+});
+
+/** A segment as the user's own kiln would go through it; what is wrong with it is in the findings. */
+const ownSegmentShape = z.strictObject({
+  segment: z.int().describe("index of the segment, from 0"),
+  fromC: number,
+  toC: number,
+  askedCPerHour: nothingOr(number.describe("falling negative; null where the file says full")),
+  meanCPerHour: number,
+  startSeconds: seconds,
+  rampEndSeconds: seconds,
+  endSeconds: seconds,
+  behindSeconds: number.describe("longer than asked; 0 on a full ramp"),
+  behindFromC: nothingOr(number.describe("where it first cannot follow")),
+  rampOutput: number.describe("mean share of full power over the ramp, 0 to 1"),
+  energyKWh: nothingOr(number),
 });
 
 /** Where the heat stands among the cones. */
@@ -142,4 +227,26 @@ export const heatworkShape = z.strictObject({
       downAtSeconds: nothingOr(seconds),
     }),
   ),
+});
+
+/** A schedule as the user's own kiln would fire it, by simulation; every number is about right. */
+export const ownKilnShape = z.strictObject({
+  segments: z.array(ownSegmentShape).describe("those that it gets through"),
+  stall: nothingOr(
+    z.strictObject({
+      segment: z.int().describe("index of the segment, from 0"),
+      tempC: number.describe("as far as it gets"),
+      toC: number.describe("where the segment was to go"),
+      rising: z.boolean(),
+      beforePeak: z.boolean(),
+    }),
+  ),
+  endSeconds: nothingOr(seconds.describe("end of the programme; null where it stalls")),
+  cooledTo: z.array(z.strictObject({ tempC: number, seconds })).describe("power off, lid shut"),
+  powerFrom: z
+    .enum(["output", "fastest climb"])
+    .describe("fastest climb: the least that the kiln can do"),
+  energyKWh: nothingOr(number.describe("up to the stall, where it stalls; null without a wattage")),
+  cost: nothingOr(number.describe("in the money of the tariff; null without one")),
+  heatwork: heatworkShape,
 });

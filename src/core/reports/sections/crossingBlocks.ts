@@ -80,14 +80,6 @@ function limitCell(crossing: Crossing, unit: TemperatureUnit): Cell {
     : { lines: [limit, "within"], style: "good" };
 }
 
-function remarksOf(crossing: Crossing): readonly string[] {
-  const name = `${crossing.band}, ${crossing.direction}`;
-  return [
-    ...crossing.notes.map((note) => `${name}: ${stopped(note)}`),
-    ...(crossing.strainRatio === null
-      ? []
-      : [
-          `${name}: computed stress reaches ${crossing.strainRatio.toFixed(1)} of the strength of the ware; good to a factor of two.`,
-        ]),
-  ];
+function remarksOf({ band, direction, notes }: Crossing): readonly string[] {
+  return notes.map((note) => `${band}, ${direction}: ${stopped(note)}`);
 }

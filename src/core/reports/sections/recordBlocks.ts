@@ -67,6 +67,8 @@ function offsetSentence(offset: WitnessOffset, unit: TemperatureUnit): string {
     ? "The thermocouple agrees with the witness cones to the degree"
     : `Judged by the witness cones the thermocouple reads about ${size} too ${offset.offsetK < 0 ? "high" : "low"}`;
   const { lowK, highK } = offset;
+  if (lowK !== null && highK !== null && signed(lowK, unit) === signed(highK, unit))
+    return `${reads}; what was seen pins it to the degree.`;
   if (lowK !== null && highK !== null)
     return `${reads}; anything from ${signed(lowK, unit)} to ${signed(highK, unit)} would fit what was seen.`;
   if (lowK !== null) return `${reads}; it asks for at least ${signed(lowK, unit)}.`;

@@ -3,6 +3,7 @@ import type { Curve } from "../../curve/Curve.ts";
 import type { Finding } from "../../findings/Finding.ts";
 import type { AssumedKiln } from "../../kiln/AssumedKiln.ts";
 import type { LimitFor } from "../coolingLimits.ts";
+import type { OwnKilnFiring } from "../ownKilnFiring.ts";
 import type { Expansion, Schedule } from "../Schedule.ts";
 
 /** A schedule with all that the checks look at. */
@@ -14,6 +15,8 @@ export interface Judged {
   readonly limitFor: LimitFor;
   /** The kiln is the user's own, not the reference kiln. */
   readonly kilnIsKnown: boolean;
+  /** As that kiln would fire it; null when none was learned. */
+  readonly own: OwnKilnFiring | null;
   /** The schedule's Curve, and after it the fall by itself to 100 °C when it ends hotter. */
   readonly untilCool: Curve;
   /** Time at which the schedule itself ends [s]. */

@@ -2,12 +2,14 @@ import type { Finding } from "../../findings/Finding.ts";
 import { fullSpeed } from "../fullRamp.ts";
 import type { TimelineRow } from "../Schedule.ts";
 import { finding, type Judged } from "./Judged.ts";
+import { ownReach } from "./ownReach.ts";
 
 /** How far over the kiln's speed a ramp may be before it is said. */
 const SLACK = 1.05;
 
-/** Programmed ramps that the kiln is not able to follow, up or down. */
+/** Programmed ramps that the kiln is not able to follow, up or down; simulated where it was learned. */
 export function checkReach(judged: Judged): readonly Finding[] {
+  if (judged.own !== null) return ownReach(judged, judged.own);
   return judged.expansion.timeline.flatMap((row) => {
     if (row.kind !== "ramp" || row.assumedRate) return [];
     const limit = slowestOnTheWay(row, judged);

@@ -1,10 +1,13 @@
 import type { Finding } from "../../findings/Finding.ts";
 import type { AssumedKiln } from "../../kiln/AssumedKiln.ts";
+import type { LearnedKiln } from "../../kiln/LearnedKiln.ts";
+import { predictFiring } from "../../kiln/predictFiring.ts";
 import { printRate, printTemperature } from "../../units/print.ts";
 import type { TemperatureUnit } from "../../units/temperature.ts";
 import { QUICK_C_PER_HOUR } from "../checks/carbon.ts";
 import { STEADY_C_PER_HOUR } from "../checks/heating.ts";
 import { wayUp } from "../checks/heatingTimes.ts";
+import { LATE_SECONDS } from "../checks/ownReach.ts";
 import { FAST_START_C_PER_HOUR } from "../checks/water.ts";
 import { expandSchedule } from "../expandSchedule.ts";
 import { paced } from "../paced.ts";
@@ -86,10 +89,15 @@ export const MEND_REACH: Mend = {
   topic: "reach while heating",
   mend: (schedule, _, { kiln }) => {
     let fromC = schedule.startC;
-    const segments = schedule.segments.flatMap((segment) => {
+    const simulated = kiln.learned === undefined ? null : lateFrom(schedule, kiln.learned);
+    const segments = schedule.segments.flatMap((segment, index) => {
       const startC = fromC;
       fromC = segment.toC;
-      return asFastAsItCan(segment, startC, kiln);
+      const keepsUpToC =
+        simulated === null
+          ? keptUpTo(segment, startC, kiln)
+          : (simulated.get(index) ?? segment.toC);
+      return asFastAsItCan(segment, startC, keepsUpToC);
     });
     return {
       ok: true,
@@ -161,12 +169,30 @@ function withHold(
   return null;
 }
 
-function asFastAsItCan(segment: Segment, startC: number, kiln: AssumedKiln): readonly Segment[] {
-  const rate = segment.rateCPerHour;
-  if (rate === "full" || segment.toC <= startC) return [segment];
+function asFastAsItCan(segment: Segment, startC: number, keepsUpToC: number): readonly Segment[] {
+  if (segment.rateCPerHour === "full" || segment.toC <= startC || keepsUpToC >= segment.toC)
+    return [segment];
   const full = { ...segment, rateCPerHour: "full" as const, why: "all the kiln gives" };
+  return keepsUpToC - startC < 2 ? [full] : [{ ...segment, toC: keepsUpToC, holdSeconds: 0 }, full];
+}
+
+/** The whole degree up to which the kiln keeps the rate of a climb. */
+function keptUpTo(segment: Segment, startC: number, kiln: AssumedKiln): number {
+  const rate = segment.rateCPerHour;
   let wholeC = Math.ceil(startC);
+  if (rate === "full") return wholeC;
   while (wholeC < segment.toC && kiln.fullHeatingCPerHour(wholeC + 1) >= rate) wholeC += 1;
-  if (wholeC >= segment.toC) return [segment];
-  return wholeC - startC < 2 ? [full] : [{ ...segment, toC: wholeC, holdSeconds: 0 }, full];
+  return wholeC;
+}
+
+/** The same by simulation, for the climbs that would be late: segment index to whole degree. */
+function lateFrom(schedule: Schedule, learned: LearnedKiln): ReadonlyMap<number, number> {
+  const { segments } = predictFiring(learned, schedule);
+  return new Map(
+    segments.flatMap(({ segment, behindSeconds, behindFromC }) =>
+      behindFromC === null || behindSeconds <= LATE_SECONDS
+        ? []
+        : [[segment, Math.floor(behindFromC)] as const],
+    ),
+  );
 }

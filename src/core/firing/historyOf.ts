@@ -1,0 +1,117 @@
+import type { KilnFiring, LearnedKiln } from "../kiln/LearnedKiln.ts";
+import { learnKiln } from "../kiln/learnKiln.ts";
+import { tooLittle } from "../kiln/tooLittle.ts";
+import type { EarlierLog, FiringHistory, PastFiring } from "./FiringHistory.ts";
+import { historyFindings } from "./historyFindings.ts";
+import { kilnChanges } from "./kilnChanges.ts";
+import { thermocoupleDrift } from "./thermocoupleDrift.ts";
+
+type LeftOut = FiringHistory["leftOut"][number];
+
+/**
+ * What has changed in a kiln from earlier firings up to this one, as differences only.
+ * Logs that could not be read, that are this firing itself or later, that are too short, or whose
+ * record names another kiln are left out, each with its reason; nothing stops the review.
+ */
+export function historyOf(now: PastFiring, earlier: readonly EarlierLog[]): FiringHistory {
+  const { kept, leftOut } = parted(now, earlier);
+  const used = inOrder(kept);
+  const { kiln, why } = learned(now, used);
+  const sameProbe = used.filter((past) => isSameProbe(past, now));
+  const offsets = sameProbe.flatMap(({ offset }) => (offset === null ? [] : [offset]));
+  const drift = thermocoupleDrift(now.offset, offsets);
+  const changes = kiln === null ? { weakerBy: null, findings: [] } : kilnChanges(kiln, now.name);
+  return {
+    used,
+    leftOut,
+    kiln,
+    weakerBy: changes.weakerBy,
+    drift,
+    findings: historyFindings({
+      now,
+      used: used.map(({ name }) => name),
+      leftOut,
+      unnamed: used.filter(({ firing }) => !firing.kiln).map(({ name }) => name),
+      otherProbes: used.filter((past) => !isSameProbe(past, now)).map(({ name }) => name),
+      drift,
+      whyNoKiln: why,
+      changes: changes.findings,
+    }),
+  };
+}
+
+interface Kept extends PastFiring {
+  readonly firing: KilnFiring;
+}
+
+function parted(
+  now: PastFiring,
+  earlier: readonly EarlierLog[],
+): { readonly kept: readonly Kept[]; readonly leftOut: readonly LeftOut[] } {
+  const kept: Kept[] = [];
+  const leftOut: LeftOut[] = [];
+  const named = now.firing?.kiln ?? onlyKiln(earlier);
+  for (const log of earlier) {
+    const why = reasonAgainst(log, now, named);
+    const seen = kept.some((other) => isSameLog(other, log));
+    if (why !== null || seen) leftOut.push({ name: log.name, why: why ?? "it was given twice" });
+    else kept.push(log as Kept);
+  }
+  return { kept, leftOut };
+}
+
+/** The kiln that earlier logs name, when all that name one name the same; `several` otherwise. */
+function onlyKiln(earlier: readonly EarlierLog[]): string | null | "several" {
+  const kilns = new Set(
+    earlier.flatMap((log) => ("broken" in log || !log.firing?.kiln ? [] : [log.firing.kiln])),
+  );
+  return kilns.size > 1 ? "several" : ([...kilns][0] ?? null);
+}
+
+function reasonAgainst(log: EarlierLog, now: PastFiring, named: string | null): string | null {
+  if ("broken" in log) return `it could not be read: ${log.broken}`;
+  const { firing } = log;
+  if (firing === null) return "it holds no temperature";
+  if (isSameLog(log, now)) return "it is this firing itself";
+  if (firing.kiln && named !== null && firing.kiln !== named)
+    return now.firing?.kiln
+      ? `its record names another kiln, ${firing.kiln}`
+      : `its record names the kiln ${firing.kiln}, other records name others, and this firing's names none`;
+  const began = now.firing?.start ?? null;
+  if (began !== null && firing.start !== null && firing.start >= began)
+    return "it did not begin before this firing";
+  const [lack] = tooLittle([firing]);
+  return lack === undefined ? null : lack.what;
+}
+
+function isSameLog(
+  one: { readonly name: string; readonly firing: KilnFiring | null },
+  other: EarlierLog,
+): boolean {
+  if ("broken" in other || one.firing === null || other.firing === null) return false;
+  return one.name === other.name && one.firing.start === other.firing.start;
+}
+
+/** By wall time where every log has one; otherwise as given, this firing being the newest anyway. */
+function inOrder(kept: readonly Kept[]): readonly Kept[] {
+  if (kept.some(({ firing }) => firing.start === null)) return kept;
+  return kept.toSorted((a, b) =>
+    (a.firing.start as string) < (b.firing.start as string) ? -1 : 1,
+  );
+}
+
+function learned(
+  now: PastFiring,
+  used: readonly Kept[],
+): { readonly kiln: LearnedKiln | null; readonly why: string | null } {
+  if (now.firing === null || used.length === 0) return { kiln: null, why: null };
+  const result = learnKiln([...used.map(({ firing }) => firing), now.firing]);
+  if (result.ok) return { kiln: result.value, why: null };
+  return { kiln: null, why: result.problems.map(({ what }) => what).join("; ") };
+}
+
+function isSameProbe(past: PastFiring, now: PastFiring): boolean {
+  return past.thermocouple === null || now.thermocouple === null
+    ? true
+    : past.thermocouple === now.thermocouple;
+}

@@ -1,0 +1,53 @@
+import type { Evidence } from "../../findings/Finding.ts";
+
+/**
+ * How well a change stands: `firm` when the reason is far outside its uncertainty, `worth trying`
+ * when it is outside it, `too close to tell` when it is within it.
+ */
+export type Standing = "firm" | "worth trying" | "too close to tell";
+
+/** One thing to change next time. */
+export interface NextChange {
+  /** What it is about; changes of the firing come before those that only teach more. */
+  readonly about:
+    | "lid"
+    | "cooling"
+    | "cone"
+    | "climb"
+    | "elements"
+    | "thermocouple"
+    | "hold"
+    | "power"
+    | "log"
+    | "record";
+  /** In the imperative; `{name}` stands for the evidence of that name. */
+  readonly change: string;
+  /** The numbers it rests on, as a sentence. */
+  readonly because: string;
+  readonly evidence: readonly Evidence[];
+  readonly standing: Standing;
+  /** The schedule has to change for it, so that the command can carry it out. */
+  readonly inSchedule: boolean;
+}
+
+/** What to change next time, most needed first, and how to draft it. */
+export interface NextTime {
+  readonly changes: readonly NextChange[];
+  /** One sentence or two: repeat it, or how to learn from a change. */
+  readonly advice: readonly string[];
+  /** A line for the shell, to be run where the review was run; null when there is none. */
+  readonly command: string | null;
+  /** What the command does, or why there is none. */
+  readonly commandSays: string;
+}
+
+/** Files by the names with which a person gave them. */
+export interface NextTimePaths {
+  /** The log; null when it came by standard input or is read with options that `draft` has not. */
+  readonly log: string | null;
+  /** The record lies beside the log, where `draft` finds it too. */
+  readonly recordBeside: boolean;
+  readonly schedule: string | null;
+  /** A file that is not there yet. */
+  readonly output: string;
+}

@@ -1,0 +1,37 @@
+import type { z } from "zod";
+import { type PieceStrain, STRAIN_DRAWS } from "../../ware/pieceStrain.ts";
+import { passageRisk, strainRisk } from "../../ware/strainRisk.ts";
+import type { strainShape } from "./shapes.ts";
+
+/** The stress in each piece as it stands in a document. */
+export function strainsPiece(strains: readonly PieceStrain[]): z.infer<typeof strainShape>[] {
+  return strains.map((strained) => ({
+    piece: strained.name,
+    body: strained.ware.body.name,
+    state: strained.state,
+    heating: strained.heating,
+    draws: STRAIN_DRAWS.runs,
+    seed: STRAIN_DRAWS.seed,
+    passages: strained.passages.map(({ band, direction, measured, computed }) => ({
+      band,
+      direction,
+      measured,
+      ratio: computed?.ratio ?? null,
+      low: computed?.low ?? null,
+      high: computed?.high ?? null,
+      risk: computed === null ? null : passageRisk(direction, computed.ratio),
+      atSeconds: computed?.atSeconds ?? null,
+      tempC: computed?.tempC ?? null,
+      fromSeconds: computed?.fromSeconds ?? null,
+      toSeconds: computed?.toSeconds ?? null,
+    })),
+    openings: strained.openings.map(({ way, tempC, ratio, low, high }) => ({
+      way,
+      tempC,
+      ratio,
+      low,
+      high,
+      risk: strainRisk(ratio),
+    })),
+  }));
+}

@@ -1,0 +1,211 @@
+import type { Direction } from "../../curve/Band.ts";
+import { basedOn } from "../../sources/basedOn.ts";
+import { printTemperature } from "../../units/print.ts";
+import type { TemperatureUnit } from "../../units/temperature.ts";
+import type { OpeningStrain } from "../../ware/openingStrain.ts";
+import type { PieceStrain } from "../../ware/pieceStrain.ts";
+import {
+  passageRisk,
+  STRAIN_RISK_WORDS,
+  type StrainRisk,
+  strainRisk,
+} from "../../ware/strainRisk.ts";
+import type { Block, Cell } from "../Block.ts";
+import { capitalised, stopped } from "../capitalised.ts";
+import { momentLines } from "../moments.ts";
+import type { PaintStyle } from "../paint.ts";
+import { printSpan } from "../printSpan.ts";
+import { strainRatioText } from "./strainRatioText.ts";
+
+interface StrainContext {
+  readonly unit: TemperatureUnit;
+  readonly startOfDaySeconds: number | null;
+  /** A firing that happened, or one that is planned. */
+  readonly tense: "was" | "will be";
+}
+
+const WAYS: readonly OpeningStrain["way"][] = ["lid opened", "lifted out"];
+
+const INCLUDED =
+  "The range holds 8 in 10 of what the body may be: its quartz, cristobalite, stiffness, strength, expansion and heat, and how hard wall and base pull at each other. Not in it: how the model takes heat from the kiln to the ware, the stress of the glaze, handles and joints, and flaws. Nothing of it was checked on cracked pots.";
+
+/** Where practice contradicts the computation. */
+function againstPractice(unit: TemperatureUnit): string {
+  const span = printSpan(500, 50, unit);
+  return stopped(
+    basedOn(
+      `Below the quartz inversion it is likely too strict for ware without cristobalite: sanitary ware is cooled over ${span} some three times as fast as it would allow`,
+      "fortuna-2000",
+    ),
+  );
+}
+
+/**
+ * The stress in the ware in words and tables, the piece that stands the least first; nothing where
+ * no body is named.
+ */
+export function strainBlocks(
+  strains: readonly PieceStrain[],
+  context: StrainContext,
+): readonly Block[] {
+  if (strains.length === 0) return [];
+  return [
+    {
+      kind: "sentence",
+      text: "Computed stress over strength at its worst: 1 is where the ware is thought to break. It is good to a factor of two either way.",
+    },
+    ...passageBlocks(strains, context),
+    ...openingBlocks(strains, context),
+    {
+      kind: "list",
+      items: [
+        ...heatingItems(strains),
+        stopped(STRAIN_RISK_WORDS),
+        INCLUDED,
+        againstPractice(context.unit),
+      ],
+    },
+  ];
+}
+
+function passageBlocks(strains: readonly PieceStrain[], context: StrainContext): readonly Block[] {
+  const rows = strains.flatMap((strained) => passageRows(strained, context));
+  if (rows.length === 0)
+    return [
+      {
+        kind: "sentence",
+        text: `No inversion ${context.tense === "was" ? "was" : "will be"} reached that could be computed.`,
+      },
+    ];
+  return [
+    {
+      kind: "table",
+      caption: "Through the inversions, good to a factor of two either way",
+      columns: [
+        { head: "piece", align: "left" },
+        { head: "through", align: "left" },
+        { head: { lines: ["stress over", "strength"] }, align: "right" },
+        { head: { lines: ["8 in 10", "between"] }, align: "right" },
+        { head: { lines: ["worst (h:min", "after start)"] }, align: "right" },
+      ],
+      rows,
+    },
+  ];
+}
+
+function passageRows(
+  { name, passages }: PieceStrain,
+  { startOfDaySeconds }: StrainContext,
+): readonly (readonly Cell[])[] {
+  return passages.flatMap(
+    ({ band, direction, measured, computed }): readonly (readonly Cell[])[] =>
+      computed === null
+        ? []
+        : [
+            [
+              name,
+              { lines: [band.replace(/ inversion$/, ""), direction] },
+              ratioCell(computed.ratio, { measured, direction }),
+              rangeText(computed),
+              { lines: momentLines(startOfDaySeconds, computed.atSeconds) },
+            ],
+          ],
+  );
+}
+
+function openingBlocks(
+  strains: readonly PieceStrain[],
+  { unit, tense }: StrainContext,
+): readonly Block[] {
+  const rows = strains.flatMap((strained) => openingRows(strained, unit));
+  if (rows.length === 0) return [];
+  const is = tense === "was" ? "was" : "is";
+  return [
+    {
+      kind: "table",
+      caption:
+        "At the opening, good to a factor of two either way; under each ratio the range of 8 in 10",
+      columns: [
+        { head: "piece", align: "left" },
+        { head: "at", align: "right" },
+        { head: { lines: ["if the kiln", `${is} opened`] }, align: "right" },
+        { head: { lines: ["if the ware", `${is} lifted out`] }, align: "right" },
+      ],
+      rows,
+    },
+    {
+      kind: "sentence",
+      text: "Opened: the lid is off and the ware stays on its shelf. Lifted out: it stands in the room on the hot shelf that it came with. A cold table or a draught is harder on it.",
+    },
+  ];
+}
+
+/** One row for each temperature, the lid beside lifting out. */
+function openingRows(
+  { name, openings }: PieceStrain,
+  unit: TemperatureUnit,
+): readonly (readonly Cell[])[] {
+  const temps = [...new Set(openings.map(({ tempC }) => tempC))];
+  return temps.map((tempC): readonly Cell[] => [
+    name,
+    printTemperature(tempC, unit),
+    ...WAYS.map((way) =>
+      openingCell(openings.find((each) => each.tempC === tempC && each.way === way)),
+    ),
+  ]);
+}
+
+function openingCell(opening: OpeningStrain | undefined): Cell {
+  if (opening === undefined) return "–";
+  const risk = strainRisk(opening.ratio);
+  return {
+    lines: [`${strainRatioText(opening.ratio)}, ${risk}`, rangeText(opening)],
+    ...styled(risk),
+  };
+}
+
+function ratioCell(
+  ratio: number,
+  passage: { readonly measured: "whole" | "partly"; readonly direction: Direction },
+): Cell {
+  const risk = passageRisk(passage.direction, ratio);
+  const words = [strainRatioText(ratio), ...(risk === null ? [] : [risk])].join(", ");
+  return { lines: passage.measured === "whole" ? [words] : [words, "or more"], ...styled(risk) };
+}
+
+function styled(risk: StrainRisk | null): { readonly style?: PaintStyle } {
+  return risk === "high" ? { style: "warning" } : {};
+}
+
+function rangeText({ low, high }: { readonly low: number; readonly high: number }): string {
+  return `${strainRatioText(low)} to ${strainRatioText(high)}`;
+}
+
+/** What the way up was computed with, or why it was not, each reason once; and what was seen in part. */
+function heatingItems(strains: readonly PieceStrain[]): readonly string[] {
+  const goesUp = strains.filter(({ passages }) =>
+    passages.some(({ direction }) => direction === "heating"),
+  );
+  const partly = strains.some(({ passages }) =>
+    passages.some(({ measured, computed }) => measured === "partly" && computed !== null),
+  );
+  return [
+    ...(["computed", "raw", "state not known"] as const).flatMap((heating) => {
+      const names = goesUp.filter((each) => each.heating === heating).map(({ name }) => name);
+      return names.length === 0 ? [] : [`${capitalised(names.join(", "))}: ${HEATING[heating]}`];
+    }),
+    ...(partly
+      ? [
+          '"or more": a gap or the end of the curve hides part of that passage, and the ware is taken to be at rest where it begins again.',
+        ]
+      : []),
+  ];
+}
+
+const HEATING = {
+  computed:
+    "on the way up the properties of the fired body at its end are used, and no word is put to the ratio. Bisque is weaker and softer, and its pores stop small cracks: it bears more than such a ratio says. Use it only to compare firings.",
+  raw: "the way up is not computed. Raw clay is not yet the fired body whose properties are known.",
+  "state not known":
+    "the way up is not computed. It is not said whether the ware went in raw or bisqued.",
+} as const;

@@ -1,0 +1,84 @@
+import type { Heatwork } from "../cones/cone.ts";
+import { heatworkOf } from "../cones/heatwork.ts";
+import type { LearnedKiln } from "../kiln/LearnedKiln.ts";
+import {
+  type PredictedFiring,
+  type PredictedSegment,
+  predictFiring,
+} from "../kiln/predictFiring.ts";
+import type { Schedule } from "./Schedule.ts";
+
+/** One segment as the user's own kiln goes through it. */
+export interface OwnSegment extends PredictedSegment {
+  /** Signed [°C/h], or as fast as the kiln goes. */
+  readonly askedCPerHour: number | "full";
+}
+
+/** Where the kiln gets no further, and what it was on its way to. */
+export interface OwnStall {
+  /** Index of the segment, from 0. */
+  readonly segment: number;
+  readonly tempC: number;
+  readonly toC: number;
+  /** Climbing, not falling. */
+  readonly rising: boolean;
+  /** The highest temperature of the schedule still lay ahead. */
+  readonly beforePeak: boolean;
+}
+
+/** A schedule as the user's own kiln would fire it, by simulation. */
+export interface OwnKilnFiring {
+  readonly firing: PredictedFiring;
+  readonly segments: readonly OwnSegment[];
+  readonly stall: OwnStall | null;
+  /** Cones by the predicted curve, the thermocouple's offset added. */
+  readonly heatwork: Heatwork;
+  /** `fastest climb` means the least that the kiln can do. */
+  readonly powerFrom: LearnedKiln["power"]["from"];
+  /** Bricks and ware are simulated apart; else the climb above 1000 °C is counted at 85 %. */
+  readonly bricksApart: boolean;
+  /** Null when nobody said it [W]. */
+  readonly powerWatt: number | null;
+  readonly tariffPerKWh: number | null;
+}
+
+/** Predicts a schedule for a learned kiln; the offset [K] is that of its thermocouple. */
+export function ownKilnFiring(
+  learned: LearnedKiln,
+  schedule: Schedule,
+  offsetK: number,
+): OwnKilnFiring {
+  const firing = predictFiring(learned, { segments: schedule.segments, startC: schedule.startC });
+  return {
+    firing,
+    segments: firing.segments.map((went) => ({
+      ...went,
+      askedCPerHour: asked(schedule, went.segment).rateCPerHour,
+    })),
+    stall: stallOf(firing, schedule),
+    heatwork: heatworkOf(firing.curve, { series: schedule.series, offsetK }),
+    powerFrom: learned.power.from,
+    bricksApart: learned.twoNode !== null,
+    powerWatt: learned.powerWatt,
+    tariffPerKWh: learned.tariffPerKWh,
+  };
+}
+
+function stallOf({ stalled }: PredictedFiring, schedule: Schedule): OwnStall | null {
+  if (stalled === null) return null;
+  const { toC } = asked(schedule, stalled.segment);
+  const hottest = Math.max(...schedule.segments.map((segment) => segment.toC));
+  const peakAt = schedule.segments.findIndex((segment) => segment.toC === hottest);
+  return {
+    ...stalled,
+    toC,
+    rising: toC > stalled.tempC,
+    beforePeak: stalled.segment <= peakAt && toC > stalled.tempC,
+  };
+}
+
+function asked(schedule: Schedule, index: number): Schedule["segments"][number] {
+  const segment = schedule.segments[index];
+  if (segment === undefined) throw new RangeError(`ownKilnFiring: there is no segment ${index}`);
+  return segment;
+}

@@ -1,0 +1,23 @@
+import { limitingRateAt } from "./limitingRate.ts";
+import { SAFE_RATIO } from "./safeRatio.ts";
+import type { Ware } from "./Ware.ts";
+
+/** Where the limit is computed, and how finely [°C]. */
+const FROM_C = 700;
+const TO_C = 100;
+const STEP_C = 10;
+
+/** One place of a limit curve. */
+export interface LimitPoint {
+  readonly tempC: number;
+  /** Signed: falling is negative [°C/h]. */
+  readonly rateCPerHour: number;
+}
+
+/** The cooling rate at which ware reaches half its strength, from 700 to 100 °C, hot end first. */
+export function limitCurve(ware: Ware): readonly LimitPoint[] {
+  return Array.from({ length: (FROM_C - TO_C) / STEP_C + 1 }, (_, i) => {
+    const tempC = FROM_C - i * STEP_C;
+    return { tempC, rateCPerHour: 0 - limitingRateAt(ware, { tempC, ratio: SAFE_RATIO }) };
+  });
+}

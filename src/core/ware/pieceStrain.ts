@@ -1,0 +1,119 @@
+import type { Direction } from "../curve/Band.ts";
+import { passagesOf } from "../curve/bandPassage.ts";
+import type { Curve } from "../curve/Curve.ts";
+import { WATCHED } from "./integrateStrain.ts";
+import { type OpeningStrain, openingStrains } from "./openingStrain.ts";
+import { passageSpan } from "./passageSpan.ts";
+import { strainSpread } from "./strainSpread.ts";
+import type { Ware, WareStrain } from "./Ware.ts";
+import { wareStrain } from "./wareStrain.ts";
+
+/** A piece whose stress can be computed, and how it went into the kiln. */
+export interface StrainedPiece {
+  readonly name: string;
+  readonly ware: Ware;
+  /** null when it is not known. */
+  readonly state: "bone dry" | "damp" | "bisqued" | "glazed on bisque" | "glazed raw" | null;
+}
+
+/** The worst of a computed passage; uncertain by a factor of two either way. */
+export interface ComputedPassage {
+  /** Stress over strength at its worst, with the 10 and 90 % points of what the body may be. */
+  readonly ratio: number;
+  readonly low: number;
+  readonly high: number;
+  readonly atSeconds: number;
+  /** Of the kiln, at that moment [°C]. */
+  readonly tempC: number;
+  /** From when the kiln enters the band until the last part of the ware has left it [s]. */
+  readonly fromSeconds: number;
+  readonly toSeconds: number;
+}
+
+/** One way through an inversion that the kiln went into. */
+interface PiecePassage {
+  readonly band: string;
+  readonly direction: Direction;
+  /** `partly` when a gap or an end of the Curve hides some of it: then the ratio is understated. */
+  readonly measured: "whole" | "partly";
+  /** null on the way up, unless the piece had been fired before. */
+  readonly computed: ComputedPassage | null;
+}
+
+/** Whether the way up is computed, and if not why. */
+export type HeatingStrain = "computed" | "raw" | "state not known";
+
+/** What one Curve does to one piece. */
+export interface PieceStrain extends StrainedPiece {
+  readonly strain: WareStrain;
+  /** In the order in which they happened. */
+  readonly passages: readonly PiecePassage[];
+  readonly heating: HeatingStrain;
+  /** For the temperatures that were asked for; empty when none was. */
+  readonly openings: readonly OpeningStrain[];
+}
+
+/** How often the body is drawn for a spread, and from which seed: the same every time. */
+export const STRAIN_DRAWS = { runs: 200, seed: 1 } as const;
+
+/**
+ * What a Curve does to a piece on the way up, on the way down and at the opening, each with the
+ * spread that the uncertainty of its body makes.
+ * The way up is computed only for ware that had been fired before, with the properties of the
+ * fired body at its end. Bisque is weaker and less stiff; which of the two counts for more is not
+ * known. Raw clay is not that body at all.
+ *
+ * @param openedC Temperatures at which the kiln is, or may be, opened [°C].
+ */
+export function pieceStrain(
+  curve: Curve,
+  piece: StrainedPiece,
+  openedC: readonly number[] = [],
+): PieceStrain {
+  const { name, ware, state } = piece;
+  const strain = wareStrain(curve, ware);
+  return {
+    name,
+    ware,
+    state,
+    strain,
+    passages: passages(curve, piece, strain),
+    heating: heatingOf(state),
+    openings: openingStrains(ware, openedC, STRAIN_DRAWS),
+  };
+}
+
+/** Whether the way up can be computed for ware that goes in like this. */
+export function heatingOf(state: StrainedPiece["state"]): HeatingStrain {
+  if (state === null) return "state not known";
+  return state === "bisqued" || state === "glazed on bisque" ? "computed" : "raw";
+}
+
+function passages(
+  curve: Curve,
+  { ware, state }: StrainedPiece,
+  strain: WareStrain,
+): readonly PiecePassage[] {
+  const spreads = strainSpread(curve, ware, STRAIN_DRAWS);
+  const passage = passagesOf(curve);
+  return WATCHED.flatMap(({ band, direction }): readonly PiecePassage[] => {
+    const isThis = (each: { readonly band: string; readonly direction: Direction }) =>
+      each.band === band.name && each.direction === direction;
+    const worst = strain.worst.find(isThis);
+    const spread = spreads.find(isThis);
+    if (worst === undefined || spread === undefined) return [];
+    const measured = passage(band, direction).measured === "whole" ? "whole" : "partly";
+    const known = direction === "cooling" || heatingOf(state) === "computed";
+    const computed = known
+      ? {
+          ratio: worst.ratio,
+          low: Math.min(spread.low, worst.ratio),
+          high: Math.max(spread.high, worst.ratio),
+          atSeconds: worst.atSeconds,
+          tempC: worst.tempC,
+          ...passageSpan(curve, strain, worst),
+        }
+      : null;
+    return [{ band: band.name, direction, measured, computed }];
+  });
+}

@@ -1,0 +1,89 @@
+import { open, readdir } from "node:fs/promises";
+import { basename, dirname, extname, join } from "node:path";
+import type { FiringRecord } from "../core/firing/FiringRecord.ts";
+import { parseRecord } from "../core/firing/record.ts";
+import { readLog } from "../core/log/readLog.ts";
+import { readText } from "./readInput.ts";
+import { splitQuoted } from "./splitQuoted.ts";
+
+const RECORDS = [".yaml", ".yml", ".json"];
+/** Logs that are looked into at most, nearest by name first, so that a full folder costs no time. */
+const MOST_LOGS = 8;
+/** What is read of each, to see when it began [bytes]. */
+const HEAD_BYTES = 32_768;
+
+/**
+ * Logs in the folder of a log whose records name the same kiln and that began before it.
+ * Only their records and first lines are read, and nothing is learned from them.
+ */
+export async function earlierBeside(
+  path: string,
+  now: { readonly kiln: string; readonly start: string },
+): Promise<readonly string[]> {
+  const folder = dirname(path);
+  const names: readonly string[] = await readdir(folder).catch(() => []);
+  const own = basename(path);
+  const logs = names
+    .filter((name) => name !== own && !RECORDS.includes(extname(name)))
+    .flatMap((name) => {
+      const stem = name.replace(/(\.[^.]+)?(\.gz)?$/, "");
+      const record = RECORDS.map((ending) => stem + ending).find((each) => names.includes(each));
+      return record === undefined || name.endsWith(".gz") ? [] : [{ name, record }];
+    })
+    .toSorted((a, b) => nearness(a.name, own) - nearness(b.name, own) || compare(b.name, a.name));
+  const found: { readonly path: string; readonly start: string }[] = [];
+  for (const { name, record } of logs.slice(0, MOST_LOGS)) {
+    const start = await startOf({ folder, name, record, kiln: now.kiln });
+    if (start !== null && start < now.start) found.push({ path: beside(path, name), start });
+  }
+  return found.toSorted((a, b) => compare(a.start, b.start)).map((each) => each.path);
+}
+
+/** Names before this log's come first: most logs are named by their day. */
+function nearness(name: string, own: string): number {
+  return name < own ? 0 : 1;
+}
+
+function compare(a: string, b: string): number {
+  return a < b ? -1 : a > b ? 1 : 0;
+}
+
+/** In the manner in which the log's own path was given. */
+function beside(path: string, name: string): string {
+  return path === basename(path) ? name : join(dirname(path), name);
+}
+
+/** When a log began, if its record names the kiln; else null. */
+async function startOf(log: {
+  readonly folder: string;
+  readonly name: string;
+  readonly record: string;
+  readonly kiln: string;
+}): Promise<string | null> {
+  const record = await recordIn(join(log.folder, log.record), log.record);
+  if (record === null || record.kiln !== log.kiln) return null;
+  const head = await headOf(join(log.folder, log.name));
+  if (head === null) return null;
+  const reading = readLog(head, { ...record.log, name: log.name }, splitQuoted);
+  return reading.ok ? reading.value.start : null;
+}
+
+async function recordIn(path: string, name: string): Promise<FiringRecord | null> {
+  const text = await readText(path);
+  if (!text.ok) return null;
+  const record = parseRecord(text.value, name);
+  return record.ok ? record.value : null;
+}
+
+async function headOf(path: string): Promise<Uint8Array | null> {
+  const file = await open(path).catch(() => null);
+  if (file === null) return null;
+  try {
+    const { buffer, bytesRead } = await file.read(new Uint8Array(HEAD_BYTES), 0, HEAD_BYTES, 0);
+    return buffer.subarray(0, bytesRead);
+  } catch {
+    return null;
+  } finally {
+    await file.close();
+  }
+}
