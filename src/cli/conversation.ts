@@ -1,4 +1,6 @@
+import { once } from "node:events";
 import { styleText } from "node:util";
+import { hiddenEscaped } from "../core/document/hiddenEscaped.ts";
 import { type Problem, problemText } from "../core/problem.ts";
 import { inert } from "../core/reports/inert.ts";
 import type { Paint } from "../core/reports/paint.ts";
@@ -6,6 +8,7 @@ import type { Paint } from "../core/reports/paint.ts";
 /** Options that every command takes. */
 export interface CommonOptions {
   readonly json?: boolean;
+  readonly jsonLines?: boolean;
   readonly html?: string;
   readonly chart?: string;
   readonly unit?: "C" | "F";
@@ -22,9 +25,14 @@ export function answer(text: string): void {
   process.stdout.write(text.endsWith("\n") ? text : `${text}\n`);
 }
 
-/** Prints one JSON document on standard output. */
+/** Prints one JSON document on standard output; nothing in it can command a terminal. */
 export function answerJson(document: unknown): void {
-  answer(JSON.stringify(document, null, 2));
+  answer(hiddenEscaped(JSON.stringify(document, null, 2)));
+}
+
+/** Prints one JSON document as a line of standard output. */
+export function answerJsonLine(document: unknown): void {
+  answer(hiddenEscaped(JSON.stringify(document)));
 }
 
 /** Says something on standard error, unless asked to be quiet. */
@@ -32,9 +40,21 @@ export function say(text: string, options: CommonOptions): void {
   if (!options.quiet) process.stderr.write(`${inert(text)}\n`);
 }
 
-/** Shows problems on standard error, and as the one document with `--json`. */
+/** Says several lines on standard error, each made harmless, however quiet it is to be. */
+export function sayLines(text: string): void {
+  process.stderr.write(`${text.split("\n").map(inert).join("\n")}\n`);
+}
+
+/** Shows problems on standard error, and as the one document with `--json`, as a line with `--json-lines`. */
 export function refuse(problems: readonly Problem[], options: CommonOptions): number {
-  if (options.json) answerJson({ schemaVersion: 1, ok: false, problems });
+  const document = { schemaVersion: 1, ok: false, problems };
+  if (options.json) answerJson(document);
+  else if (options.jsonLines) answerJsonLine(document);
+  return complain(problems);
+}
+
+/** Shows problems on standard error alone. */
+export function complain(problems: readonly Problem[]): number {
   process.stderr.write(
     `${problems.map((problem) => problemText(harmless(problem))).join("\n\n")}\n`,
   );
@@ -62,9 +82,20 @@ const STYLES = {
   good: ["green"],
 } as const;
 
+/** Prints as {@link answer}, and waits where the reader of standard output is slower than we are. */
+export async function answerSlowly(text: string): Promise<void> {
+  const goesOn = process.stdout.write(text.endsWith("\n") ? text : `${text}\n`);
+  if (!goesOn) await once(process.stdout, "drain");
+}
+
 /** Colours for standard output: flag, `NO_COLOR`, `FORCE_COLOR`, terminal, in that order. */
 export function paintFor(options: CommonOptions): Paint {
-  if (!coloured(options)) return (_, text) => text;
+  return paintWith(coloured(options));
+}
+
+/** Colours, or none. */
+export function paintWith(isColoured: boolean): Paint {
+  if (!isColoured) return (_, text) => text;
   return (style, text) =>
     STYLES[style].reduce<string>(
       (painted, format) => styleText(format, painted, { validateStream: false }),
@@ -72,7 +103,8 @@ export function paintFor(options: CommonOptions): Paint {
     );
 }
 
-function coloured(options: CommonOptions): boolean {
+/** Whether standard output is coloured: flag, `NO_COLOR`, `FORCE_COLOR`, terminal, in that order. */
+export function coloured(options: CommonOptions): boolean {
   if (process.argv.includes("--color")) return true;
   if (options.color === false) return false;
   const { NO_COLOR, FORCE_COLOR, TERM } = process.env;

@@ -1,7 +1,16 @@
-import type { LogOptions } from "../core/log/LogReading.ts";
+import type {
+  ChannelRole,
+  LogOptions,
+  LogSaid,
+  TimeKind,
+  TimeUnit,
+} from "../core/log/LogReading.ts";
+import { delimiterNamed } from "../core/log/text/namedDelimiters.ts";
 import { failed, ok, type Result } from "../core/problem.ts";
+import type { ThermocoupleType } from "../core/thermocouple/ThermocoupleType.ts";
 import { parseDuration } from "../core/units/parseDuration.ts";
 import { writtenQuantity } from "../core/units/parseQuantity.ts";
+import { parseTemperature } from "../core/units/parseTemperature.ts";
 import { celsiusDeltaFromFahrenheitDelta } from "../core/units/temperature.ts";
 
 /** What the command line says about how to read a log. */
@@ -9,44 +18,129 @@ export interface LogCommandOptions {
   readonly column?: readonly string[];
   readonly timeColumn?: string;
   readonly logUnit?: "C" | "F" | "K";
-  readonly timeUnit?: "s" | "min" | "h";
+  readonly timeKind?: TimeKind;
+  readonly timeUnit?: TimeUnit;
   readonly dayFirst?: boolean;
   readonly monthFirst?: boolean;
+  readonly yearFirst?: boolean;
+  readonly role?: readonly string[];
+  readonly header?: string;
+  readonly layout?: "wide" | "long";
   readonly delimiter?: string;
   readonly decimal?: "." | ",";
   readonly encoding?: string;
   readonly interval?: string;
+  readonly thermocouple?: ThermocoupleType;
+  readonly coldJunction?: string;
 }
-
-/** Marks that are awkward to type, by name. */
-const NAMED_DELIMITERS: Readonly<Record<string, string>> = { tab: "\t", "\\t": "\t", blanks: " " };
 
 /** The reader's options from those of the command line. */
 export function logOptionsFrom(given: LogCommandOptions): Result<Omit<LogOptions, "name">> {
-  if (given.dayFirst && given.monthFirst)
+  const orders = dateOrders(given);
+  if (orders.length > 1)
     return failed({
       code: "command/contradiction",
       where: "command line",
-      what: "both --day-first and --month-first are given",
-      expected: "one of them, or neither",
+      what: `both ${orders.join(" and ")} are given`,
+      expected: "one of them, or none",
       fix: "drop one",
     });
   const interval = given.interval
     ? parseDuration(given.interval, { bareUnit: "s", where: "--interval" })
     : ok(undefined);
   if (!interval.ok) return interval;
+  const thermocouple = thermocoupleFrom(given);
+  if (!thermocouple.ok) return thermocouple;
+  const table = tableFrom(given);
+  if (!table.ok) return table;
   const dayFirst = given.dayFirst ? true : given.monthFirst ? false : undefined;
   return ok({
     ...(given.column && { columns: given.column }),
     ...(given.timeColumn && { timeColumn: given.timeColumn }),
     ...(given.logUnit && { unit: given.logUnit }),
+    ...(given.timeKind && { timeKind: given.timeKind }),
     ...(given.timeUnit && { timeUnit: given.timeUnit }),
-    ...(dayFirst !== undefined && { dayFirst }),
-    ...(given.delimiter && { delimiter: NAMED_DELIMITERS[given.delimiter] ?? given.delimiter }),
+    // Goes before a record that says another order.
+    ...(dayFirst !== undefined && { dayFirst, yearFirst: false }),
+    ...(given.yearFirst && { yearFirst: true }),
+    ...(given.delimiter && { delimiter: delimiterNamed(given.delimiter) }),
     ...(given.decimal && { decimal: given.decimal }),
     ...(given.encoding && { encoding: given.encoding }),
     ...(interval.value !== undefined && { intervalSeconds: interval.value }),
+    ...(given.layout && { layout: given.layout }),
+    ...table.value,
+    ...thermocouple.value,
   });
+}
+
+function dateOrders(given: LogCommandOptions): readonly string[] {
+  return [
+    ...(given.dayFirst ? ["--day-first"] : []),
+    ...(given.monthFirst ? ["--month-first"] : []),
+    ...(given.yearFirst ? ["--year-first"] : []),
+  ];
+}
+
+/** What is said of the columns and their names. */
+function tableFrom({ header, role }: LogCommandOptions): Result<Pick<LogSaid, "header" | "roles">> {
+  const roles = role === undefined ? ok(undefined) : rolesFrom(role);
+  if (!roles.ok) return roles;
+  const line = header === undefined || header === "none" ? header : Number(header);
+  if (typeof line === "number" && !(Number.isInteger(line) && line > 0))
+    return failed({
+      code: "command/header",
+      where: "--header",
+      what: `"${header}" is no line of a file`,
+      expected: "the line that holds the names of the columns, counted from 1, or none",
+      fix: "--header 3, or --header none",
+    });
+  return ok({
+    ...(line !== undefined && { header: line }),
+    ...(roles.value && { roles: roles.value }),
+  });
+}
+
+/** Roles by column, from `"SP 1=set-point" 4=output`. */
+function rolesFrom(given: readonly string[]): Result<NonNullable<LogSaid["roles"]>> {
+  const pairs = given.map((text) => {
+    const at = text.lastIndexOf("=");
+    return { text, name: text.slice(0, at).trim(), role: text.slice(at + 1).trim() };
+  });
+  const odd = pairs.filter(({ name, role }) => name === "" || !isRole(role));
+  if (odd.length > 0)
+    return failed(
+      ...odd.map(({ text }) => ({
+        code: "command/role" as const,
+        where: "--role",
+        what: `"${text}" does not say what a column is`,
+        expected: `a column and its role, ${ROLES.join(", ")}`,
+        fix: '--role "SP 1=set-point"',
+      })),
+    );
+  return ok(Object.fromEntries(pairs.map(({ name, role }) => [name, role as ChannelRole])));
+}
+
+const ROLES: readonly ChannelRole[] = [
+  "temperature",
+  "set-point",
+  "output",
+  "cold-junction",
+  "other",
+];
+
+function isRole(text: string): text is ChannelRole {
+  return ROLES.some((role) => role === text);
+}
+
+/** What is said of a thermocouple whose millivolts were logged. */
+function thermocoupleFrom({
+  thermocouple,
+  coldJunction,
+}: LogCommandOptions): Result<Pick<LogOptions, "thermocouple" | "coldJunctionC">> {
+  const type = thermocouple === undefined ? {} : { thermocouple };
+  if (coldJunction === undefined) return ok(type);
+  const tempC = parseTemperature(coldJunction, { unit: "C", where: "--cold-junction" });
+  return tempC.ok ? ok({ ...type, coldJunctionC: tempC.value }) : tempC;
 }
 
 const OFFSET = /^([+−-]?\d+(?:\.\d+)?)\s*°?\s*([CF])?$/i;

@@ -1,6 +1,7 @@
 import { createHash } from "node:crypto";
 import type { TopLevelSpec } from "vega-lite";
 import { textWidth } from "../core/charts/textWidth.ts";
+import { inert } from "../core/reports/inert.ts";
 
 /** How a chart is drawn. */
 export interface DrawOptions {
@@ -9,7 +10,8 @@ export interface DrawOptions {
 }
 
 /**
- * A chart as a self-contained SVG file: no scripts, no links, fonts by name with a fallback.
+ * A chart as a self-contained SVG file: no scripts, no links, fonts by name with a fallback, and no
+ * control characters, which no XML may hold.
  * @throws what vega throws for a spec that it cannot draw; our charts never make one.
  */
 export async function drawSvg(spec: TopLevelSpec, options: DrawOptions = {}): Promise<string> {
@@ -21,7 +23,7 @@ export async function drawSvg(spec: TopLevelSpec, options: DrawOptions = {}): Pr
   const { spec: compiled } = vegaLite.compile(spec, { logger });
   const view = new vega.View(vega.parse(compiled), { renderer: "none", logger });
   try {
-    return described(withOwnIds(await view.toSVG()), spec.description);
+    return inert(described(withOwnIds(await view.toSVG()), spec.description));
   } finally {
     view.finalize();
   }
@@ -62,7 +64,7 @@ function withOwnIds(svg: string): string {
 /** An SVG that says what it shows, to a screen reader and as a tooltip. */
 function described(svg: string, description: string | undefined): string {
   if (description === undefined) return svg;
-  const text = description.replaceAll("&", "&amp;").replaceAll("<", "&lt;");
+  const text = description.replaceAll("&", "&amp;").replaceAll("<", "&lt;").replaceAll(">", "&gt;");
   return svg.replace(
     /<svg [^>]*>/,
     (open) => `${open.slice(0, -1)} role="img"><title>${text}</title>`,

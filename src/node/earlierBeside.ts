@@ -1,7 +1,6 @@
-import { open, readdir } from "node:fs/promises";
+import { open, readdir, stat } from "node:fs/promises";
 import { basename, dirname, extname, join } from "node:path";
 import type { FiringRecord } from "../core/firing/FiringRecord.ts";
-import { parseRecord } from "../core/firing/record.ts";
 import { readLog } from "../core/log/readLog.ts";
 import { readText } from "./readInput.ts";
 import { splitQuoted } from "./splitQuoted.ts";
@@ -69,14 +68,17 @@ async function startOf(log: {
 }
 
 async function recordIn(path: string, name: string): Promise<FiringRecord | null> {
-  const text = await readText(path);
-  if (!text.ok) return null;
+  const facts = await stat(path).catch(() => null);
+  const text = facts?.isFile() ? await readText(path) : null;
+  if (!text?.ok) return null;
+  const { parseRecord } = await import("../core/firing/record.ts");
   const record = parseRecord(text.value, name);
   return record.ok ? record.value : null;
 }
 
 async function headOf(path: string): Promise<Uint8Array | null> {
-  const file = await open(path).catch(() => null);
+  const facts = await stat(path).catch(() => null);
+  const file = facts?.isFile() ? await open(path).catch(() => null) : null;
   if (file === null) return null;
   try {
     const { buffer, bytesRead } = await file.read(new Uint8Array(HEAD_BYTES), 0, HEAD_BYTES, 0);

@@ -1,14 +1,13 @@
-import { access } from "node:fs/promises";
+import { stat } from "node:fs/promises";
 import { basename, dirname, extname, join } from "node:path";
-import type { FiringRecord } from "../core/firing/record.ts";
-import { parseRecord } from "../core/firing/record.ts";
-import type { LogOptions, LogReading } from "../core/log/LogReading.ts";
-import { readLog } from "../core/log/readLog.ts";
+import type { FiringRecord } from "../core/firing/FiringRecord.ts";
+import type { LogReading, LogSaid } from "../core/log/LogReading.ts";
+import { saidTogether } from "../core/log/saidTogether.ts";
 import { failed, ok, type Result } from "../core/problem.ts";
 import type { Schedule } from "../core/schedule/Schedule.ts";
-import { readInput, readText } from "./readInput.ts";
-import { readSchedule } from "./readSchedule.ts";
-import { splitQuoted } from "./splitQuoted.ts";
+import { logChunks } from "./logChunks.ts";
+import { readText } from "./readInput.ts";
+import { type ReadLogSteps, readLogSteps } from "./readLogChunks.ts";
 
 /** A log with the record beside it and the schedule it was fired to, as far as they are there. */
 export interface FiringFiles {
@@ -28,25 +27,44 @@ export interface FiringFiles {
 export async function readFiring(
   path: string,
   given: {
-    readonly options: Omit<LogOptions, "name">;
+    readonly options: LogSaid;
     readonly recordPath: string | null;
     readonly schedulePath: string | null;
   },
 ): Promise<Result<FiringFiles>> {
-  const bytes = await readInput(path);
-  if (!bytes.ok) return bytes;
+  const log = await readRecordedLog(path, given);
+  if (!log.ok) return log;
+  const { reading, record } = log.value;
+  if (!reading.ok) return reading;
+  const plan = await readPlan(path, given.schedulePath, record);
+  if (!plan.ok) return plan;
+  return ok({ reading: reading.value, record, ...plan.value });
+}
+
+/** A log as far as it could be read, by what its record says of it; a problem when there is no reading it at all. */
+export async function readRecordedLog(
+  path: string,
+  given: { readonly options: LogSaid; readonly recordPath: string | null },
+): Promise<Result<ReadLogSteps & { readonly record: FiringRecord | null }>> {
+  const chunks = await logChunks(path);
+  if (!chunks.ok) return chunks;
   const record = await readRecord(path, given.recordPath);
   if (!record.ok) return record;
   const name = path === "-" ? "standard input" : basename(path);
-  const reading = readLog(
-    bytes.value,
-    { ...record.value?.log, ...given.options, name },
-    splitQuoted,
-  );
-  if (!reading.ok) return reading;
+  const said = saidTogether(record.value?.log ?? {}, given.options);
+  const read = await readLogSteps(chunks.value, path, { ...said, name });
+  return ok({ ...read, record: record.value });
+}
+
+/** What lies beside a log that is still being written: its record, and the schedule that is fired. */
+export async function readBeside(
+  path: string,
+  given: { readonly recordPath: string | null; readonly schedulePath: string | null },
+): Promise<Result<Omit<FiringFiles, "reading">>> {
+  const record = await readRecord(path, given.recordPath);
+  if (!record.ok) return record;
   const plan = await readPlan(path, given.schedulePath, record.value);
-  if (!plan.ok) return plan;
-  return ok({ reading: reading.value, record: record.value, ...plan.value });
+  return plan.ok ? ok({ record: record.value, ...plan.value }) : plan;
 }
 
 async function readRecord(
@@ -56,7 +74,10 @@ async function readRecord(
   const path = recordPath ?? (await recordBeside(logPath));
   if (path === null) return ok(null);
   const text = await readText(path);
-  return text.ok ? parseRecord(text.value, basename(path)) : text;
+  if (!text.ok) return text;
+  // What reads documents is loaded only where there is one: most logs stand alone.
+  const { parseRecord } = await import("../core/firing/record.ts");
+  return parseRecord(text.value, basename(path));
 }
 
 async function recordBeside(logPath: string): Promise<string | null> {
@@ -84,6 +105,7 @@ async function readPlan(
 async function planAt(
   path: string,
 ): Promise<Result<Pick<FiringFiles, "plan" | "planPath" | "remarks">>> {
+  const { readSchedule } = await import("./readSchedule.ts");
   const schedule = await readSchedule(path);
   return schedule.ok
     ? ok({ plan: schedule.value, planPath: path, remarks: [] })
@@ -95,11 +117,10 @@ function placesFor(named: string, folder: string): readonly string[] {
   return names.flatMap((name) => [join(folder, name), join(folder, "..", "schedules", name)]);
 }
 
+/** Whether a file is there to be found; what a pipe or a device would give, nobody asked for. */
 async function isThere(path: string): Promise<boolean> {
-  try {
-    await access(path);
-    return true;
-  } catch {
-    return false;
-  }
+  return stat(path).then(
+    (facts) => facts.isFile(),
+    () => false,
+  );
 }

@@ -3,7 +3,7 @@ import type { Problem } from "../core/problem.ts";
 /** An error of the operating system as a problem that a person can fix. */
 export function systemProblem(error: unknown, path: string, doing: "read" | "write"): Problem {
   const code = error instanceof Error && "code" in error ? String(error.code) : "unknown";
-  const known = KNOWN[code];
+  const known = (doing === "write" ? WRITING.get(code) : undefined) ?? KNOWN.get(code);
   if (known) return { code: `file/${known.code}`, where: path, ...known.say };
   return {
     code: `file/cannot-${doing}`,
@@ -14,45 +14,109 @@ export function systemProblem(error: unknown, path: string, doing: "read" | "wri
   };
 }
 
-const KNOWN: Readonly<
-  Record<
-    string,
-    {
-      readonly code: string;
-      readonly say: Pick<Problem, "what" | "expected" | "fix">;
-    }
-  >
-> = {
-  ENOENT: {
-    code: "missing",
-    say: {
-      what: "there is no such file",
-      expected: "the name of a file that exists",
-      fix: "check the spelling and the folder",
-    },
-  },
-  EISDIR: {
-    code: "folder",
-    say: {
-      what: "it is a folder",
-      expected: "one file",
-      fix: "name a file inside it",
-    },
-  },
-  ENOTDIR: {
-    code: "missing",
-    say: {
-      what: "a part of the path is a file, not a folder",
-      expected: "the name of a file that exists",
-      fix: "check the spelling and the folder",
-    },
-  },
-  EACCES: {
-    code: "forbidden",
-    say: {
-      what: "you may not open it",
-      expected: "a file that you may open",
-      fix: "change its permissions, or use a copy",
-    },
+interface Known {
+  readonly code: string;
+  readonly say: Pick<Problem, "what" | "expected" | "fix">;
+}
+
+const PART_IS_FILE = "a part of the path is a file, not a folder";
+
+const FORBIDDEN: Known = {
+  code: "forbidden",
+  say: {
+    what: "you may not open it",
+    expected: "a file that you may open",
+    fix: "change its permissions, or use a copy",
   },
 };
+
+const KNOWN: ReadonlyMap<string, Known> = new Map([
+  [
+    "ENOENT",
+    {
+      code: "missing",
+      say: {
+        what: "there is no such file",
+        expected: "the name of a file that exists",
+        fix: "check the spelling and the folder",
+      },
+    },
+  ],
+  [
+    "EISDIR",
+    {
+      code: "folder",
+      say: { what: "it is a folder", expected: "one file", fix: "name a file inside it" },
+    },
+  ],
+  [
+    "ENOTDIR",
+    {
+      code: "missing",
+      say: {
+        what: PART_IS_FILE,
+        expected: "the name of a file that exists",
+        fix: "check the spelling and the folder",
+      },
+    },
+  ],
+  ["EACCES", FORBIDDEN],
+  ["EPERM", FORBIDDEN],
+  [
+    "ENAMETOOLONG",
+    {
+      code: "name-too-long",
+      say: {
+        what: "the name is longer than the disk allows",
+        expected: "a shorter name, as a rule of at most 255 letters",
+        fix: "give the file a shorter name",
+      },
+    },
+  ],
+  [
+    "ELOOP",
+    {
+      code: "missing",
+      say: {
+        what: "the links on its path lead round in a circle",
+        expected: "the name of a file that exists",
+        fix: "name the file itself and not a link to it",
+      },
+    },
+  ],
+]);
+
+const NOT_WRITABLE: Known = {
+  code: "forbidden",
+  say: {
+    what: "you may not write there",
+    expected: "a folder that you may write to",
+    fix: "name a file in a folder of your own",
+  },
+};
+
+const NO_FOLDER = {
+  expected: "a name in a folder that exists",
+  fix: "make the folder first, or check its spelling",
+};
+
+const NO_ROOM: Known = {
+  code: "no-room",
+  say: {
+    what: "there is no room for it; nothing was written",
+    expected: "room on the disk for the whole file",
+    fix: "make room, or name a file on another disk",
+  },
+};
+
+/** What the same errors mean to someone who writes. */
+const WRITING: ReadonlyMap<string, Known> = new Map([
+  ["ENOENT", { code: "missing", say: { what: "its folder is not there", ...NO_FOLDER } }],
+  ["ENOTDIR", { code: "missing", say: { what: PART_IS_FILE, ...NO_FOLDER } }],
+  ["EACCES", NOT_WRITABLE],
+  ["EPERM", NOT_WRITABLE],
+  ["EROFS", NOT_WRITABLE],
+  ["ENOSPC", NO_ROOM],
+  ["EDQUOT", NO_ROOM],
+  ["EFBIG", NO_ROOM],
+]);

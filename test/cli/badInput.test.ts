@@ -108,7 +108,7 @@ describe("wrong use", () => {
     [["cones", "99"], /"99" is not a cone/],
     [["cones", "--series", "tall"], /self-supporting/],
     [["schema", "kettle"], /schedule, record/],
-    [["compare", "logs/2026-03-14-b.csv"], /two/],
+    [["compare", "logs/2026-02-07-a.csv"], /two/],
     [["review", "logs/2026-03-14-b.csv", "logs/2026-03-28-a.csv", "--json"], /one log/],
     [["review", "x.csv", "--day-first", "--month-first"], /--day-first/],
   ])("of %j is told with exit code 2", (args, says) => {

@@ -1,51 +1,218 @@
-import { comparisonChart } from "../../core/charts/chartsOf.ts";
-import { compareFirings } from "../../core/firing/compareFirings.ts";
-import type { FiringReview } from "../../core/firing/FiringReview.ts";
-import { reviewFiring } from "../../core/firing/reviewFiring.ts";
-import type { Problem } from "../../core/problem.ts";
+import { comparisonChart, studyCharts } from "../../core/charts/chartsOf.ts";
+import { reviewPicture } from "../../core/charts/reviewPicture.ts";
+import { hiddenEscaped } from "../../core/document/hiddenEscaped.ts";
+import type { Comparison } from "../../core/firing/Comparison.ts";
+import { type ComparisonPart, compareParts } from "../../core/firing/compareFirings.ts";
+import { failed, ok, type Problem, type Result } from "../../core/problem.ts";
 import { comparisonHtml } from "../../core/reports/comparisonHtml.ts";
 import { comparisonText } from "../../core/reports/comparisonText.ts";
-import { comparisonDocument } from "../../core/reports/documents/comparisonDocument.ts";
-import { readFiring } from "../../node/readFiring.ts";
-import { answer, answerJson, type CommonOptions, EXIT, paintFor, refuse } from "../conversation.ts";
+import { scheduleYaml } from "../../core/schedule/scheduleYaml.ts";
+import type { FiringStudy } from "../../core/trials/FiringStudy.ts";
+import { nextSchedule } from "../../core/trials/nextSchedule.ts";
+import type { PlannedFiring } from "../../core/trials/PlannedFiring.ts";
+import { studyFirings } from "../../core/trials/studyFirings.ts";
+import { logPaths } from "../../node/logPaths.ts";
+import { writeOutput } from "../../node/writeOutput.ts";
+import {
+  answer,
+  answerJson,
+  answerJsonLine,
+  type CommonOptions,
+  EXIT,
+  paintFor,
+  refuse,
+  say,
+} from "../conversation.ts";
+import type { LogOutcome, LogTask } from "../logWork.ts";
+import { manyLogs, workersFrom } from "../manyLogs.ts";
 import { type LogCommandOptions, logOptionsFrom } from "../options.ts";
 import { drawn, writePictures } from "../pictures.ts";
+import { tellLogs } from "../tellLogs.ts";
 
-/** `undunted compare LOG…`: several firings side by side. */
-export async function run(
-  paths: readonly string[],
-  options: CommonOptions & LogCommandOptions,
-): Promise<number> {
-  const logOptions = logOptionsFrom(options);
-  if (!logOptions.ok) return refuse(logOptions.problems, options);
-  const reviews: FiringReview[] = [];
-  const problems: Problem[] = [];
-  for (const path of paths) {
-    const files = await readFiring(path, {
-      options: logOptions.value,
-      recordPath: null,
-      schedulePath: null,
-    });
-    const review = files.ok ? reviewFiring({ ...files.value, heard: [] }) : files;
-    if (review.ok) reviews.push(review.value);
-    else problems.push(...review.problems);
-  }
-  if (problems.length > 0) return refuse(problems, options);
-  const comparison = compareFirings(reviews);
+interface CompareOptions extends CommonOptions, LogCommandOptions {
+  readonly workers?: string;
+  readonly next?: string;
+}
+
+/** Most firings whose trials and differences are studied together. */
+const MOST_STUDIED = 200;
+
+interface Asked {
+  readonly paths: readonly string[];
+  readonly task: LogTask;
+  readonly workers: number | null;
+}
+
+/**
+ * `undunted compare LOG…`: several firings and their trials side by side, and the test to do next.
+ * One broken log does not stop the rest.
+ */
+export async function run(given: readonly string[], options: CompareOptions): Promise<number> {
+  const asked = await askedOf(given, options);
+  if (!asked.ok) return refuse(asked.problems, options);
+  const { paths, task, workers } = asked.value;
+  const parts: ComparisonPart[] = [];
+  const planned: PlannedFiring[] = [];
+  const broken: Problem[] = [];
+  const textOf = async (outcome: LogOutcome) => {
+    broken.push(...outcome.problems);
+    const { part } = outcome;
+    if (part === null) return "";
+    parts.push(options.jsonLines ? withoutCurve(part) : part);
+    if (outcome.planned !== null) planned.push(outcome.planned);
+    return options.jsonLines ? firingLine(part) : "";
+  };
+  const outcomes = manyLogs(paths, task, workers);
+  if (options.json) for await (const outcome of outcomes) await textOf(outcome);
+  const exit = options.json
+    ? EXIT.fine
+    : await tellLogs(outcomes, { total: paths.length, options, textOf });
+  // One document holds either a comparison or why there is none.
+  if (options.json && broken.length > 0) return refuse(broken, options);
+  const hasTrials = planned.some(({ record }) => (record?.trials.length ?? 0) > 0);
+  const comparison = compareParts(parts, hasTrials ? 1 : 2);
   if (!comparison.ok) return refuse(comparison.problems, options);
-  const unit = options.unit ?? (reviews.every(({ reading }) => reading.unit === "F") ? "F" : "C");
+  const allFahrenheit = parts.every(({ isFahrenheit }) => isFahrenheit);
+  const study = planned.length === 0 ? null : studyFirings(planned);
+  const answered = { comparison: comparison.value, study };
+  return Math.max(exit, await shown(answered, options, allFahrenheit ? "F" : "C"));
+}
+
+async function askedOf(given: readonly string[], options: CompareOptions): Promise<Result<Asked>> {
+  const logOptions = logOptionsFrom(options);
+  const workers = workersFrom(options.workers);
+  const files = await logPaths(given);
+  const lines = linesAlone(options);
+  if (!logOptions.ok || !workers.ok || !files.ok || !lines.ok)
+    return failed(
+      ...[logOptions, workers, files, lines].flatMap((part) => (part.ok ? [] : part.problems)),
+    );
+  for (const remark of files.value.remarks) say(remark, options);
+  const { paths } = files.value;
+  const isStudied = !options.jsonLines && paths.length <= MOST_STUDIED;
+  if (!options.jsonLines && !isStudied)
+    say(
+      `trial tiles and what differed are studied for at most ${MOST_STUDIED} logs; of these ${paths.length} only the table is shown`,
+      options,
+    );
+  return ok({
+    paths,
+    task: { kind: "compare", logOptions: logOptions.value, isStudied },
+    workers: workers.value,
+  });
+}
+
+function linesAlone(options: CompareOptions): Result<null> {
+  const beside = (["json", "html", "chart"] as const).find((name) => options[name] !== undefined);
+  if (!options.jsonLines || beside === undefined) return ok(null);
+  return failed({
+    code: "command/contradiction",
+    where: "command line",
+    what: `both --json-lines and --${beside} are given`,
+    expected: "one of them: lines of JSON are the whole answer",
+    fix: "drop one",
+  });
+}
+
+/** What the closing line needs of a firing whose own line is written: nothing of its Curve. */
+function withoutCurve(part: ComparisonPart): ComparisonPart {
+  const { aligned } = part.firing;
+  const ends = {
+    ...aligned,
+    timesSeconds: aligned.timesSeconds.slice(0, 2),
+    tempsC: aligned.tempsC.slice(0, 2),
+    gaps: [],
+  };
+  return { ...part, firing: { ...part.firing, aligned: ends } };
+}
+
+async function firingLine(part: ComparisonPart): Promise<string> {
+  const { comparedLine } = await import("../../core/reports/documents/lineDocuments.ts");
+  return hiddenEscaped(JSON.stringify(comparedLine(part)));
+}
+
+interface Answered {
+  readonly comparison: Comparison;
+  /** Null when it was not looked at. */
+  readonly study: FiringStudy | null;
+}
+
+async function shown(
+  answered: Answered,
+  options: CompareOptions,
+  logsUnit: "C" | "F",
+): Promise<number> {
+  const { comparison, study } = answered;
+  const unit = options.unit ?? logsUnit;
   const written = await writePictures(options, {
     html: async () =>
-      comparisonHtml(comparison.value, {
+      comparisonHtml(comparison, {
         unit,
-        charts: await drawn({
-          overlay: (dark) => comparisonChart(comparison.value, { unit, dark }),
-        }),
+        ...(study && { study }),
+        charts: await drawnCharts(answered, unit),
       }),
-    picture: () => comparisonChart(comparison.value, { unit }),
+    picture: () => {
+      const charts = study && studyCharts(comparison, study);
+      return reviewPicture([
+        comparisonChart(comparison, { unit }),
+        ...(charts ? [charts.firings({ unit })] : []),
+        ...(charts?.spacing.map(({ chart }) => chart({ unit })) ?? []),
+        ...(charts?.causes ? [charts.causes({ unit })] : []),
+      ]);
+    },
   });
   if (!written.ok) return refuse(written.problems, options);
-  if (options.json) answerJson(comparisonDocument(comparison.value));
-  else answer(comparisonText(comparison.value, { unit, paint: paintFor(options) }));
+  const next = await writeNext(study, options);
+  if (!next.ok) return refuse(next.problems, options);
+  if (options.jsonLines) {
+    const { comparisonLine } = await import("../../core/reports/documents/lineDocuments.ts");
+    answerJsonLine(comparisonLine(comparison));
+  } else if (options.json) {
+    const { comparisonDocument } = await import(
+      "../../core/reports/documents/comparisonDocument.ts"
+    );
+    answerJson(comparisonDocument(comparison, study));
+  } else {
+    answer(comparisonText(comparison, { unit, ...(study && { study }), paint: paintFor(options) }));
+  }
   return EXIT.fine;
+}
+
+async function drawnCharts({ comparison, study }: Answered, unit: "C" | "F") {
+  const overlay = (dark: boolean) => comparisonChart(comparison, { unit, dark });
+  if (study === null) return drawn({ overlay });
+  const { firings, spacing, causes } = studyCharts(comparison, study);
+  const each = await drawn<string>({
+    overlay,
+    firings: (dark) => firings({ unit, dark }),
+    ...(causes && { causes: (dark: boolean) => causes({ unit, dark }) }),
+  });
+  const byGlaze = Object.fromEntries(
+    spacing.map(({ glaze, chart }) => [glaze, (dark: boolean) => chart({ unit, dark })]),
+  );
+  return { ...each, spacing: await drawn(byGlaze) };
+}
+
+/** Writes the schedule of the next test where `--next` asks for it. */
+async function writeNext(
+  study: FiringStudy | null,
+  options: CompareOptions,
+): Promise<Result<null>> {
+  if (options.next === undefined) return ok(null);
+  if (study === null)
+    return failed({
+      code: "command/not-studied",
+      where: "--next",
+      what: "the trials of these logs are not studied, so there is no next test to write",
+      expected: `at most ${MOST_STUDIED} logs, and no --json-lines`,
+      fix: "name the logs of the tests that belong together",
+    });
+  const schedule = nextSchedule(study);
+  if (!schedule.ok) return schedule;
+  const written = await writeOutput(options.next, scheduleYaml(schedule.value), {
+    force: options.force === true,
+  });
+  if (!written.ok) return written;
+  say(`wrote ${written.value}`, options);
+  return ok(null);
 }

@@ -2,72 +2,100 @@ import { reviewCharts } from "../../core/charts/chartsOf.ts";
 import { reviewPicture } from "../../core/charts/reviewPicture.ts";
 import { hasWarning } from "../../core/findings/ordered.ts";
 import type { FiringReview } from "../../core/firing/FiringReview.ts";
-import { reviewFiring } from "../../core/firing/reviewFiring.ts";
-import type { SoundSaid } from "../../core/firing/soundSaid.ts";
-import type { LogOptions } from "../../core/log/LogReading.ts";
-import type { Problem, Result } from "../../core/problem.ts";
-import { reviewDocument } from "../../core/reports/documents/reviewDocument.ts";
+import { failed, ok, type Result } from "../../core/problem.ts";
 import { reviewHtml } from "../../core/reports/reviewHtml.ts";
 import { reviewText } from "../../core/reports/reviewText.ts";
-import type { TemperatureUnit } from "../../core/units/temperature.ts";
-import { readFiring } from "../../node/readFiring.ts";
-import { aroundFiring } from "../aroundFiring.ts";
+import { logPaths } from "../../node/logPaths.ts";
+import { readEarlierLogs } from "../../node/readEarlierLogs.ts";
 import {
   answer,
   answerJson,
   type CommonOptions,
+  coloured,
   EXIT,
   paintFor,
   refuse,
   say,
 } from "../conversation.ts";
 import { heardFrom } from "../heardFrom.ts";
+import { type LogTask, readersUnit } from "../logWork.ts";
+import { manyLogs, workersFrom } from "../manyLogs.ts";
 import { type LogCommandOptions, logOptionsFrom } from "../options.ts";
 import { drawn, writePictures } from "../pictures.ts";
+import { reviewContradiction } from "../reviewContradiction.ts";
+import { type ReviewWays, reviewedLog } from "../reviewedLog.ts";
+import { tellLogs } from "../tellLogs.ts";
 
 interface ReviewOptions extends CommonOptions, LogCommandOptions {
   readonly record?: string;
   readonly against?: string;
   readonly heard?: readonly string[];
   readonly kiln?: readonly string[];
+  readonly explain?: boolean;
+  readonly workers?: string;
+}
+
+/** What a command line asks, checked. */
+interface Asked {
+  readonly paths: readonly string[];
+  readonly ways: Omit<ReviewWays, "earlier">;
+  readonly workers: number | null;
 }
 
 /** `undunted review LOG…`: what these firings did. One broken log does not stop the rest. */
-export async function run(paths: readonly string[], options: ReviewOptions): Promise<number> {
-  const logOptions = logOptionsFrom(options);
-  const heard = heardFrom(options.heard ?? []);
-  if (!logOptions.ok) return refuse(logOptions.problems, options);
-  if (!heard.ok) return refuse(heard.problems, options);
-  const alone = onlyForOne(paths, options);
-  if (alone) return refuse([alone], options);
-  let exit: number = EXIT.fine;
-  for (const [index, path] of paths.entries()) {
-    const review = await reviewed(path, logOptions.value, { options, heard: heard.value });
-    if (index > 0 && !options.json) answer("");
-    const code = review.ok ? await shown(review.value, options) : refuse(review.problems, options);
-    exit = Math.max(exit, code);
-  }
-  return exit;
+export async function run(given: readonly string[], options: ReviewOptions): Promise<number> {
+  const asked = await askedOf(given, options);
+  if (!asked.ok) return refuse(asked.problems, options);
+  const { paths, ways, workers } = asked.value;
+  const [alone, another] = paths;
+  if (alone !== undefined && another === undefined && !options.jsonLines && !options.explain)
+    return one(alone, ways, options);
+  return tellLogs(manyLogs(paths, taskOf(ways, options), workers), {
+    total: paths.length,
+    options,
+    textOf: ({ text }) => text,
+  });
 }
 
-/** Reads and reviews one log with what lies beside it. */
-async function reviewed(
-  path: string,
-  logOptions: Omit<LogOptions, "name">,
-  { options, heard }: { readonly options: ReviewOptions; readonly heard: readonly SoundSaid[] },
-): Promise<Result<FiringReview>> {
-  const files = await readFiring(path, {
-    options: logOptions,
-    recordPath: options.record ?? null,
-    schedulePath: options.against ?? null,
+async function askedOf(given: readonly string[], options: ReviewOptions): Promise<Result<Asked>> {
+  const logOptions = logOptionsFrom(options);
+  const heard = heardFrom(options.heard ?? []);
+  const workers = workersFrom(options.workers);
+  const files = await logPaths(given);
+  if (!logOptions.ok || !heard.ok || !workers.ok || !files.ok)
+    return failed(
+      ...[logOptions, heard, workers, files].flatMap((part) => (part.ok ? [] : part.problems)),
+    );
+  const { paths, remarks } = files.value;
+  const contradiction = reviewContradiction(paths.length, options);
+  if (contradiction !== null) return failed(contradiction);
+  for (const remark of remarks) say(remark, options);
+  return ok({
+    paths,
+    workers: workers.value,
+    ways: {
+      logOptions: logOptions.value,
+      heard: heard.value,
+      recordPath: options.record ?? null,
+      schedulePath: options.against ?? null,
+      offers: paths.length === 1 && !options.quiet,
+    },
   });
-  if (!files.ok) return files;
-  for (const remark of files.value.remarks) say(remark, options);
-  const around = await aroundFiring(path, files.value, {
-    options,
-    asWritten: Object.keys(logOptions).length === 0,
-  });
-  return reviewFiring({ ...files.value, heard, ...around });
+}
+
+function taskOf(ways: Asked["ways"], options: ReviewOptions): LogTask {
+  const shown = { ways, unit: options.unit ?? null, coloured: coloured(options) };
+  if (options.explain) return { kind: "explain", ...shown };
+  const kilnLogs = options.kiln ?? null;
+  return { kind: "review", ...shown, kilnLogs, asLine: options.jsonLines === true };
+}
+
+/** One firing, with its pictures where they are asked for. */
+async function one(path: string, ways: Asked["ways"], options: ReviewOptions): Promise<number> {
+  const earlier = options.kiln === undefined ? null : await readEarlierLogs(options.kiln);
+  const { review, remarks } = await reviewedLog(path, { ...ways, earlier });
+  for (const remark of remarks) say(remark, options);
+  return review.ok ? shown(review.value, options) : refuse(review.problems, options);
 }
 
 async function shown(review: FiringReview, options: ReviewOptions): Promise<number> {
@@ -94,27 +122,9 @@ async function shown(review: FiringReview, options: ReviewOptions): Promise<numb
       ]),
   });
   if (!written.ok) return refuse(written.problems, options);
-  if (options.json) answerJson(reviewDocument(review));
-  else answer(reviewText(review, { unit, paint: paintFor(options) }));
+  if (options.json) {
+    const { reviewDocument } = await import("../../core/reports/documents/reviewDocument.ts");
+    answerJson(reviewDocument(review));
+  } else answer(reviewText(review, { unit, paint: paintFor(options) }));
   return hasWarning(review.findings) ? EXIT.no : EXIT.fine;
-}
-
-/** What makes one answer can be asked of one log only. */
-function onlyForOne(paths: readonly string[], options: ReviewOptions): Problem | null {
-  const asked = (["json", "html", "chart", "record", "heard"] as const).find(
-    (name) => options[name] !== undefined,
-  );
-  if (paths.length === 1 || asked === undefined) return null;
-  return {
-    code: "command/one-log",
-    where: `--${asked}`,
-    what: `${paths.length} logs are given`,
-    expected: "one log, because this option speaks of one firing",
-    fix: "one log at a time, or undunted compare for a table of several",
-  };
-}
-
-/** A log in °F is read by someone who reads °F. */
-function readersUnit(review: FiringReview): TemperatureUnit {
-  return review.reading.unit === "F" ? "F" : "C";
 }

@@ -1,5 +1,6 @@
 import { z } from "zod";
 import { FiringRecordFile } from "../../core/firing/record.ts";
+import { GlazeFile } from "../../core/glaze/glazeFormat.ts";
 import {
   DOCUMENT_NAMES,
   documentJsonSchema,
@@ -8,7 +9,12 @@ import { ScheduleFile } from "../../core/schedule/scheduleFile.ts";
 import { BodyFile } from "../../core/ware/bodyFile.ts";
 import { answer, answerJson, type CommonOptions, EXIT, refuse } from "../conversation.ts";
 
-const FILES = { schedule: ScheduleFile, record: FiringRecordFile, body: BodyFile } as const;
+const FILES = {
+  schedule: ScheduleFile,
+  record: FiringRecordFile,
+  body: BodyFile,
+  "glaze-file": GlazeFile,
+} as const;
 
 /** `undunted schema [NAME]`: the JSON Schema of a file or document; without a name, the names. */
 export async function run(name: string | undefined, options: CommonOptions): Promise<number> {
@@ -18,7 +24,7 @@ export async function run(name: string | undefined, options: CommonOptions): Pro
     else answer(names.join("\n"));
     return EXIT.fine;
   }
-  if (name in FILES) {
+  if (Object.hasOwn(FILES, name)) {
     answerJson(z.toJSONSchema(FILES[name as keyof typeof FILES], { io: "input" }));
     return EXIT.fine;
   }

@@ -1,7 +1,8 @@
 import type { Caution } from "./Caution.ts";
+import { GLAZE_CAUTIONS, type GlazeSituation } from "./glazeCautions.ts";
 
 /** What is known of the situation that a report speaks of. */
-export interface Situation {
+export interface Situation extends GlazeSituation {
   /** A firing is planned or was done, so the kiln's own dangers apply. */
   readonly kiln?: boolean;
   /** The kiln will be or was opened. */
@@ -10,6 +11,8 @@ export interface Situation {
   readonly crackle?: boolean;
   /** Damp or raw ware gives off steam and fumes. */
   readonly dampWare?: boolean;
+  /** Somebody listens for cracks, at the kiln or beside ware that cools. */
+  readonly listening?: boolean;
   /** A computed limit or cone is shown. */
   readonly estimate?: boolean;
 }
@@ -54,6 +57,13 @@ const CAUTIONS: readonly {
     },
   },
   {
+    when: "listening",
+    caution: {
+      topic: "listening",
+      text: "Never open a kiln to listen: record through the wall, or beside the ware after unloading below about 100 °C (210 °F). Keep microphone, cable and yourself off hot walls and terminals. Cracking glaze can throw slivers: wear eye protection near it.",
+    },
+  },
+  {
     when: "crackle",
     caution: {
       topic: "crackle and food",
@@ -67,6 +77,7 @@ const CAUTIONS: readonly {
       text: "Limits and cones here are estimates from published models. They rank risk; they promise nothing about one pot.",
     },
   },
+  ...GLAZE_CAUTIONS,
 ];
 
 /** The cautions that apply, in the order in which they matter, each once. */

@@ -7,16 +7,20 @@ import type { Comparison } from "../firing/Comparison.ts";
 import type { FiringReview } from "../firing/FiringReview.ts";
 import { hottestZone } from "../firing/hottestZone.ts";
 import type { Draft } from "../schedule/Draft.ts";
+import type { FiringStudy } from "../trials/FiringStudy.ts";
 import type { TemperatureUnit } from "../units/temperature.ts";
 import type { Crossing } from "../ware/Crossing.ts";
 import { CRISTOBALITE_BAND, QUARTZ_BAND } from "../ware/inversionBands.ts";
 import { limitCurve } from "../ware/limitCurve.ts";
 import type { PieceStrain } from "../ware/pieceStrain.ts";
+import { causesChart } from "./causesChart.ts";
 import { conesChart } from "./conesChart.ts";
 import { coolingChart } from "./coolingChart.ts";
 import { drawnPrediction } from "./drawnPrediction.ts";
 import { firingChart } from "./firingChart.ts";
+import { firingsChart } from "./firingsChart.ts";
 import { overlayChart } from "./overlayChart.ts";
+import { spacingChart } from "./spacingChart.ts";
 import { strainChart } from "./strainChart.ts";
 
 /** How a chart is to be drawn. */
@@ -81,6 +85,70 @@ export function comparisonChart(comparison: Comparison, style: ChartStyle): TopL
     bands: BANDS,
     ...style,
   });
+}
+
+/** The charts of a study of firings and their tiles. */
+export interface StudyCharts {
+  /** Each firing by itself. */
+  readonly firings: (style: ChartStyle) => TopLevelSpec;
+  /** What moved with what; null when fewer than two things did. */
+  readonly causes: ((style: ChartStyle) => TopLevelSpec) | null;
+  /** Spacing against coat for each glaze. */
+  readonly spacing: readonly {
+    readonly glaze: string;
+    readonly chart: (style: ChartStyle) => TopLevelSpec;
+  }[];
+}
+
+/** The charts that go with a comparison and the study of its tiles. */
+export function studyCharts(comparison: Comparison, study: FiringStudy): StudyCharts {
+  const { confounding } = study;
+  return {
+    firings: ({ unit, dark }) =>
+      firingsChart({
+        title: "The firings one by one",
+        firings: comparison.firings.map(({ title, aligned }, at) => ({
+          name: title,
+          curve: aligned,
+          opened: openedOf(study, at),
+        })),
+        bands: BANDS,
+        unit,
+        ...(dark !== undefined && { dark }),
+      }),
+    causes:
+      confounding !== null && confounding.causes.length > 1
+        ? ({ dark }) =>
+            causesChart({
+              title: "What moved with what",
+              confounding,
+              ...(dark !== undefined && { dark }),
+            })
+        : null,
+    spacing: study.glazes.filter(hasSpacing(study)).map(({ glaze, spacing }) => ({
+      glaze,
+      chart: ({ dark }) =>
+        spacingChart({
+          title: `Crack spacing against coat, ${glaze}`,
+          tiles: study.tiles.tiles.filter((tile) => tile.glaze === glaze),
+          fit: spacing,
+          ...(dark !== undefined && { dark }),
+        }),
+    })),
+  };
+}
+
+/** Tells of a glaze whether any of its tiles says something of spacing, and so can be drawn. */
+function hasSpacing({ tiles }: FiringStudy) {
+  return ({ glaze }: { readonly glaze: string }): boolean =>
+    tiles.tiles.some((tile) => tile.glaze === glaze && tile.spacing.kind !== "not measured");
+}
+
+function openedOf({ firings }: FiringStudy, at: number) {
+  const factOf = (name: string) =>
+    firings[at]?.facts.find((fact) => fact.name === name)?.value ?? null;
+  const [atSeconds, tempC] = [factOf("openedAfter"), factOf("openedAt")];
+  return atSeconds === null || tempC === null ? null : { atSeconds, tempC };
 }
 
 function chartsFor(firing: {

@@ -1,9 +1,10 @@
 import type { Curve } from "../curve/Curve.ts";
 import { kelvinFromCelsius } from "../units/temperature.ts";
 import { bendOf } from "./bend.ts";
-import { cumulateBudget, pieceBudget } from "./budget.ts";
+import { type Peaks, pieceBudget, warmBudget } from "./budget.ts";
 import type { ConeState } from "./cone.ts";
 import { anchored, type ConeModel, logEffectiveRate, marginSigmaK } from "./coneModel.ts";
+import type { Levels } from "./levels.ts";
 
 /** Budgets below this are as good as none; keeps logarithms finite. */
 const NOTHING = 1e-300;
@@ -15,6 +16,10 @@ export interface Heat {
   readonly offsetK: number;
   /** Highest reading up to each point [°C], offset not added. */
   readonly peaksC: Float64Array;
+  /** The different readings, when they are known to be few. */
+  readonly levels?: Levels | null;
+  /** The highest readings up to and from each point, when they are known. */
+  readonly peaks?: Peaks;
 }
 
 /** A cone's state with the model it came from. */
@@ -28,9 +33,14 @@ export interface FollowedCone {
 /** Follows one cone through a Curve; `scratch` is as long as the Curve and overwritten. */
 export function followCone(model: ConeModel, heat: Heat, scratch: Float64Array): FollowedCone {
   const peakC = heat.peaksC.at(-1) as number;
-  cumulateBudget(model, { curve: heat.curve, offsetK: heat.offsetK, peakC }, scratch);
-  const downAtSeconds = timeDown(model, heat, scratch);
-  const logHeatwork = logOf(scratch.at(-1) as number);
+  const { curve, offsetK, levels, peaks } = heat;
+  const warm = warmBudget(
+    model,
+    { curve, offsetK, peakC, levels: levels ?? null, ...(peaks && { peaks }) },
+    scratch,
+  );
+  const downAtSeconds = timeDown(model, heat, { budget: scratch, ...warm });
+  const logHeatwork = logOf(scratch[warm.last] as number);
   const peakK = kelvinFromCelsius(peakC) + heat.offsetK;
   const atEnd = anchored(model, peakK, logHeatwork);
   const isDown = downAtSeconds !== null;
@@ -55,12 +65,16 @@ export function logOf(budget: number): number {
 }
 
 /** First moment [s] at which the anchored margin reaches 0, or null. */
-function timeDown(model: ConeModel, heat: Heat, budget: Float64Array): number | null {
+function timeDown(model: ConeModel, heat: Heat, { budget, first, last }: WarmPart): number | null {
   const shiftsK = model.shifts.map((shift) => shift.shiftK);
   const enough = Math.exp((2 * Math.min(0, ...shiftsK)) / model.perFoldK);
-  for (let i = firstAtLeast(budget, enough); i < budget.length; i++) {
+  for (let i = firstAtLeast({ budget, first, last }, enough); i <= last; i++) {
+    // Where nothing was added and no peak passed, the margin is that of the reading before.
+    const before = i === first ? 0 : (budget[i - 1] as number);
+    if (budget[i] === before && heat.peaksC[i] === heat.peaksC[i - 1]) continue;
     const marginK = marginAt(model, heat, { budget: budget[i] as number, index: i });
-    if (marginK >= 0) return i === 0 ? 0 : timeInPiece(model, heat, { budget, index: i });
+    if (marginK >= 0)
+      return timeInPiece(model, heat, { before, after: budget[i] as number, index: i });
   }
   return null;
 }
@@ -78,13 +92,13 @@ function marginAt(
 function timeInPiece(
   model: ConeModel,
   { curve, offsetK, peaksC }: Heat,
-  at: { readonly budget: Float64Array; readonly index: number },
+  at: { readonly before: number; readonly after: number; readonly index: number },
 ): number {
   const { timesSeconds, tempsC } = curve;
   const start = timesSeconds[at.index - 1] as number;
   const end = timesSeconds[at.index] as number;
-  const before = at.budget[at.index - 1] as number;
-  if (before === at.budget[at.index]) return end;
+  const { before } = at;
+  if (before === at.after) return end;
   const fromK = kelvinFromCelsius(tempsC[at.index - 1] as number) + offsetK;
   const endK = kelvinFromCelsius(tempsC[at.index] as number) + offsetK;
   const peakBeforeK = kelvinFromCelsius(peaksC[at.index - 1] as number) + offsetK;
@@ -101,13 +115,20 @@ function timeInPiece(
   return start + high * (end - start);
 }
 
-/** First place in a list that never falls whose value is at least the wanted one. */
-function firstAtLeast(values: Float64Array, wanted: number): number {
-  let low = 0;
-  let high = values.length;
+/** Budgets of a cone at the points between which they change. */
+interface WarmPart {
+  readonly budget: Float64Array;
+  readonly first: number;
+  readonly last: number;
+}
+
+/** First of these points whose budget is at least the wanted one. */
+function firstAtLeast({ budget, first, last }: WarmPart, wanted: number): number {
+  let low = first;
+  let high = last + 1;
   while (low < high) {
     const middle = (low + high) >> 1;
-    if ((values[middle] as number) < wanted) low = middle + 1;
+    if ((budget[middle] as number) < wanted) low = middle + 1;
     else high = middle;
   }
   return low;

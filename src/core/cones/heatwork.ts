@@ -1,15 +1,16 @@
 import type { Curve } from "../curve/Curve.ts";
 import { kelvinFromCelsius } from "../units/temperature.ts";
-import { runningPeakC } from "./budget.ts";
-import type { ConeSeries, Heatwork } from "./cone.ts";
-import { CONE_MODELS, equivalentRampRate } from "./coneModel.ts";
+import { peaksOf } from "./budget.ts";
+import type { ConeSeries, ConeState, Heatwork } from "./cone.ts";
+import { CONE_MODELS, type ConeModel, equivalentRampRate } from "./coneModel.ts";
 import { conePosition } from "./conePosition.ts";
 import { extrapolationsOf } from "./extrapolations.ts";
 import { type FollowedCone, followCone } from "./followCone.ts";
 import { lastHundredCPerHour } from "./lastHundred.ts";
+import { levelsOf } from "./levels.ts";
 
 /** One sigma of thermocouple and place in the kiln [K]: the spread of reported firings, 0.6 cone. */
-const SENSOR_SIGMA_K = 10;
+export const SENSOR_SIGMA_K = 10;
 
 /** What is known beyond the Curve. */
 export interface HeatworkOptions {
@@ -36,12 +37,8 @@ export interface HeatworkOptions {
 export function heatworkOf(curve: Curve, options: HeatworkOptions = {}): Heatwork {
   const series = options.series ?? "self-supporting";
   const offsetK = options.offsetK ?? 0;
-  const peaksC = runningPeakC(curve.tempsC);
-  const measuredPeakC = peaksC.at(-1) as number;
+  const { followed, measuredPeakC } = followedCones(CONE_MODELS[series], curve, offsetK);
   const peakC = measuredPeakC + offsetK;
-  const scratch = new Float64Array(peaksC.length);
-  const heat = { curve, offsetK, peaksC };
-  const followed = CONE_MODELS[series].map((model) => followCone(model, heat, scratch));
   const cones = followed.map((each) => each.state);
   const placed = conePosition(series, cones);
   const rateCPerHour = effectiveRate(followed, peakC);
@@ -56,6 +53,31 @@ export function heatworkOf(curve: Curve, options: HeatworkOptions = {}): Heatwor
     effectiveRateCPerHour: rateCPerHour,
     extrapolations: extrapolationsOf({ curve, series, peakC: measuredPeakC, rateCPerHour }),
     cones,
+  };
+}
+
+/** What a Curve did to one cone, as `heatworkOf` says it; null when its series has no model of it. */
+export function coneStateOf(
+  curve: Curve,
+  of: { readonly series: ConeSeries; readonly cone: string; readonly offsetK: number },
+): ConeState | null {
+  const models = CONE_MODELS[of.series].filter((model) => model.cone === of.cone);
+  const [only] = followedCones(models, curve, of.offsetK).followed;
+  return only?.state ?? null;
+}
+
+function followedCones(
+  models: readonly ConeModel[],
+  curve: Curve,
+  offsetK: number,
+): { readonly followed: readonly FollowedCone[]; readonly measuredPeakC: number } {
+  const peaks = peaksOf(curve.tempsC);
+  const peaksC = peaks.before;
+  const scratch = new Float64Array(peaksC.length);
+  const heat = { curve, offsetK, peaksC, levels: levelsOf(curve.tempsC), peaks };
+  return {
+    followed: models.map((model) => followCone(model, heat, scratch)),
+    measuredPeakC: peaksC.at(-1) as number,
   };
 }
 

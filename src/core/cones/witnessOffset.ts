@@ -1,9 +1,10 @@
 import type { Curve } from "../curve/Curve.ts";
 import { heatworkAtClock } from "./bend.ts";
-import { runningPeakC } from "./budget.ts";
+import { peaksOf } from "./budget.ts";
 import type { ConeSeries } from "./cone.ts";
 import { type ConeModel, coneModel } from "./coneModel.ts";
 import { followCone } from "./followCone.ts";
+import { levelsOf } from "./levels.ts";
 
 /** How far a witness cone bent, as the record says. */
 export type WitnessBend =
@@ -128,11 +129,13 @@ function clockOf(bend: Exclude<WitnessBend, { kind: "down" }>): number {
 
 /** Offset [K] at which a cone of this Curve reaches a heatwork; null beyond the largest offset. */
 function offsetSolver(curve: Curve): (model: ConeModel, heatwork: number) => number | null {
-  const peaksC = runningPeakC(curve.tempsC);
+  const peaks = peaksOf(curve.tempsC);
+  const peaksC = peaks.before;
+  const levels = levelsOf(curve.tempsC);
   const scratch = new Float64Array(peaksC.length);
   return (model, heatwork) => {
     const missK = (offsetK: number): number => {
-      const { state } = followCone(model, { curve, offsetK, peaksC }, scratch);
+      const { state } = followCone(model, { curve, offsetK, peaksC, levels, peaks }, scratch);
       return model.perFoldK * Math.log(state.heatwork / heatwork);
     };
     return risingRoot(missK, LARGEST_OFFSET_K);

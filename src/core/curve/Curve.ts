@@ -26,26 +26,46 @@ export function makeCurve(
   tempsC: ArrayLike<number>,
   gaps: readonly Gap[] = [],
 ): Curve {
-  const times = Float64Array.from(timesSeconds);
-  const temps = Float64Array.from(tempsC);
-  if (times.length !== temps.length || times.length < 2)
-    throw new RangeError(`makeCurve: ${times.length} times and ${temps.length} temperatures`);
+  return curveOver(new Float64Array(timesSeconds), new Float64Array(tempsC), gaps);
+}
+
+/**
+ * A Curve on the arrays themselves, which nobody may write to any more; Curves may share them.
+ * @throws RangeError as `makeCurve` does.
+ */
+export function curveOver(
+  timesSeconds: Float64Array,
+  tempsC: Float64Array,
+  gaps: readonly Gap[],
+): Curve {
+  if (timesSeconds.length !== tempsC.length || timesSeconds.length < 2)
+    throw new RangeError(
+      `makeCurve: ${timesSeconds.length} times and ${tempsC.length} temperatures`,
+    );
   let previous = Number.NEGATIVE_INFINITY;
-  for (let i = 0; i < times.length; i++) {
-    const time = times[i] as number;
-    if (!(Number.isFinite(time) && Number.isFinite(temps[i] as number)))
+  for (let i = 0; i < timesSeconds.length; i++) {
+    const time = timesSeconds[i] as number;
+    if (!(Number.isFinite(time) && Number.isFinite(tempsC[i] as number)))
       throw new RangeError(`makeCurve: point ${i} is not finite`);
     if (time <= previous) throw new RangeError(`makeCurve: time does not rise at point ${i}`);
     previous = time;
   }
   for (const gap of gaps) {
-    const at = times.indexOf(gap.fromSeconds);
-    if (at < 0 || times[at + 1] !== gap.toSeconds)
+    const at = indexOfTime(timesSeconds, gap.fromSeconds);
+    if (at < 0 || timesSeconds[at + 1] !== gap.toSeconds)
       throw new RangeError(`makeCurve: gap ${gap.fromSeconds}…${gap.toSeconds} s is not one step`);
   }
-  return {
-    timesSeconds: times,
-    tempsC: temps,
-    gaps: gaps.map((gap) => ({ ...gap })),
-  };
+  return { timesSeconds, tempsC, gaps: gaps.map((gap) => ({ ...gap })) };
+}
+
+/** Place of a time among times that rise; −1 when it is not there. */
+function indexOfTime(times: Float64Array, seconds: number): number {
+  let low = 0;
+  let high = times.length - 1;
+  while (low < high) {
+    const middle = (low + high) >>> 1;
+    if ((times[middle] as number) < seconds) low = middle + 1;
+    else high = middle;
+  }
+  return times[low] === seconds ? low : -1;
 }

@@ -42,25 +42,34 @@ export function edgeTimes(
   readonly leave: Edge;
   readonly recrossings: number;
 } {
+  const { timesSeconds, tempsC } = curve;
+  const { first, last } = at;
   const sign = at.toC > at.fromC ? 1 : -1;
-  const y = (i: number): number => sign * (curve.tempsC[i] as number);
   const [enterY, leaveY] = [sign * at.fromC, sign * at.toC];
   let enterAt = -1;
   let leaveAt = -1;
-  let inside: { from: number; to: number } | null = null;
-  for (let i = at.first; i <= at.last; i++) {
-    const next = i < at.last;
-    if (enterAt < 0 && next && y(i) < enterY && y(i + 1) >= enterY) enterAt = i;
-    if (next && y(i) < leaveY && y(i + 1) >= leaveY) leaveAt = i;
-    if (y(i) >= enterY && y(i) <= leaveY) {
-      const time = curve.timesSeconds[i] as number;
-      inside = inside ? { from: inside.from, to: time } : { from: time, to: time };
+  let insideFrom = -1;
+  let insideTo = -1;
+  let here = sign * (tempsC[first] as number);
+  for (let i = first; i <= last; i++) {
+    if (here >= enterY && here <= leaveY) {
+      if (insideFrom < 0) insideFrom = i;
+      insideTo = i;
     }
+    if (i === last) break;
+    const next = sign * (tempsC[i + 1] as number);
+    if (here < enterY && next >= enterY && enterAt < 0) enterAt = i;
+    if (here < leaveY && next >= leaveY) leaveAt = i;
+    here = next;
   }
+  const inside =
+    insideFrom < 0
+      ? null
+      : { from: timesSeconds[insideFrom] as number, to: timesSeconds[insideTo] as number };
   return {
     enter: edge(curve, enterAt, at.fromC, inside),
     leave: edge(curve, leaveAt, at.toC, inside),
-    recrossings: turnBacks(y, at, enterY, leaveY),
+    recrossings: turnBacks(tempsC, { first, last, sign }, [enterY, leaveY]),
   };
 }
 
@@ -107,38 +116,45 @@ function localLineCrossing(
   const count = high - low + 1;
   if (count < FEWEST_POINTS) return null;
   const stride = Math.ceil(count / MOST_POINTS);
-  const picked: number[] = [];
-  for (let i = low; i <= high; i += stride) picked.push(i);
-  const slopes: number[] = [];
-  for (let a = 0; a < picked.length; a++)
-    for (let b = a + 1; b < picked.length; b++) {
-      const [i, j] = [picked[a] as number, picked[b] as number];
-      slopes.push(
-        ((curve.tempsC[j] as number) - (curve.tempsC[i] as number)) /
-          ((times[j] as number) - (times[i] as number)),
-      );
-    }
-  const slope = medianInPlace(slopes);
-  const level = medianInPlace(
-    picked.map((i) => (curve.tempsC[i] as number) - slope * ((times[i] as number) - middle)),
-  );
+  const picked = Math.floor((high - low) / stride) + 1;
+  const x = new Float64Array(picked);
+  const y = new Float64Array(picked);
+  for (let p = 0; p < picked; p++) {
+    x[p] = times[low + p * stride] as number;
+    y[p] = curve.tempsC[low + p * stride] as number;
+  }
+  const slope = medianInPlace(slopesBetween(x, y));
+  const level = medianInPlace(y.map((tempC, p) => tempC - slope * ((x[p] as number) - middle)));
   const crossing = middle + (tempC - level) / slope;
   return Math.abs(crossing - middle) <= HALF_WIDTH_SECONDS ? crossing : null;
 }
 
+/** Slopes of the lines between every two points. */
+function slopesBetween(x: Float64Array, y: Float64Array): Float64Array {
+  const slopes = new Float64Array((x.length * (x.length - 1)) / 2);
+  let pairs = 0;
+  for (let a = 0; a < x.length; a++) {
+    const fromX = x[a] as number;
+    const fromY = y[a] as number;
+    for (let b = a + 1; b < x.length; b++)
+      slopes[pairs++] = ((y[b] as number) - fromY) / ((x[b] as number) - fromX);
+  }
+  return slopes;
+}
+
 /** Times it fell back, by more than noise, over an edge that it had passed. */
 function turnBacks(
-  y: (i: number) => number,
-  at: { readonly first: number; readonly last: number },
-  enterY: number,
-  leaveY: number,
+  tempsC: Float64Array,
+  { first, last, sign }: { readonly first: number; readonly last: number; readonly sign: number },
+  edges: readonly number[],
 ): number {
   let count = 0;
-  for (const edgeY of [enterY, leaveY]) {
+  for (const edgeY of edges) {
     let passed = false;
-    for (let i = at.first; i <= at.last; i++) {
-      if (!passed && y(i) >= edgeY) passed = true;
-      else if (passed && y(i) < edgeY - TURN_BACK_K) {
+    for (let i = first; i <= last; i++) {
+      const here = sign * (tempsC[i] as number);
+      if (!passed) passed = here >= edgeY;
+      else if (here < edgeY - TURN_BACK_K) {
         passed = false;
         count++;
       }

@@ -1,8 +1,13 @@
-/** Middle value, the mean of the middle two when their number is even; sorts what it is given. */
+import { selected } from "./selected.ts";
+
+/** Middle value, the mean of the middle two when their number is even; may reorder what it is given. */
 export function medianInPlace(values: number[] | Float64Array): number {
-  if (values instanceof Float64Array) values.sort();
-  else values.sort((a, b) => a - b);
-  const middle = values.length >>> 1;
-  const high = values[middle] as number;
-  return values.length % 2 === 1 ? high : ((values[middle - 1] as number) + high) / 2;
+  if (values.length === 0) return Number.NaN;
+  const all = values instanceof Float64Array ? values : Float64Array.from(values);
+  const middle = all.length >>> 1;
+  const high = selected(all, middle);
+  if (all.length % 2 === 1) return high;
+  let low = Number.NEGATIVE_INFINITY;
+  for (let i = 0; i < middle; i++) low = Math.max(low, all[i] as number);
+  return (low + high) / 2;
 }

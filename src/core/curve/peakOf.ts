@@ -6,11 +6,16 @@ export function peakOf(curve: Curve): {
   readonly seconds: number;
   readonly index: number;
 } {
+  const { tempsC } = curve;
   let index = 0;
-  for (let i = 1; i < curve.tempsC.length; i++)
-    if ((curve.tempsC[i] as number) > (curve.tempsC[index] as number)) index = i;
+  let tempC = tempsC[0] as number;
+  for (let i = 1; i < tempsC.length; i++)
+    if ((tempsC[i] as number) > tempC) {
+      index = i;
+      tempC = tempsC[i] as number;
+    }
   return {
-    tempC: curve.tempsC[index] as number,
+    tempC,
     seconds: curve.timesSeconds[index] as number,
     index,
   };

@@ -53,7 +53,7 @@ export function slopeMeter(curve: Curve): SlopeMeter {
       const high = upTo(to - origin);
       const middle = seconds - origin;
       const moment = high.moment - low.moment - middle * (high.area - low.area);
-      return (12 * 3600 * moment) / windowSeconds ** 3;
+      return (12 * 3600 * moment) / (windowSeconds * windowSeconds * windowSeconds);
     },
   };
 }

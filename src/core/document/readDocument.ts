@@ -10,6 +10,7 @@ import {
 } from "yaml";
 import { failed, ok, type Problem, type Result } from "../problem.ts";
 import type { DocumentFormat } from "./DocumentFormat.ts";
+import { repeatedKeys } from "./repeatedKeys.ts";
 
 /** Longest text that is read as a document [characters]. */
 const LONGEST_TEXT = 500_000;
@@ -69,14 +70,14 @@ function parsed(text: string, name: string, format: DocumentFormat): Result<Read
   const document = parseDocument(text, {
     lineCounter: lines,
     prettyErrors: false,
-    uniqueKeys: true,
+    uniqueKeys: false,
     strict: true,
   });
-  const faults = [...document.errors, ...document.warnings].slice(0, MOST_FAULTS);
+  const faults = faultsOf(document).slice(0, MOST_FAULTS);
   if (faults.length > 0)
     return failed(
-      ...faults.map((fault) =>
-        notYaml(`${name}: line ${lines.linePos(fault.pos[0]).line}`, fault.message, format),
+      ...faults.map(({ at, message }) =>
+        notYaml(`${name}: line ${lines.linePos(at).line}`, message, format),
       ),
     );
   const value: unknown = document.toJS({ maxAliasCount: MOST_ALIASES });
@@ -97,6 +98,25 @@ function parsed(text: string, name: string, format: DocumentFormat): Result<Read
     },
     placeOf: (path) => placeText(name, path, lineOf(path)),
   });
+}
+
+/** What is wrong with the text itself, in order. */
+function faultsOf(
+  document: Document.Parsed,
+): readonly { readonly at: number; readonly message: string }[] {
+  const faults = [...document.errors, ...document.warnings].map(({ pos, message }) => ({
+    at: pos[0],
+    message,
+  }));
+  const deep = faults.find(({ message }) => isTooDeep(message));
+  if (deep !== undefined) return [deep];
+  if (faults.length > 0) return faults;
+  return repeatedKeys(document).map((at) => ({ at, message: "a key stands there twice" }));
+}
+
+/** The parser goes down into a document by calls, and runs out of them. */
+function isTooDeep(message: string): boolean {
+  return /call stack/.test(message);
 }
 
 /** Where a key, or else a value, begins [characters from the start of the text]. */
@@ -153,7 +173,7 @@ function tooManyAliases(name: string, format: DocumentFormat): Problem {
 }
 
 function notYaml(where: string, message: string, format: DocumentFormat): Problem {
-  const flat = message.replaceAll(/\s+/g, " ").trim();
+  const flat = plainly(message).replaceAll(/\s+/g, " ").trim();
   return {
     code: `${format.room}/not-yaml`,
     what: `it cannot be read: ${flat.length > 160 ? `${flat.slice(0, 159)}…` : flat}`,
@@ -161,4 +181,11 @@ function notYaml(where: string, message: string, format: DocumentFormat): Proble
     expected: "YAML or JSON, each key once",
     fix: `check indentation, quotes, colons and brackets up to there against ${format.example}`,
   };
+}
+
+/** What the parser says in a programmer's words, in plain ones. */
+function plainly(message: string): string {
+  if (isTooDeep(message)) return "it is nested too deeply";
+  if (/multiple documents/.test(message)) return "a line --- begins a second document";
+  return message;
 }

@@ -6,7 +6,9 @@ interface SchemaPart {
   readonly def: {
     readonly innerType?: unknown;
     readonly element?: unknown;
-    /** Of a choice. */
+    /** What stands under every key of a record. */
+    readonly valueType?: unknown;
+    /** Of a union. */
     readonly options?: readonly unknown[];
     readonly shape?: Readonly<Record<string, unknown>>;
   };
@@ -20,39 +22,45 @@ export interface SchemaPlace {
   readonly description: string | null;
 }
 
-/** What a schema of groups, lists and choices says of the place at a path; null when it knows none there. */
+/**
+ * What a schema of groups, records, lists and unions says of the place at a path; null when it
+ * knows none there. Where a union offers several, the keys are those of all, the description the
+ * first.
+ */
 export function schemaAt(schema: z.ZodType, path: readonly PropertyKey[]): SchemaPlace | null {
-  let layers = layersOf(schema);
+  let places = choicesOf(schema);
   for (const step of path) {
-    const [next] = choicesOf(layers).flatMap(({ def }) => {
-      const part = typeof step === "number" ? def.element : ownPart(def.shape, String(step));
-      return part === undefined ? [] : [part];
+    places = places.flatMap((layers) => {
+      const next = stepInto(layers, step);
+      return next === undefined ? [] : choicesOf(next);
     });
-    if (next === undefined) return null;
-    layers = layersOf(next);
+    if (places.length === 0) return null;
   }
+  const parts = places.flat();
   return {
-    keys: choicesOf(layers).flatMap(({ def }) => Object.keys(def.shape ?? {})),
-    description: layers.find((layer) => layer.description !== undefined)?.description ?? null,
+    keys: [...new Set(parts.flatMap((part) => Object.keys(part.def.shape ?? {})))],
+    description: parts.find((part) => part.description !== undefined)?.description ?? null,
   };
 }
 
-/** What may be written there: the innermost schema, or each of those to choose from. */
-function choicesOf(layers: readonly SchemaPart[]): readonly SchemaPart[] {
-  const inner = layers.at(-1) as SchemaPart;
-  return inner.def.options?.flatMap((option) => choicesOf(layersOf(option))) ?? [inner];
+function stepInto(layers: readonly SchemaPart[], step: PropertyKey): unknown {
+  const { def } = layers.at(-1) as SchemaPart;
+  if (typeof step === "number") return def.element;
+  return ownPart(def.shape, String(step)) ?? def.valueType;
 }
 
 function ownPart(shape: SchemaPart["def"]["shape"], key: string): unknown {
   return shape !== undefined && Object.hasOwn(shape, key) ? shape[key] : undefined;
 }
 
-/** A schema and what it wraps (optional, default), from the outside in. */
-function layersOf(schema: unknown): readonly SchemaPart[] {
+/** A schema and what it wraps (optional, default), from the outside in; of a union each option. */
+function choicesOf(schema: unknown): readonly (readonly SchemaPart[])[] {
   const layers = [schema as SchemaPart];
   for (let inner = layers[0]?.def.innerType; inner !== undefined; ) {
     layers.push(inner as SchemaPart);
     inner = (inner as SchemaPart).def.innerType;
   }
-  return layers;
+  const options = layers.at(-1)?.def.options;
+  if (options === undefined) return [layers];
+  return options.flatMap((option) => choicesOf(option).map((inside) => [...layers, ...inside]));
 }

@@ -10,19 +10,38 @@ import { schemaAt } from "./schemaAt.ts";
 
 type Issue = z.core.$ZodIssue;
 
-/** What the format's schema found wrong with a document, as problems that a person can fix. */
+/** Most problems that are told at once; a person mends these and asks again. */
+const MOST_PROBLEMS = 20;
+
+/**
+ * What the format's schema found wrong with a document, as problems that a person can fix; of very
+ * many the first ones, and one that counts the rest.
+ */
 export function schemaProblems(
   issues: readonly Issue[],
   document: ReadDocument,
   format: DocumentFormat,
 ): readonly Problem[] {
-  return flatIssues(issues).flatMap((issue) =>
+  const tellings = flatIssues(issues).flatMap((issue) =>
     issue.code === "unrecognized_keys"
-      ? issue.keys.map((key) =>
-          unknownKey(document.placeOf([...issue.path, key]), key, issue, format),
+      ? issue.keys.map(
+          (key) => () => unknownKey(document.placeOf([...issue.path, key]), key, issue, format),
         )
-      : [wrongValue(issue, document, format)],
+      : [() => wrongValue(issue, document, format)],
   );
+  const told = tellings.slice(0, MOST_PROBLEMS).map((tell) => tell());
+  const more = tellings.length - told.length;
+  return more === 0 ? told : [...told, untold(more, document.placeOf([]), format)];
+}
+
+function untold(count: number, where: string, format: DocumentFormat): Problem {
+  return {
+    code: `${format.room}/more-problems`,
+    what: `${count} more ${count === 1 ? "thing is" : "things are"} wrong in it`,
+    where,
+    expected: `${format.thing}: ${format.neededKeys}`,
+    fix: `mend those above first, or start from ${format.example}`,
+  };
 }
 
 function unknownKey(where: string, key: string, issue: Issue, format: DocumentFormat): Problem {

@@ -1,5 +1,6 @@
 import type { Caution } from "../cautions/Caution.ts";
 import type { Curve } from "../curve/Curve.ts";
+import type { ThermocoupleShift } from "./thermocoupleShift.ts";
 
 /** One firing's column in a comparison; every number from its hottest zone, named. */
 export interface ComparedFiring {
@@ -30,5 +31,7 @@ export interface ComparedFiring {
 /** Several firings side by side, in the order given. */
 export interface Comparison {
   readonly firings: readonly ComparedFiring[];
+  /** From the first firing to the last; empty when they share no two zones. */
+  readonly thermocoupleShifts: readonly ThermocoupleShift[];
   readonly cautions: readonly Caution[];
 }

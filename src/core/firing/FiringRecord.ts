@@ -1,9 +1,12 @@
 import type { ConeSeries } from "../cones/cone.ts";
 import type { Witness } from "../cones/witnessOffset.ts";
 import type { LogOptions } from "../log/LogReading.ts";
+import type { ThermocoupleType } from "../thermocouple/ThermocoupleType.ts";
 import type { TemperatureUnit } from "../units/temperature.ts";
 import type { Body, WareGeometry } from "../ware/Ware.ts";
 import type { Moment } from "./moment.ts";
+import type { TrialCoat, TrialSpacing } from "./TrialMeasurements.ts";
+import type { PieceSize } from "./trialSpacing.ts";
 
 /** A piece or a kind of ware that was fired. */
 export interface RecordedWare {
@@ -28,13 +31,29 @@ export interface RecordedWare {
 export interface RecordedTrial {
   readonly piece: string;
   readonly clay: string;
+  /** Body by whose properties the fit is computed; null when neither trial nor ware names one. */
+  readonly body: Body | null;
   readonly glaze: string;
-  /** Fired glaze [mm]. */
+  /** Fired glaze [mm]; `coat` has how it is known. */
   readonly coatMm: number;
+  readonly coat: TrialCoat;
   readonly glazedSides: "one" | "both";
-  /** Mean distance between cracks [mm]. */
+  readonly shape: "flat tile" | "closed wall" | "bowl" | null;
+  /** Wall without glaze [mm]. */
+  readonly wallMm: number | null;
+  readonly size: PieceSize | null;
+  /** Where it stood in the kiln. */
+  readonly place: string | null;
+  /** From crack to crack, square across [mm]; `spacing` has how it is known. */
   readonly crackSpacingMm: number | null;
+  readonly spacing: TrialSpacing;
   readonly cracked: "none" | "crackle" | "through" | null;
+  readonly stain: string | null;
+  readonly pings: {
+    readonly count: number;
+    /** When they were heard; empty when only counted. */
+    readonly moments: readonly Moment[];
+  } | null;
   readonly note: string | null;
 }
 
@@ -69,7 +88,13 @@ export interface FiringRecord {
   readonly unit: TemperatureUnit;
   readonly schedule: string | null;
   readonly kiln: string | null;
-  readonly thermocouple: { readonly type: string | null; readonly class: string | null } | null;
+  readonly thermocouple: {
+    readonly type: ThermocoupleType | null;
+    /** As written. */
+    readonly class: string | null;
+    /** Outer diameter of its metal sheath [mm]. */
+    readonly sheathMm: number | null;
+  } | null;
   /** The cone aimed at, when the record says so; the schedule's goes before. */
   readonly cone: string | null;
   readonly series: ConeSeries | null;

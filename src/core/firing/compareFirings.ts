@@ -5,28 +5,62 @@ import { CRISTOBALITE_BAND, QUARTZ_BAND } from "../ware/inversionBands.ts";
 import type { ComparedFiring, Comparison } from "./Comparison.ts";
 import type { FiringReview, ZoneReview } from "./FiringReview.ts";
 import { hottestZone } from "./hottestZone.ts";
+import { thermocoupleShifts } from "./thermocoupleShift.ts";
 import { secondsAbove } from "./zoneReview.ts";
 
 /** From here up crystals grow and glazes soak [°C]; the comparison's own mark. */
 const SOAKING_FROM_C = 1100;
 
+/** What a comparison needs of one firing: little beside its Curves. */
+export interface ComparisonPart {
+  /** File name of the log without its folder. */
+  readonly name: string;
+  /** Whether the log is in °F. */
+  readonly isFahrenheit: boolean;
+  readonly firing: ComparedFiring;
+  /** Only needed of the first firing and the last. */
+  readonly zones: readonly Pick<ZoneReview, "name" | "curve">[];
+  readonly cautions: readonly Caution[];
+}
+
+/** The part of a reviewed firing that a comparison needs, by its hottest zone. */
+export function comparisonPart(review: FiringReview): ComparisonPart {
+  return {
+    name: review.reading.name,
+    isFahrenheit: review.reading.unit === "F",
+    firing: comparedFiring(review),
+    zones: review.zones.map(({ name, curve }) => ({ name, curve })),
+    cautions: review.cautions,
+  };
+}
+
 /**
  * Firings side by side in the order given, each by its hottest zone, lined up at the peak.
- * @returns `firing/too-few` for fewer than two.
+ * @param least Two, or one where its trial tiles are to be compared among themselves.
+ * @returns `firing/too-few` for fewer.
  */
-export function compareFirings(reviews: readonly FiringReview[]): Result<Comparison> {
-  if (reviews.length < 2)
+export function compareParts(
+  parts: readonly ComparisonPart[],
+  least: 1 | 2 = 2,
+): Result<Comparison> {
+  if (parts.length < least)
     return failed({
       code: "firing/too-few",
-      what: reviews.length === 0 ? "there is no firing" : "there is only one firing",
-      where: reviews[0]?.reading.name ?? "the command",
+      what: parts.length === 0 ? "there is no firing" : "there is only one firing",
+      where: parts[0]?.name ?? "the command",
       expected: "two firings or more",
       fix: "name another log as well",
     });
   return ok({
-    firings: reviews.map(comparedFiring),
-    cautions: onceEach(reviews.flatMap((review) => review.cautions)),
+    firings: parts.map(({ firing }) => firing),
+    thermocoupleShifts: thermocoupleShifts(parts[0]?.zones ?? [], parts.at(-1)?.zones ?? []),
+    cautions: onceEach(parts.flatMap(({ cautions }) => cautions)),
   });
+}
+
+/** Reviewed firings side by side, as `compareParts` lays them. */
+export function compareFirings(reviews: readonly FiringReview[]): Result<Comparison> {
+  return compareParts(reviews.map(comparisonPart));
 }
 
 /** Each caution of any of the firings, once. */

@@ -7,6 +7,7 @@ import { heardFindings } from "./heardFindings.ts";
 import { measuringFindings } from "./measuringFindings.ts";
 import { openingFindings } from "./openingFindings.ts";
 import { planFindings } from "./planFindings.ts";
+import { thermocoupleFindings } from "./thermocoupleFindings.ts";
 
 /** Everything worth saying about a firing, worst first, then by time. */
 export function firingFindings(facts: FiringFacts): readonly Finding[] {
@@ -17,5 +18,6 @@ export function firingFindings(facts: FiringFacts): readonly Finding[] {
     ...openingFindings(facts),
     ...planFindings(facts),
     ...measuringFindings(facts),
+    ...thermocoupleFindings(facts),
   ]);
 }

@@ -1,5 +1,6 @@
 import type { Finding, Severity } from "../findings/Finding.ts";
 import type { LogFault } from "../log/LogReading.ts";
+import { rejectedCount } from "../log/rejectedCount.ts";
 import { basedOn } from "../sources/basedOn.ts";
 import { CRISTOBALITE_BAND, QUARTZ_BAND } from "../ware/inversionBands.ts";
 import { type FiringFacts, quoted } from "./FiringFacts.ts";
@@ -52,7 +53,9 @@ function faultFindings(facts: FiringFacts): readonly Finding[] {
   const groups = new Map<string, LogFault[]>();
   for (const fault of facts.reading.faults) {
     const key = `${fault.kind} ${fault.channel ?? ""}`;
-    groups.set(key, [...(groups.get(key) ?? []), fault]);
+    const group = groups.get(key);
+    if (group === undefined) groups.set(key, [fault]);
+    else group.push(fault);
   }
   return [...groups.values()].map((faults) => faultFinding(faults, facts));
 }
@@ -104,19 +107,23 @@ function hiddenPart(gaps: readonly LogFault[], zones: readonly ZoneReview[]): st
 }
 
 function rejectedRows(facts: FiringFacts): readonly Finding[] {
-  const { total, rejected } = facts.reading.rows;
-  if (rejected.length === 0) return [];
-  const share = rejected.length / total;
+  const { rows } = facts.reading;
+  const count = rejectedCount(rows);
+  if (count === 0) return [];
+  const share = count / rows.total;
   return [
     {
       topic: "rows left out",
       severity: share > 0.05 ? "caution" : "note",
       statement: "{rejected} of {rows} rows of the log gave no reading and were left out.",
       evidence: [
-        { name: "rejected", value: rejected.length, kind: "count" },
-        { name: "rows", value: total, kind: "count" },
+        { name: "rejected", value: count, kind: "count" },
+        { name: "rows", value: rows.total, kind: "count" },
       ],
-      basis: "each rejected row is listed with its reason",
+      basis:
+        rows.unlisted === undefined
+          ? "each rejected row is listed with its reason"
+          : "the first rejected rows are listed, all of them are counted by reason",
       advice: share > 0.05 ? "Look at the list of rejected rows." : "",
       zone: null,
       span: null,

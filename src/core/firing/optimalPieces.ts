@@ -30,92 +30,165 @@ export function optimalPieces(
   shortestSeconds: number,
 ): readonly Piece[] {
   const n = bins.timesSeconds.length;
-  const fit = pieceFits(bins);
+  const sums = prefixSums(bins);
   const best = new Float64Array(n + 1).fill(Number.POSITIVE_INFINITY);
   const cameFrom = new Int32Array(n + 1);
   const droppedBy = new Int32Array(n + 1).fill(n + 1);
   const totals = new Float64Array(n + 1);
   best[0] = 0;
-  let starts: number[] = [];
+  // Starts that may still win, oldest first.
+  const open = new Int32Array(n + 1);
+  let kept = 0;
   let opened = 0;
   for (let end = 1; end <= n; end++) {
-    while (opened < end && fit.lasts(opened, end) >= shortestSeconds) {
+    while (opened < end && lasts(bins, opened, end) >= shortestSeconds) {
       const newest = opened++;
       if (!Number.isFinite(best[newest] as number)) continue;
-      starts = starts.filter((start) => (droppedBy[start] as number) > newest);
-      starts.push(newest);
+      kept = withoutDropped(open.subarray(0, kept), droppedBy, newest);
+      open[kept++] = newest;
     }
-    for (const start of starts) {
-      const total = (best[start] as number) + fit.cost(start, end, penalty);
-      totals[start] = total;
-      if (total < (best[end] as number)) {
-        best[end] = total;
-        cameFrom[end] = start;
-      }
-    }
-    const hopeless = (best[end] as number) + 2 * penalty;
-    for (const start of starts)
-      if ((droppedBy[start] as number) > end && (totals[start] as number) >= hopeless)
-        droppedBy[start] = end;
+    const starts = open.subarray(0, kept);
+    costsTo({ end, penalty, starts }, sums, totals);
+    cameFrom[end] = bestStart({ end, starts }, totals, best);
+    drop({ end, starts, hopeless: (best[end] as number) + 2 * penalty }, totals, droppedBy);
   }
-  if (!Number.isFinite(best[n] as number)) return [fit.piece(0, n, penalty)];
+  if (!Number.isFinite(best[n] as number))
+    return [pieceOf({ first: 0, end: n, penalty }, sums, bins)];
   const pieces: Piece[] = [];
   for (let end = n; end > 0; end = cameFrom[end] as number)
-    pieces.unshift(fit.piece(cameFrom[end] as number, end, penalty));
+    pieces.unshift(pieceOf({ first: cameFrom[end] as number, end, penalty }, sums, bins));
   return pieces;
 }
 
-function pieceFits(bins: Bins) {
-  const { timesSeconds: times, tempsC: temps } = bins;
+/** Makes totals of the costs, keeps the least as the best of the end, and tells where it starts. */
+function bestStart(
+  { end, starts }: { readonly end: number; readonly starts: Int32Array },
+  totals: Float64Array,
+  best: Float64Array,
+): number {
+  let found = 0;
+  let least = Number.POSITIVE_INFINITY;
+  for (let s = 0; s < starts.length; s++) {
+    const start = starts[s] as number;
+    const total = (best[start] as number) + (totals[start] as number);
+    totals[start] = total;
+    if (total < least) {
+      least = total;
+      found = start;
+    }
+  }
+  best[end] = least;
+  return found;
+}
+
+/** Notes the starts that can no longer win from an end on. */
+function drop(
+  at: { readonly end: number; readonly starts: Int32Array; readonly hopeless: number },
+  totals: Float64Array,
+  droppedBy: Int32Array,
+): void {
+  const { end, starts, hopeless } = at;
+  for (let s = 0; s < starts.length; s++) {
+    const start = starts[s] as number;
+    if ((droppedBy[start] as number) > end && (totals[start] as number) >= hopeless)
+      droppedBy[start] = end;
+  }
+}
+
+/** Moves the starts not yet dropped at a bin to the front, and counts them. */
+function withoutDropped(starts: Int32Array, droppedBy: Int32Array, newest: number): number {
+  let kept = 0;
+  for (let s = 0; s < starts.length; s++) {
+    const start = starts[s] as number;
+    if ((droppedBy[start] as number) > newest) starts[kept++] = start;
+  }
+  return kept;
+}
+
+/** Sums over the bins before each, by which any piece is fitted at once: hours and K from the first bin. */
+interface PrefixSums {
+  readonly t: Float64Array;
+  readonly y: Float64Array;
+  readonly tt: Float64Array;
+  readonly ty: Float64Array;
+  readonly yy: Float64Array;
+}
+
+function prefixSums({ timesSeconds: times, tempsC: temps }: Bins): PrefixSums {
   const n = times.length;
   const originSeconds = times[0] as number;
   const originC = temps[0] as number;
-  const [sumT, sumY, sumTT, sumTY, sumYY] = Array.from(
-    { length: 5 },
-    () => new Float64Array(n + 1),
-  ) as [Float64Array, Float64Array, Float64Array, Float64Array, Float64Array];
+  const made = () => new Float64Array(n + 1);
+  const sums = { t: made(), y: made(), tt: made(), ty: made(), yy: made() };
   for (let i = 0; i < n; i++) {
     const t = ((times[i] as number) - originSeconds) / 3600;
     const y = (temps[i] as number) - originC;
-    sumT[i + 1] = (sumT[i] as number) + t;
-    sumY[i + 1] = (sumY[i] as number) + y;
-    sumTT[i + 1] = (sumTT[i] as number) + t * t;
-    sumTY[i + 1] = (sumTY[i] as number) + t * y;
-    sumYY[i + 1] = (sumYY[i] as number) + y * y;
+    sums.t[i + 1] = (sums.t[i] as number) + t;
+    sums.y[i + 1] = (sums.y[i] as number) + y;
+    sums.tt[i + 1] = (sums.tt[i] as number) + t * t;
+    sums.ty[i + 1] = (sums.ty[i] as number) + t * y;
+    sums.yy[i + 1] = (sums.yy[i] as number) + y * y;
   }
+  return sums;
+}
 
+function lasts({ timesSeconds: times, widthSeconds }: Bins, first: number, end: number): number {
+  return (times[end - 1] as number) - (times[first] as number) + widthSeconds;
+}
+
+/** Costs of the pieces from several starts to one end. The innermost loop: plain arithmetic, nothing made. */
+function costsTo(
+  {
+    end,
+    penalty,
+    starts,
+  }: { readonly end: number; readonly penalty: number; readonly starts: Int32Array },
+  sums: PrefixSums,
+  into: Float64Array,
+): void {
+  const { t: sumT, y: sumY, tt: sumTT, ty: sumTY, yy: sumYY } = sums;
+  const endT = sumT[end] as number;
+  const endY = sumY[end] as number;
+  const endTT = sumTT[end] as number;
+  const endTY = sumTY[end] as number;
+  const endYY = sumYY[end] as number;
+  for (let s = 0; s < starts.length; s++) {
+    const first = starts[s] as number;
+    const t = endT - (sumT[first] as number);
+    const y = endY - (sumY[first] as number);
+    const perBin = 1 / (end - first);
+    const tt = endTT - (sumTT[first] as number) - t * t * perBin;
+    const ty = endTY - (sumTY[first] as number) - t * y * perBin;
+    const constant = endYY - (sumYY[first] as number) - y * y * perBin;
+    const line = tt > 0 ? constant - (ty * ty) / tt : constant;
+    into[first] = Math.min(Math.max(0, constant) + penalty, Math.max(0, line) + 2 * penalty);
+  }
+}
+
+function pieceOf(
+  {
+    first,
+    end,
+    penalty,
+  }: { readonly first: number; readonly end: number; readonly penalty: number },
+  sums: PrefixSums,
+  bins: Bins,
+): Piece {
+  const count = end - first;
+  const t = (sums.t[end] as number) - (sums.t[first] as number);
+  const y = (sums.y[end] as number) - (sums.y[first] as number);
+  const tt = (sums.tt[end] as number) - (sums.tt[first] as number) - (t * t) / count;
+  const ty = (sums.ty[end] as number) - (sums.ty[first] as number) - (t * y) / count;
+  const saved = tt > 0 ? (ty * ty) / tt : 0;
+  const flat = saved <= penalty;
+  const driftCPerSecond = tt > 0 ? ty / tt / 3600 : 0;
   return {
-    lasts: (first: number, end: number): number =>
-      (times[end - 1] as number) - (times[first] as number) + bins.widthSeconds,
-    /** The innermost loop: plain arithmetic, nothing made. */
-    cost(first: number, end: number, penalty: number): number {
-      const t = (sumT[end] as number) - (sumT[first] as number);
-      const y = (sumY[end] as number) - (sumY[first] as number);
-      const perBin = 1 / (end - first);
-      const tt = (sumTT[end] as number) - (sumTT[first] as number) - t * t * perBin;
-      const ty = (sumTY[end] as number) - (sumTY[first] as number) - t * y * perBin;
-      const constant = (sumYY[end] as number) - (sumYY[first] as number) - y * y * perBin;
-      const line = tt > 0 ? constant - (ty * ty) / tt : constant;
-      return Math.min(Math.max(0, constant) + penalty, Math.max(0, line) + 2 * penalty);
-    },
-    piece(first: number, end: number, penalty: number): Piece {
-      const count = end - first;
-      const t = (sumT[end] as number) - (sumT[first] as number);
-      const y = (sumY[end] as number) - (sumY[first] as number);
-      const tt = (sumTT[end] as number) - (sumTT[first] as number) - (t * t) / count;
-      const ty = (sumTY[end] as number) - (sumTY[first] as number) - (t * y) / count;
-      const saved = tt > 0 ? (ty * ty) / tt : 0;
-      const flat = saved <= penalty;
-      const driftCPerSecond = tt > 0 ? ty / tt / 3600 : 0;
-      return {
-        first,
-        end,
-        flat,
-        middleC: originC + y / count,
-        middleSeconds: originSeconds + (3600 * t) / count,
-        slopeCPerSecond: flat ? 0 : driftCPerSecond,
-        driftCPerSecond,
-      };
-    },
+    first,
+    end,
+    flat,
+    middleC: (bins.tempsC[0] as number) + y / count,
+    middleSeconds: (bins.timesSeconds[0] as number) + (3600 * t) / count,
+    slopeCPerSecond: flat ? 0 : driftCPerSecond,
+    driftCPerSecond,
   };
 }

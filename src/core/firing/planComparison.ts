@@ -26,7 +26,7 @@ const STEP_SECONDS = 60;
  */
 export function comparedWithPlan(zone: ZoneReview, plan: Schedule): PlanComparison | null {
   const expansion = expandSchedule(plan);
-  const shiftSeconds = shiftOf(zone.curve, expansion);
+  const shiftSeconds = planShiftSeconds(zone.curve, expansion);
   if (shiftSeconds === null) return null;
   const planned = shifted(expansion.curve, shiftSeconds);
   const differences = differencesOf(zone.curve, planned, comparedSpan(expansion, shiftSeconds));
@@ -42,8 +42,8 @@ export function comparedWithPlan(zone: ZoneReview, plan: Schedule): PlanComparis
   };
 }
 
-/** Seconds by which the plan is moved so that it passes a low temperature when the kiln did. */
-function shiftOf(curve: Curve, expansion: Expansion): number | null {
+/** Seconds by which a plan is moved so that it passes a low temperature when the kiln did; null when they share no rise. */
+export function planShiftSeconds(curve: Curve, expansion: Expansion): number | null {
   const startsC = [curve.tempsC[0] as number, expansion.curve.tempsC[0] as number];
   const assumed: number[] = [];
   for (const row of expansion.timeline) {

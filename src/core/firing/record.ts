@@ -1,11 +1,13 @@
 import type { z } from "zod";
 import { type DocumentPath, type ReadDocument, readDocument } from "../document/readDocument.ts";
 import { schemaProblems } from "../document/schemaProblems.ts";
+import { delimiterNamed } from "../log/text/namedDelimiters.ts";
 import { failed, ok, type Result } from "../problem.ts";
-import type { FiringRecord, FoundOnWare, RecordedTrial, RecordedWare } from "./FiringRecord.ts";
+import type { FiringRecord, FoundOnWare, RecordedWare } from "./FiringRecord.ts";
 import { RECORD_DOCUMENT } from "./recordDocument.ts";
-import { FiringRecordFile, type Found, type Trial, type Ware } from "./recordFormat.ts";
+import { FiringRecordFile, type Found, type Ware } from "./recordFormat.ts";
 import { type RecordValues, recordValues } from "./recordValues.ts";
+import { trialOf } from "./trialOf.ts";
 
 export type { FiringRecord } from "./FiringRecord.ts";
 export { FiringRecordFile };
@@ -17,12 +19,32 @@ export { FiringRecordFile };
  * @returns All problems of the file at once, each with the place where it stands.
  */
 export function parseRecord(text: string, name: string): Result<FiringRecord> {
+  const read = fileRead(text, name);
+  return read.ok ? inCanonicalUnits(read.value.file, name, read.value.placeOf) : read;
+}
+
+/**
+ * A firing record as its file writes it, checked, for an editor to change; `recordYaml` writes it.
+ * Values that `parseRecord` would refuse are refused here too.
+ */
+export function parseRecordFile(text: string, name: string): Result<FiringRecordFile> {
+  const read = fileRead(text, name);
+  if (!read.ok) return read;
+  const { file, placeOf } = read.value;
+  const record = inCanonicalUnits(file, name, placeOf);
+  return record.ok ? ok(file) : record;
+}
+
+function fileRead(
+  text: string,
+  name: string,
+): Result<{ readonly file: FiringRecordFile; readonly placeOf: ReadDocument["placeOf"] }> {
   const document = readDocument(text, name, RECORD_DOCUMENT);
   if (!document.ok) return document;
   const shape = FiringRecordFile.safeParse(document.value.value);
   if (!shape.success)
     return failed(...schemaProblems(shape.error.issues, document.value, RECORD_DOCUMENT));
-  return inCanonicalUnits(shape.data, name, document.value.placeOf);
+  return ok({ file: shape.data, placeOf: document.value.placeOf });
 }
 
 function inCanonicalUnits(
@@ -35,13 +57,14 @@ function inCanonicalUnits(
     series: file.cones ?? "self-supporting",
     placeOf,
   });
+  const ware = (file.ware ?? []).map((each, i) => wareOf(each, ["ware", i], values));
   const record: FiringRecord = {
     name,
     title: file.title,
     unit: file.unit,
     schedule: file.schedule ?? null,
     kiln: file.kiln ?? null,
-    thermocouple: thermocoupleOf(file.thermocouple),
+    thermocouple: thermocoupleOf(file.thermocouple, values),
     cone: file.cone === undefined ? null : values.cone(file.cone, ["cone"]),
     series: file.cones ?? null,
     witnesses: (file.witnessCones ?? []).map((witness, i) => ({
@@ -49,9 +72,9 @@ function inCanonicalUnits(
       said: witness.bent,
       bend: values.bend(witness.bent, ["witnessCones", i, "bent"]),
     })),
-    ware: (file.ware ?? []).map((ware, i) => wareOf(ware, ["ware", i], values)),
-    trials: (file.trials ?? []).map((trial, i) => trialOf(trial, ["trials", i], values)),
-    log: withoutUndefined(file.log ?? {}),
+    ware,
+    trials: (file.trials ?? []).map((trial, i) => trialOf(trial, ["trials", i], { values, ware })),
+    log: logOptionsOf(file, values),
     unloaded: file.unloaded ? unloadedOf(file.unloaded, values) : null,
     heard: (file.heard ?? []).map((sound, i) => ({
       what: sound.what,
@@ -66,11 +89,31 @@ function inCanonicalUnits(
   return values.problems.length > 0 ? failed(...values.problems) : ok(record);
 }
 
-function thermocoupleOf(given: FiringRecordFile["thermocouple"]): FiringRecord["thermocouple"] {
+function thermocoupleOf(
+  given: FiringRecordFile["thermocouple"],
+  values: RecordValues,
+): FiringRecord["thermocouple"] {
   if (!given) return null;
   return {
     type: given.type ?? null,
     class: given.class === undefined ? null : String(given.class),
+    sheathMm: values.maybeLength(given.sheath, ["thermocouple", "sheath"]),
+  };
+}
+
+/** What the record says to the reader of its log, the thermocouple's type among it. */
+function logOptionsOf(
+  { log, thermocouple }: FiringRecordFile,
+  values: RecordValues,
+): FiringRecord["log"] {
+  const { coldJunction, delimiter, ...others } = log ?? {};
+  return {
+    ...withoutUndefined(others),
+    ...(delimiter !== undefined && { delimiter: delimiterNamed(delimiter) }),
+    ...(thermocouple?.type && { thermocouple: thermocouple.type }),
+    ...(coldJunction !== undefined && {
+      coldJunctionC: values.temperature(coldJunction, ["log", "coldJunction"]),
+    }),
   };
 }
 
@@ -92,23 +135,6 @@ function wareOf(
     footGapMm: values.maybeWareLength("footGap", ware.footGap, path),
     glazedSides: ware.glazedSides ?? null,
     count: ware.count ?? null,
-  };
-}
-
-function trialOf(
-  trial: z.output<typeof Trial>,
-  path: DocumentPath,
-  values: RecordValues,
-): RecordedTrial {
-  return {
-    piece: trial.piece,
-    clay: trial.clay,
-    glaze: trial.glaze,
-    coatMm: values.length(trial.coat, [...path, "coat"]),
-    glazedSides: trial.glazedSides,
-    crackSpacingMm: values.maybeLength(trial.crackSpacing, [...path, "crackSpacing"]),
-    cracked: trial.cracked ?? null,
-    note: trial.note ?? null,
   };
 }
 

@@ -1,19 +1,11 @@
 import { z } from "zod";
 import { GivenBodyFile } from "../ware/bodyFormat.ts";
+import { Trial } from "./trialFormat.ts";
+import { Words, WrittenLength, WrittenMoment } from "./writtenForms.ts";
 
 const Temperature = z
   .union([z.number(), z.string()])
   .describe('a number in the file\'s unit, or with its unit: "180 C", "350 F"');
-
-const Length = z
-  .union([z.number().nonnegative(), z.string()])
-  .describe('millimetres, or with its unit: "0.8 mm", "1/4 in"');
-
-const At = z
-  .string()
-  .describe('a clock time "09:10" or "2026-03-15 09:10", or since the start of the log "+14:05"');
-
-const Words = z.string().min(1);
 
 /** Ware in the kiln, as the file writes it. */
 export const Ware = z.strictObject({
@@ -26,12 +18,12 @@ export const Ware = z.strictObject({
   body: GivenBodyFile.optional().describe(
     "kind of body, to compute what it stands: earthenware, stoneware cone 6, porcelain cone 10; or one of your own, as base, name and properties",
   ),
-  wall: Length.optional().describe("thickness of the wall; millimetres or with a unit"),
-  base: Length.optional().describe("thickness of the base; millimetres or with a unit"),
-  thickest: Length.optional().describe("thickest part; millimetres or with a unit"),
-  widest: Length.optional().describe("widest piece; millimetres or with a unit"),
-  shelf: Length.optional().describe("thickness of the shelf; 16 mm when left out"),
-  footGap: Length.optional().describe(
+  wall: WrittenLength.optional().describe("thickness of the wall; millimetres or with a unit"),
+  base: WrittenLength.optional().describe("thickness of the base; millimetres or with a unit"),
+  thickest: WrittenLength.optional().describe("thickest part; millimetres or with a unit"),
+  widest: WrittenLength.optional().describe("widest piece; millimetres or with a unit"),
+  shelf: WrittenLength.optional().describe("thickness of the shelf; 16 mm when left out"),
+  footGap: WrittenLength.optional().describe(
     "air under the foot, 0.1 mm for a foot that stands flat; 3 mm when left out",
   ),
   glazedSides: z
@@ -39,21 +31,6 @@ export const Ware = z.strictObject({
     .optional()
     .describe("sides of the wall with glaze; noted only, the computed stress leaves glaze out"),
   count: z.number().int().positive().optional().describe("how many pieces"),
-});
-
-/** A test piece, as the file writes it. */
-export const Trial = z.strictObject({
-  piece: Words.describe("the mark on the test piece; pieces with one name are one trial"),
-  clay: Words.describe("the clay body"),
-  glaze: Words.describe("the glaze, by your own name"),
-  coat: Length.describe('thickness of the fired glaze: "0.8 mm"'),
-  glazedSides: z.enum(["one", "both"]).describe("one side or both"),
-  crackSpacing: Length.optional().describe('mean distance between cracks: "6 mm"'),
-  cracked: z
-    .enum(["none", "crackle", "through"])
-    .optional()
-    .describe("none, crackle (glaze only) or through (the wall as well)"),
-  note: z.string().optional(),
 });
 
 const WitnessCone = z.strictObject({
@@ -95,13 +72,44 @@ export const Found = z
 const LogOverrides = z.strictObject({
   unit: z.enum(["C", "F", "K"]).optional().describe("unit of the temperatures in the log"),
   columns: z.array(z.string()).min(1).optional().describe("temperature columns to read, by name"),
+  roles: z
+    .record(z.string(), z.enum(["temperature", "set-point", "output", "cold-junction", "other"]))
+    .optional()
+    .describe(
+      "what a column is, by its name: temperature, set-point, output, cold-junction, other",
+    ),
   timeColumn: z.string().optional().describe("name of the time column"),
-  timeUnit: z.enum(["s", "min", "h"]).optional().describe("unit of a bare number of time"),
+  timeKind: z
+    .enum(["elapsed", "clock-24h", "clock-12h", "epoch", "spreadsheet", "count"])
+    .optional()
+    .describe(
+      "what the time column holds: elapsed, clock-24h, clock-12h, epoch (since 1970), spreadsheet (days), count (of samples)",
+    ),
+  timeUnit: z
+    .enum(["ms", "s", "min", "h", "d"])
+    .optional()
+    .describe("unit of a bare number of time"),
   dayFirst: z.boolean().optional().describe("whether 03/05 is 3 May"),
-  delimiter: z.string().min(1).optional().describe("what stands between cells"),
+  yearFirst: z.boolean().optional().describe("whether 26-03-05 is 5 March 2026"),
+  header: z
+    .union([z.int().positive(), z.literal("none")])
+    .optional()
+    .describe("line of the log with the names of the columns, counted from 1, or none"),
+  layout: z
+    .enum(["wide", "long"])
+    .optional()
+    .describe("wide: a column for each channel; long: a row for each channel at each time"),
+  delimiter: z
+    .string()
+    .min(1)
+    .optional()
+    .describe("what stands between cells; tab, blanks and wide blanks by name"),
   decimal: z.enum([".", ","]).optional().describe("decimal mark"),
   encoding: z.string().optional().describe("text encoding: utf-8, windows-1252, utf-16le"),
   intervalSeconds: z.number().positive().optional().describe("step when the log has no times [s]"),
+  coldJunction: Temperature.optional().describe(
+    "how warm the thermocouple's terminals were, for a log in millivolts",
+  ),
 });
 
 /** A firing record as a file: what a person noted beside the log. */
@@ -118,7 +126,11 @@ export const FiringRecordFile = z
     thermocouple: z
       .strictObject({
         type: z.enum(["K", "N", "S", "R", "B", "J", "T"]).optional(),
-        class: z.union([z.string(), z.number()]).optional().describe("tolerance class, if known"),
+        class: z
+          .union([z.string(), z.number()])
+          .optional()
+          .describe("tolerance class, if known: standard, special, 1, 2 or 3"),
+        sheath: WrittenLength.optional().describe("outer diameter of its metal sheath"),
       })
       .optional(),
     cones: z
@@ -131,7 +143,7 @@ export const FiringRecordFile = z
     log: LogOverrides.optional().describe("how to read the log, when it cannot tell by itself"),
     unloaded: z
       .strictObject({
-        at: At.optional(),
+        at: WrittenMoment.optional(),
         temperature: Temperature.optional().describe("what the kiln read when it was opened"),
       })
       .optional()
@@ -140,7 +152,7 @@ export const FiringRecordFile = z
       .array(
         z.strictObject({
           what: Words.describe("pinging, a crack, or your own words"),
-          at: At,
+          at: WrittenMoment,
           note: z.string().optional(),
         }),
       )

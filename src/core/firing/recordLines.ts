@@ -1,5 +1,6 @@
 import { printTemperature } from "../units/print.ts";
-import type { FiringRecord, FoundOnWare, RecordedTrial, RecordedWare } from "./FiringRecord.ts";
+import type { FiringRecord, FoundOnWare, RecordedWare } from "./FiringRecord.ts";
+import { trialText } from "./trialText.ts";
 
 /** One line of a record, to show. */
 export interface RecordLine {
@@ -33,7 +34,8 @@ function thermocoupleText({ thermocouple }: FiringRecord): string | null {
   if (!thermocouple) return null;
   return joined([
     thermocouple.type && `type ${thermocouple.type}`,
-    thermocouple.class && `class ${thermocouple.class}`,
+    thermocouple.class && `class ${thermocouple.class.replace(/^class /i, "")}`,
+    thermocouple.sheathMm && `sheath ${length(thermocouple.sheathMm)}`,
   ]);
 }
 
@@ -57,23 +59,6 @@ const GLAZED = {
   none: "not glazed",
   one: "glazed on one side",
   both: "glazed on both sides",
-} as const;
-
-function trialText(trial: RecordedTrial): string {
-  return joined([
-    `${trial.glaze} on ${trial.clay}`,
-    `coat ${length(trial.coatMm)}`,
-    GLAZED[trial.glazedSides],
-    trial.crackSpacingMm && `cracks ${length(trial.crackSpacingMm)} apart`,
-    trial.cracked && CRACKED[trial.cracked],
-    trial.note,
-  ]);
-}
-
-const CRACKED = {
-  none: "no cracks",
-  crackle: "glaze crackled",
-  through: "cracked through the wall",
 } as const;
 
 function unloadedText({ unloaded }: FiringRecord): string | null {

@@ -4,8 +4,10 @@ import type { WitnessBend } from "../cones/witnessOffset.ts";
 import { nearWord } from "../document/nearWord.ts";
 import type { DocumentPath } from "../document/readDocument.ts";
 import type { Problem, Result } from "../problem.ts";
+import { parseCoatMass } from "../units/coatMass.ts";
 import { parseLength } from "../units/parseLength.ts";
 import { parseTemperature } from "../units/parseTemperature.ts";
+import { parseSlipDensity } from "../units/slipDensity.ts";
 import type { TemperatureUnit } from "../units/temperature.ts";
 import { bodyGiven } from "../ware/bodyGiven.ts";
 import type { GivenBody } from "../ware/userBody.ts";
@@ -45,6 +47,40 @@ export function recordValues({ unit, series, placeOf }: RecordContext) {
 
   return {
     problems: problems as readonly Problem[],
+    placeOf,
+    /** Adds a problem of the file. */
+    refuse(problem: Problem): void {
+      problems.push(problem);
+    },
+    /** Dry glaze on an area [g/cm²]. */
+    coatMass: (text: string, path: DocumentPath): number =>
+      taken(parseCoatMass(text, { where: placeOf(path) }), 1),
+    /** [g/cm³] */
+    slipDensity: (text: string, path: DocumentPath): number =>
+      taken(parseSlipDensity(text, { where: placeOf(path) }), 1.5),
+    /** An error as a share of what was read, from percent or a length; a mass has no length. */
+    errorShare(value: number | string, readMm: number | null, path: DocumentPath): number {
+      const percent = typeof value === "string" ? /^(\d+(?:\.\d+)?)\s*%$/.exec(value.trim()) : null;
+      const share =
+        percent !== null
+          ? Number(percent[1]) / 100
+          : readMm === null
+            ? Number.NaN
+            : length(value, path) / readMm;
+      if (share > 0 && share < 1) return share;
+      if (readMm === null || percent !== null || share >= 1)
+        problems.push({
+          code: "record/coat-error",
+          what: `the error of a coat is written as ${JSON.stringify(value)}`,
+          where: placeOf(path),
+          expected:
+            readMm === null
+              ? "a share of the mass in percent, above 0 and below 100"
+              : "a length or percent, above 0 and less than the coat itself",
+          fix: 'write it like "10 %"',
+        });
+      return 0.5;
+    },
     temperature: (value: number | string, path: DocumentPath): number =>
       taken(parseTemperature(value, { unit, where: placeOf(path) }), 0),
     length,

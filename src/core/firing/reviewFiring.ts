@@ -29,6 +29,7 @@ import { recordLines } from "./recordLines.ts";
 import type { SoundSaid } from "./soundSaid.ts";
 import { spreadOf } from "./spread.ts";
 import { strainsOnce } from "./strainsOnce.ts";
+import { knownWire } from "./thermocoupleWire.ts";
 import { firmPeak, zoneReview } from "./zoneReview.ts";
 
 /** A firing that happened, and what is known beside its log. */
@@ -72,6 +73,7 @@ export function reviewFiring(input: FiringInput): Result<FiringReview> {
       offsetK: curve === hottest.curve ? (witness?.offset.offsetK ?? 0) : 0,
       ware: firedWare(record, plan),
       pieces,
+      wire: knownWire(record, reading),
       strainOf,
     }),
   );

@@ -1,4 +1,5 @@
 import type { Curve } from "../curve/Curve.ts";
+import { lastAtOrBefore } from "../curve/temperatureAt.ts";
 
 /** Shortest time over which a furnace can be called stable [s]: 10 min. */
 export const STABLE_SECONDS = 600;
@@ -36,18 +37,18 @@ export function isStableHold(
     curve.gaps.some((gap) => gap.fromSeconds < hold.toSeconds && gap.toSeconds > hold.fromSeconds)
   )
     return false;
-  const times: number[] = [];
-  const temps: number[] = [];
-  for (let i = 0; i < curve.timesSeconds.length; i++) {
-    const time = curve.timesSeconds[i] as number;
-    if (time < hold.fromSeconds || time > hold.toSeconds) continue;
-    times.push(time);
-    temps.push(curve.tempsC[i] as number);
-  }
+  const { timesSeconds, tempsC } = curve;
+  let from = Math.max(0, lastAtOrBefore(timesSeconds, hold.fromSeconds));
+  if ((timesSeconds[from] as number) < hold.fromSeconds) from++;
+  const to = lastAtOrBefore(timesSeconds, hold.toSeconds) + 1;
+  const times = timesSeconds.subarray(from, to);
+  const temps = tempsC.subarray(from, to);
   if (times.length < 3) return false;
   const meanC = mean(temps);
   const driftK = Math.abs(slope(times, temps)) * STABLE_SECONDS;
-  const furthestK = temps.reduce((most, temp) => Math.max(most, Math.abs(temp - meanC)), 0);
+  let furthestK = 0;
+  for (let i = 0; i < temps.length; i++)
+    furthestK = Math.max(furthestK, Math.abs((temps[i] as number) - meanC));
   return (
     Math.abs(meanC - (hold.targetC ?? meanC)) <= MEAN_OFF_TARGET_K + ROUNDING_K &&
     driftK <= DRIFT_K + ROUNDING_K &&
@@ -55,12 +56,14 @@ export function isStableHold(
   );
 }
 
-function mean(values: readonly number[]): number {
-  return values.reduce((sum, value) => sum + value, 0) / values.length;
+function mean(values: Float64Array): number {
+  let sum = 0;
+  for (let i = 0; i < values.length; i++) sum += values[i] as number;
+  return sum / values.length;
 }
 
 /** Least-squares slope [K/s]. */
-function slope(times: readonly number[], temps: readonly number[]): number {
+function slope(times: Float64Array, temps: Float64Array): number {
   const meanTime = mean(times);
   const meanTemp = mean(temps);
   let products = 0;

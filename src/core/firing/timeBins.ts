@@ -23,6 +23,17 @@ const NARROWEST_SECONDS = 30;
  * A median is robust to spikes and indifferent to how often was read; empty bins are left out.
  */
 export function timeBins(curve: Curve): readonly Bins[] {
+  const known = KNOWN.get(curve);
+  if (known !== undefined) return known;
+  const bins = binnedStretches(curve);
+  KNOWN.set(curve, bins);
+  return bins;
+}
+
+/** Bins of Curves that were asked for before: segments and losses of power both need them. */
+const KNOWN = new WeakMap<Curve, readonly Bins[]>();
+
+function binnedStretches(curve: Curve): readonly Bins[] {
   const { timesSeconds: times } = curve;
   const span = (times[times.length - 1] as number) - (times[0] as number);
   const width = Math.max(NARROWEST_SECONDS, span / MOST_BINS);
@@ -41,14 +52,16 @@ function binned(curve: Curve, first: number, last: number, width: number): Bins 
   const start = curve.timesSeconds[first] as number;
   const times: number[] = [];
   const temps: number[] = [];
-  const binOf = (i: number): number =>
-    Math.floor(((curve.timesSeconds[i] as number) - start) / width);
   let from = first;
+  let bin = 0;
   for (let i = first; i <= last; i++) {
-    if (i < last && binOf(i + 1) === binOf(from)) continue;
-    times.push(medianInPlace(curve.timesSeconds.slice(from, i + 1)));
+    const next =
+      i < last ? Math.floor(((curve.timesSeconds[i + 1] as number) - start) / width) : -1;
+    if (next === bin) continue;
+    times.push(middleTime(curve.timesSeconds, from, i + 1));
     temps.push(medianInPlace(curve.tempsC.slice(from, i + 1)));
     from = i + 1;
+    bin = next;
   }
   const step =
     times.length > 1
@@ -61,4 +74,10 @@ function binned(curve: Curve, first: number, last: number, width: number): Bins 
     toSeconds: curve.timesSeconds[last] as number,
     widthSeconds: step,
   };
+}
+
+/** Median of times that rise, from one place to before another [s]. */
+function middleTime(times: Float64Array, from: number, to: number): number {
+  const high = times[(from + to) >> 1] as number;
+  return (to - from) % 2 === 1 ? high : ((times[((from + to) >> 1) - 1] as number) + high) / 2;
 }

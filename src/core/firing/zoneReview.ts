@@ -8,6 +8,7 @@ import { firedCrossings } from "./firedCrossings.ts";
 import type { FiredPiece } from "./firedPieces.ts";
 import { foundSegments } from "./segments.ts";
 import type { StrainOf } from "./strainsOnce.ts";
+import { type KnownWire, wireSigma } from "./thermocoupleWire.ts";
 
 /** How near the peak counts as being there [K]. */
 export const NEAR_PEAK_K = 5;
@@ -24,6 +25,8 @@ export function zoneReview(
     readonly offsetK: number;
     readonly ware?: WareSize;
     readonly pieces?: readonly FiredPiece[];
+    /** By which the uncertainty of the cone is reckoned; the usual one when it is not known. */
+    readonly wire?: KnownWire | null;
     /** Where strains are kept that are asked for again. */
     readonly strainOf?: StrainOf;
   },
@@ -38,7 +41,11 @@ export function zoneReview(
     secondsWithinFiveOfPeak: secondsAbove(curve, peak.tempC - NEAR_PEAK_K),
     lastReadingC: curve.tempsC[last] as number,
     lastReadingAtSeconds: curve.timesSeconds[last] as number,
-    heatwork: heatworkOf(curve, { series: options.series, offsetK: options.offsetK }),
+    heatwork: heatworkOf(curve, {
+      series: options.series,
+      offsetK: options.offsetK,
+      ...wireSigma(options.wire ?? null, peak.tempC),
+    }),
     segments: foundSegments(curve),
     crossings: firedCrossings(curve, options.ware ?? UNKNOWN_WARE, {
       pieces: options.pieces ?? [],
@@ -67,7 +74,9 @@ function highestOfMedians(curve: Curve): { readonly tempC: number; readonly seco
   const { timesSeconds, tempsC } = curve;
   let best = { tempC: Number.NEGATIVE_INFINITY, seconds: 0 };
   for (let i = 1; i + 1 < tempsC.length; i++) {
-    const [a, b, c] = [tempsC[i - 1], tempsC[i], tempsC[i + 1]] as [number, number, number];
+    const a = tempsC[i - 1] as number;
+    const b = tempsC[i] as number;
+    const c = tempsC[i + 1] as number;
     const middle = Math.max(Math.min(a, b), Math.min(Math.max(a, b), c));
     if (middle > best.tempC) best = { tempC: middle, seconds: timesSeconds[i] as number };
   }
@@ -80,14 +89,14 @@ export function secondsAbove(curve: Curve, tempC: number): number {
   const gapStarts = new Set(curve.gaps.map((gap) => gap.fromSeconds));
   let total = 0;
   for (let i = 0; i + 1 < tempsC.length; i++) {
+    const here = (tempsC[i] as number) - tempC;
+    const there = (tempsC[i + 1] as number) - tempC;
+    if (!(here >= 0 || there >= 0)) continue;
     const from = timesSeconds[i] as number;
     if (gapStarts.has(from)) continue;
     const span = (timesSeconds[i + 1] as number) - from;
-    const here = (tempsC[i] as number) - tempC;
-    const there = (tempsC[i + 1] as number) - tempC;
     if (here >= 0 && there >= 0) total += span;
-    else if (here >= 0 || there >= 0)
-      total += (span * Math.max(here, there)) / Math.abs(here - there);
+    else total += (span * Math.max(here, there)) / Math.abs(here - there);
   }
   return total;
 }

@@ -13,7 +13,16 @@ export interface CoolingConstants {
 
 /** What a black square metre at one temperature radiates to the room [W/m²]. */
 export function radiatedWattPerM2(tempC: number, roomC: number): number {
-  return STEFAN_BOLTZMANN * (kelvinFromCelsius(tempC) ** 4 - kelvinFromCelsius(roomC) ** 4);
+  return (
+    STEFAN_BOLTZMANN *
+    (fourthPower(kelvinFromCelsius(tempC)) - fourthPower(kelvinFromCelsius(roomC)))
+  );
+}
+
+/** By multiplying: `** 4` is not the same to the last digit in every engine. */
+function fourthPower(value: number): number {
+  const square = value * value;
+  return square * square;
 }
 
 /** Fall by itself at a temperature [K/s, positive], by conduction and radiation to a room [°C]. */

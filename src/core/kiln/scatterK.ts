@@ -1,4 +1,5 @@
 import type { Curve } from "../curve/Curve.ts";
+import { selected } from "../curve/selected.ts";
 
 /** Share of second differences that is looked at: the rest are corners and leftovers of spikes. */
 const QUIET_SHARE = 0.95;
@@ -10,10 +11,15 @@ const QUIET_MEAN = 0.7168;
  * the second difference of three readings scatters √6 times as much as one.
  */
 export function scatterK({ tempsC }: Curve): number {
-  const sizes = Float64Array.from({ length: Math.max(0, tempsC.length - 2) }, (_, i) =>
-    Math.abs((tempsC[i] as number) - 2 * (tempsC[i + 1] as number) + (tempsC[i + 2] as number)),
-  ).sort();
-  const quiet = sizes.subarray(0, Math.ceil(sizes.length * QUIET_SHARE));
-  if (quiet.length === 0) return 0;
-  return quiet.reduce((sum, size) => sum + size, 0) / quiet.length / (QUIET_MEAN * Math.sqrt(6));
+  const sizes = new Float64Array(Math.max(0, tempsC.length - 2));
+  for (let i = 0; i < sizes.length; i++)
+    sizes[i] = Math.abs(
+      (tempsC[i] as number) - 2 * (tempsC[i + 1] as number) + (tempsC[i + 2] as number),
+    );
+  const quiet = Math.ceil(sizes.length * QUIET_SHARE);
+  if (quiet === 0) return 0;
+  selected(sizes, quiet - 1);
+  let sum = 0;
+  for (let i = 0; i < quiet; i++) sum += sizes[i] as number;
+  return sum / quiet / (QUIET_MEAN * Math.sqrt(6));
 }

@@ -1,4 +1,5 @@
 import type { Curve, Gap } from "../curve/Curve.ts";
+import type { ThermocoupleType } from "../thermocouple/ThermocoupleType.ts";
 
 /** One thing that was decided about a log, and why. */
 export interface Decision {
@@ -12,6 +13,24 @@ export interface Decision {
   readonly runnerUp: string | null;
   /** The option that overrides it: `--log-unit C|F`. */
   readonly option: string | null;
+  /** What says the same when it is told; left out where nothing can be told. */
+  readonly says?: LogSaid;
+}
+
+/** What a person says of how to read a log, on the command line or in its record. */
+export type LogSaid = Omit<LogOptions, "name">;
+
+/** A column that is not the time: what it was taken for, and why. */
+export interface ColumnTaken {
+  readonly name: string;
+  readonly role: ChannelRole;
+  readonly because: string;
+}
+
+/** How far a reading came: all that was decided, up to its end or up to a problem. */
+export interface ReadingSteps {
+  readonly decisions: readonly Decision[];
+  readonly columns: readonly ColumnTaken[];
 }
 
 /** A data row that gave no reading. */
@@ -19,7 +38,7 @@ export interface RejectedRow {
   /** Line of the file, from 1. */
   readonly line: number;
   readonly reason: string;
-  /** What stood there, cut to 60 characters. */
+  /** What stood there, cut to 60 characters; perhaps empty beyond the first 64 MB of a log. */
   readonly text: string;
 }
 
@@ -57,19 +76,26 @@ export interface Channel {
   } | null;
 }
 
+/** Data rows below the header: `accepted` and all that is rejected, listed or not, are the `total`. */
+export interface LogRows {
+  readonly total: number;
+  readonly accepted: number;
+  /** The rejected rows by line; of very many only the first ones. */
+  readonly rejected: readonly RejectedRow[];
+  /** Rejected rows that are not listed, by reason; left out when all are listed. */
+  readonly unlisted?: readonly { readonly reason: string; readonly count: number }[];
+}
+
 /** A log as read: what was decided, what was left out, and the Curves. */
 export interface LogReading {
   /** File name without its folder. */
   readonly name: string;
   readonly decisions: readonly Decision[];
-  /** Data rows below the header; `accepted + rejected.length === total`. */
-  readonly rows: {
-    readonly total: number;
-    readonly accepted: number;
-    readonly rejected: readonly RejectedRow[];
-  };
+  readonly rows: LogRows;
   /** Unit the file was in. */
   readonly unit: "C" | "F" | "K";
+  /** Type of the thermocouples, when it was told. */
+  readonly thermocouple?: ThermocoupleType;
   readonly channels: readonly Channel[];
   /** Wall time of the first reading, `2026-03-14T17:05:00`, without a zone; null when only elapsed. */
   readonly start: string | null;
@@ -87,15 +113,35 @@ export interface LogOptions {
   /** Names (or 1-based positions as text) of the temperature columns to analyse. */
   readonly columns?: readonly string[];
   readonly timeColumn?: string;
+  /** What the columns named are; goes before `columns`. */
+  readonly roles?: Readonly<Record<string, ChannelRole>>;
   readonly unit?: "C" | "F" | "K";
-  readonly timeUnit?: "s" | "min" | "h";
+  /** What the cells of the time column are. */
+  readonly timeKind?: TimeKind;
+  readonly timeUnit?: TimeUnit;
   readonly dayFirst?: boolean;
+  /** Whether dates begin with a year of two digits. */
+  readonly yearFirst?: boolean;
+  /** Line of the file [from 1] with the names of the columns, or that there is none. */
+  readonly header?: number | "none";
+  /** Whether each channel has a column of its own, or a row of its own at each time. */
+  readonly layout?: "wide" | "long";
   readonly delimiter?: string;
   readonly decimal?: "." | ",";
   readonly encoding?: string;
   /** Sampling step when the file has no time column [s]. */
   readonly intervalSeconds?: number;
+  /** Type of the thermocouples; by it a log in millivolts is read. */
+  readonly thermocouple?: ThermocoupleType;
+  /** Temperature of the terminals of a log in millivolts [°C]; goes before a column of it. */
+  readonly coldJunctionC?: number;
 }
+
+/** What the cells of a time column are: a span of time, a clock by the hours on its dial, a number of days or seconds since a date, or the number of the row. */
+export type TimeKind = "elapsed" | "clock-24h" | "clock-12h" | "epoch" | "spreadsheet" | "count";
+
+/** Units of elapsed time, as options name them. */
+export type TimeUnit = "ms" | "s" | "min" | "h" | "d";
 
 /** Splits one record that holds quotes into cells, or returns null when it is not well quoted. */
 export type SplitQuoted = (record: string, delimiter: string) => readonly string[] | null;

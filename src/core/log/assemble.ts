@@ -1,24 +1,20 @@
 import { failed, ok, type Result } from "../problem.ts";
+import { celsiusColumn, celsiusInRows } from "./channels/celsiusColumn.ts";
 import { cleanChannel, findGaps } from "./channels/cleanChannel.ts";
 import { outputFraction } from "./channels/outputFraction.ts";
-import type { RoledColumn, Roles } from "./channels/roles.ts";
+import type { Roles } from "./channels/roles.ts";
 import { type NamedCurve, stuckFaults } from "./channels/stuck.ts";
-import { celsiusFrom, type UnitChoice } from "./channels/unit.ts";
-import type {
-  Channel,
-  Decision,
-  LogFault,
-  LogOptions,
-  LogReading,
-  RejectedRow,
-} from "./LogReading.ts";
+import type { UnitChoice } from "./channels/unit.ts";
+import { type CalmedColumn, withoutWild } from "./channels/wildFault.ts";
+import type { Channel, Decision, LogFault, LogOptions, LogReading } from "./LogReading.ts";
 import type { OpenedLog } from "./openLog.ts";
 import { medianStep } from "./statistics.ts";
-import { type Column, rejectedRow } from "./text/table.ts";
+import { mergedRejections, type Rejections, rejectionList } from "./text/rejections.ts";
+import type { Column } from "./text/table.ts";
 import { wallTime } from "./time/calendar.ts";
 import { type OrderedRows, orderRows } from "./time/clockDefects.ts";
-import type { Moment } from "./time/moment.ts";
 import { type RowTimes, timeOfDay } from "./time/rowTimes.ts";
+import { measuredRows, onlyMeasured, usableRows } from "./usableRows.ts";
 
 /** All that was decided, ready to be turned into a reading. */
 export interface Decided {
@@ -40,61 +36,66 @@ export function assemble(decided: Decided): Result<LogReading> {
   const { log, times, options } = decided;
   const scale = decided.unit.of(decided.primary);
   const temperatures = decided.roles.columns.filter(({ role }) => role === "temperature");
-  const { moments, rejected } = usableRows(decided, temperatures);
-  const ordered = orderRows(moments, {
+  const { lineOf, textOf } = log.table;
+  const place = (row: number) => () => ({ line: lineOf(row), text: textOf(row) });
+  const late = rejectionList();
+  const measured = measuredRows(
+    log.table,
+    temperatures.map(({ column }) => column),
+  );
+  const moments = usableRows(times.seconds, measured, (row, reason) =>
+    late.add(reason, place(row)),
+  );
+  const inOrder = orderRows(moments, {
     name: options.name,
     clock: times.clock,
-    tempsC: decided.primary.numbers.map((value) => celsiusFrom(value, scale)),
-    lineOf: (row) => log.records.lines[log.table.recordOf[row] as number] as number,
-    textOf: (row) => log.records.texts[log.table.recordOf[row] as number] as string,
+    tempsC: celsiusColumn(decided.primary.numbers, scale),
+    lineOf,
+    isSameRow: (a, b) => textOf(a) === textOf(b) && hasSameCells(log.table.columns, a, b),
   });
-  if (!ordered.ok) return ordered;
-  if (ordered.value.rows.length < 2)
+  if (!inOrder.ok) return inOrder;
+  const ordered = onlyMeasured(inOrder.value, measured);
+  if (ordered.rows.length < 2)
     return failed({
       code: "log/no-readings",
-      what: `only ${ordered.value.rows.length} of ${log.table.rowCount} rows has both a time and a temperature`,
+      what: `only ${ordered.rows.length} of ${log.table.rowCount} rows has both a time and a temperature`,
       where: options.name,
       expected: "at least two rows with a time and a temperature",
       fix: "look at the time column, and name it with --time-column when another was taken",
     });
-  const late = ordered.value.rejected.map(({ row, reason }) =>
-    rejectedRow(log.records, log.table.recordOf[row] as number, reason),
+  for (const { row, reason } of ordered.rejected) late.add(reason, place(row));
+  return ok(reading(decided, ordered, mergedRejections([log.table.rejected, late])));
+}
+
+/** Whether two rows have the same values, for rows that are longer than their kept beginnings. */
+function hasSameCells(columns: readonly Column[], a: number, b: number): boolean {
+  return columns.every(
+    ({ numbers, stamps, words }) =>
+      Object.is(numbers[a], numbers[b]) &&
+      Object.is(stamps.seconds[a], stamps.seconds[b]) &&
+      stamps.formOf[a] === stamps.formOf[b] &&
+      words.wordOf[a] === words.wordOf[b],
   );
-  const all = [...log.table.rejected, ...rejected, ...late].sort((a, b) => a.line - b.line);
-  return ok(reading(decided, ordered.value, all));
 }
 
-/** Rows with a time and at least one temperature; the others with what they lack. */
-function usableRows(
-  { log, times }: Decided,
-  temperatures: readonly RoledColumn[],
-): { readonly moments: readonly Moment[]; readonly rejected: readonly RejectedRow[] } {
-  const moments: Moment[] = [];
-  const rejected: RejectedRow[] = [];
-  for (let row = 0; row < log.table.rowCount; row++) {
-    const time = times.seconds[row] as number;
-    const hasTemperature = temperatures.some(
-      ({ column }) => !Number.isNaN(column.numbers[row] as number),
-    );
-    if (Number.isFinite(time) && hasTemperature) moments.push({ row, time });
-    else {
-      const reason = hasTemperature ? "no readable time" : "no temperature in it";
-      rejected.push(rejectedRow(log.records, log.table.recordOf[row] as number, reason));
-    }
-  }
-  return { moments, rejected };
+/** What is said of rows: all of them accounted for. */
+function rowsOf({ table }: OpenedLog, accepted: number, rejected: Rejections): LogReading["rows"] {
+  const unlisted = [...rejected.unlisted].map(([reason, count]) => ({ reason, count }));
+  return {
+    total: table.rowCount + table.rejectedCount,
+    accepted,
+    rejected: rejected.listed,
+    ...(unlisted.length > 0 && { unlisted }),
+  };
 }
 
-function reading(
-  decided: Decided,
-  ordered: OrderedRows,
-  rejected: readonly RejectedRow[],
-): LogReading {
+function reading(decided: Decided, ordered: OrderedRows, rejected: Rejections): LogReading {
   const { log, times, unit, options } = decided;
   const first = ordered.seconds[0] as number;
   const seconds = ordered.seconds.map((time) => time - first);
   const channels = channelsOf(decided, ordered.rows, seconds);
-  const gaps = findGaps(seconds);
+  const step = medianStep(seconds);
+  const gaps = findGaps(seconds, step);
   const clockFaults = ordered.faults.map((fault) => ({
     ...fault,
     fromSeconds: fault.fromSeconds - first,
@@ -103,22 +104,19 @@ function reading(
   return {
     name: options.name,
     decisions: withMending(decided.decisions, ordered.mended),
-    rows: {
-      total: log.table.rowCount + log.table.rejected.length,
-      accepted: ordered.rows.length,
-      rejected,
-    },
+    rows: rowsOf(log, ordered.rows.length, rejected),
     unit: unit.unit,
+    ...(options.thermocouple && { thermocouple: options.thermocouple }),
     channels: channels.map(({ channel }) => channel),
     start: times.clock === "date" ? wallTime(first) : null,
     startOfDaySeconds: times.clock === "none" ? null : timeOfDay(first),
-    intervalSeconds: medianStep(seconds),
+    intervalSeconds: step,
     gaps,
     faults: [
       ...clockFaults,
       ...doubtFaults(times, seconds),
       ...gaps.map(gapFault),
-      ...coarseFaults(seconds),
+      ...coarseFaults(seconds, step),
       ...channels.flatMap(({ faults }) => faults),
       ...stuckFaults(curvesOf(channels, "temperature"), curvesOf(channels, "set-point")),
     ],
@@ -130,10 +128,8 @@ function numbersIn(
   column: Column,
   rows: Int32Array,
 ): { readonly readings: number; readonly dropped: number } {
-  const readings = rows.reduce(
-    (count, row) => count + (Number.isFinite(column.numbers[row]) ? 1 : 0),
-    0,
-  );
+  let readings = 0;
+  for (const row of rows) if (Number.isFinite(column.numbers[row])) readings++;
   return { readings, dropped: rows.length - readings };
 }
 
@@ -141,8 +137,7 @@ function numbersIn(
 const COARSE_STEP_SECONDS = 300;
 
 /** Readings so far apart that rates over short times are rough. */
-function coarseFaults(seconds: Float64Array): readonly LogFault[] {
-  const step = medianStep(seconds);
+function coarseFaults(seconds: Float64Array, step: number): readonly LogFault[] {
   if (step <= COARSE_STEP_SECONDS) return [];
   return [
     {
@@ -166,6 +161,7 @@ function channelsOf(
   rows: Int32Array,
   seconds: Float64Array,
 ): readonly ReadChannel[] {
+  const calmed = calmedColumns({ roles, unit }, rows, seconds);
   return roles.columns.map(({ column, role }): ReadChannel => {
     const isTemperature =
       role === "temperature" || role === "set-point" || role === "cold-junction";
@@ -175,15 +171,36 @@ function channelsOf(
       const channel = { name: column.name, role, curve: null, ...numbersIn(column, rows) };
       return { channel: { ...channel, ...fraction }, faults: [] };
     }
-    const scale = unit.of(column);
-    const tempsC = Float64Array.from(rows, (row) =>
-      celsiusFrom(column.numbers[row] as number, scale),
-    );
-    const clean = cleanChannel(column.name, seconds, tempsC);
+    const calm = calmed.get(column) ?? {
+      tempsC: celsiusInRows(column.numbers, rows, unit.of(column)),
+      fault: null,
+    };
+    const clean = cleanChannel(column.name, seconds, calm.tempsC);
     const { curve, readings, dropped } = clean;
-    const faults = role === "temperature" ? [...clean.faults, ...wordFaults(column, seconds)] : [];
+    const wild = calm.fault === null ? [] : [calm.fault];
+    const faults =
+      role === "temperature" ? [...wild, ...clean.faults, ...wordFaults(column, seconds)] : [];
     return { channel: { name: column.name, role, curve, readings, dropped }, faults };
   });
+}
+
+/** The measured temperatures in °C, without stretches in which one jumps wildly. */
+function calmedColumns(
+  { roles, unit }: Pick<Decided, "roles" | "unit">,
+  rows: Int32Array,
+  seconds: Float64Array,
+): ReadonlyMap<Column, CalmedColumn> {
+  const measured = roles.columns
+    .filter(({ column, role }) => role === "temperature" && column.kind === "number")
+    .map(({ column }) => column);
+  const calmed = withoutWild(
+    measured.map((column) => ({
+      name: column.name,
+      tempsC: celsiusInRows(column.numbers, rows, unit.of(column)),
+    })),
+    seconds,
+  );
+  return new Map(measured.map((column, c) => [column, calmed[c] as CalmedColumn]));
 }
 
 /** Words in the cells of a temperature column that stood where a number should. */

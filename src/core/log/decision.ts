@@ -1,4 +1,4 @@
-import type { Decision } from "./LogReading.ts";
+import type { Decision, LogSaid } from "./LogReading.ts";
 
 /** A decision; runner-up and option are null unless given. */
 export function decision(
@@ -9,6 +9,7 @@ export function decision(
     readonly because: string;
     readonly runnerUp?: string | null;
     readonly option?: string | null;
+    readonly says?: LogSaid;
   },
 ): Decision {
   return {
@@ -18,5 +19,6 @@ export function decision(
     because: rest.because,
     runnerUp: rest.runnerUp ?? null,
     option: rest.option ?? null,
+    ...(rest.says && { says: rest.says }),
   };
 }

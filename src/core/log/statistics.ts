@@ -1,23 +1,29 @@
+import { selected } from "../curve/selected.ts";
+
 /** Middle value, the upper of two; NaN of nothing. NaN values are left out. */
 export function median(values: ArrayLike<number>): number {
-  const sorted = new Float64Array(values.length);
+  const known = new Float64Array(values.length);
   let count = 0;
   for (let i = 0; i < values.length; i++) {
     const value = values[i] as number;
-    if (!Number.isNaN(value)) sorted[count++] = value;
+    if (!Number.isNaN(value)) known[count++] = value;
   }
-  return count === 0 ? Number.NaN : (sorted.subarray(0, count).sort()[count >> 1] as number);
+  return count === 0 ? Number.NaN : selected(known.subarray(0, count), count >> 1);
 }
 
 /** Middle step between values that rise; steps that do not are passed over. */
 export function medianStep(values: Float64Array): number {
   const steps = new Float64Array(Math.max(0, values.length - 1));
   let count = 0;
+  let isOneStep = true;
   for (let i = 1; i < values.length; i++) {
     const step = (values[i] as number) - (values[i - 1] as number);
-    if (step > 0) steps[count++] = step;
+    if (!(step > 0)) continue;
+    steps[count++] = step;
+    if (step !== steps[0]) isOneStep = false;
   }
-  return median(steps.subarray(0, count));
+  if (isOneStep) return count === 0 ? Number.NaN : (steps[0] as number);
+  return selected(steps.subarray(0, count), count >> 1);
 }
 
 /** Correlation of two columns over the rows where both have a value; NaN when either is constant. */
@@ -68,17 +74,20 @@ export function shapeOf(values: Float64Array): Shape {
   let isWhole = true;
   const steps: number[] = [];
   const stride = Math.max(1, Math.floor(values.length / 4000));
+  let sampled = 0;
   for (let i = 0; i < values.length; i++) {
     const value = values[i] as number;
+    const isSampled = i === sampled;
+    if (isSampled) sampled += stride;
     if (Number.isNaN(value)) continue;
     if (count++ === 0) first = value;
     if (value < least) least = value;
     if (value > greatest) greatest = value;
     if (value > previous) rising++;
     else if (value < previous) falling++;
-    if (value !== previous && i % stride === 0 && !Number.isNaN(previous))
+    if (isSampled && value !== previous && !Number.isNaN(previous))
       steps.push(Math.abs(value - previous));
-    if (isWhole && !Number.isInteger(value)) isWhole = false;
+    isWhole &&= Number.isInteger(value);
     previous = value;
   }
   const pairs = Math.max(1, count - 1);

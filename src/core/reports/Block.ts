@@ -47,4 +47,6 @@ export type Block =
     }
   | { readonly kind: "caution"; readonly topic: string; readonly text: string }
   /** Only a page shows it; the description says in words what it draws. */
-  | { readonly kind: "chart"; readonly description: string; readonly chart: ChartPair };
+  | { readonly kind: "chart"; readonly description: string; readonly chart: ChartPair }
+  /** Only a page shows it: a photograph, as a data address of our own making. */
+  | { readonly kind: "picture"; readonly description: string; readonly dataUrl: string };

@@ -1,4 +1,5 @@
 import type { ComparedFiring, Comparison } from "../firing/Comparison.ts";
+import type { FiringStudy } from "../trials/FiringStudy.ts";
 import { printDifference, printDuration, printRate, printTemperature } from "../units/print.ts";
 import type { TemperatureUnit } from "../units/temperature.ts";
 import type { Block, Cell, ChartPair } from "./Block.ts";
@@ -6,13 +7,17 @@ import { chartBlocks } from "./chartBlocks.ts";
 import type { ReportContext } from "./reviewBlocks.ts";
 import { cautionBlocks } from "./sections/cautionBlocks.ts";
 import { plusMinus } from "./sections/coneWords.ts";
+import { shiftBlocks } from "./sections/shiftBlocks.ts";
+import { type StudyCharts, trialBasis, trialBlocks } from "./sections/trialBlocks.ts";
 
 const SIDE_BY_SIDE = 3;
 
 /** What a comparison needs to know beside its object. */
 export interface ComparisonContext extends Omit<ReportContext, "charts"> {
-  /** The firings over each other. */
-  readonly charts?: { readonly overlay?: ChartPair };
+  /** The firings over each other, the firings one by one, and those of the study. */
+  readonly charts?: StudyCharts & { readonly overlay?: ChartPair; readonly firings?: ChartPair };
+  /** What differed between the firings, and what their tiles tell. */
+  readonly study?: FiringStudy;
 }
 
 /** Several firings side by side, as blocks; in threes when there are more. */
@@ -20,24 +25,28 @@ export function comparisonBlocks(
   comparison: Comparison,
   context: ComparisonContext,
 ): readonly Block[] {
-  const { unit, charts = {}, sources = [] } = context;
+  const { unit, charts = {}, sources = [], study } = context;
   const { firings } = comparison;
   const apart = apartSentence(firings);
   return [
     ...(apart === null ? [] : [{ kind: "lead", text: apart } as const]),
     ...chartBlocks("The firings laid over each other at their peaks", charts.overlay),
+    ...chartBlocks("Each firing by itself, with its inversions, peak and opening", charts.firings),
     { kind: "heading", text: "Side by side" },
     ...inThrees(firings).map((group, index) => groupTable(group, index * SIDE_BY_SIDE, unit)),
+    ...(study === undefined ? [] : trialBlocks(study, unit, charts)),
+    ...shiftBlocks(comparison, unit),
     { kind: "heading", text: "What this rests on" },
     {
       kind: "list",
       items: [
         "Every number is from the hottest thermocouple of its firing, the one named.",
         "Cones are worked out from the whole curve with a heatwork model; the ± is one standard deviation, thermocouple and place in the kiln included.",
+        ...(study === undefined ? [] : trialBasis(study)),
         ...sources,
       ],
     },
-    ...cautionBlocks(comparison.cautions),
+    ...cautionBlocks([...comparison.cautions, ...(study?.cautions ?? [])]),
   ];
 }
 

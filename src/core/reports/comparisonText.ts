@@ -1,10 +1,14 @@
 import type { Comparison } from "../firing/Comparison.ts";
+import type { FiringStudy } from "../trials/FiringStudy.ts";
 import { comparisonBlocks } from "./comparisonBlocks.ts";
 import { reportText } from "./reportText.ts";
 import type { TextOptions } from "./TextOptions.ts";
 
 /** Several firings side by side as text for a terminal, at most 80 columns. */
-export function comparisonText(comparison: Comparison, options: TextOptions): string {
+export function comparisonText(
+  comparison: Comparison,
+  options: TextOptions & { readonly study?: FiringStudy },
+): string {
   return reportText(
     { title: comparisonTitle(comparison), blocks: comparisonBlocks(comparison, options) },
     options.paint,

@@ -72,6 +72,7 @@ function blockLines(block: Block, paint: Paint): readonly string[] {
     case "caution":
       return hanging(`${capitalised(block.topic)}: ${block.text}`, `${INDENT}• `);
     case "chart":
+    case "picture":
       return [];
   }
 }

@@ -1,4 +1,5 @@
-import { Document, isMap, type YAMLMap } from "yaml";
+import { Document, isMap, visit, type YAMLMap } from "yaml";
+import { hasHidden, hiddenEscaped } from "../document/hiddenEscaped.ts";
 import {
   fahrenheitDeltaFromCelsiusDelta,
   fahrenheitFromCelsius,
@@ -10,7 +11,8 @@ import { ROOM_C } from "./scheduleFile.ts";
 
 /**
  * A schedule as the text of its file, in its own unit; `parseSchedule` reads it back the same.
- * Numbers are written to a millionth of a degree, so that nothing a person wrote is lost.
+ * Numbers are written to a millionth of a degree, so that nothing a person wrote is lost; control
+ * characters and what hides text are written as escapes, so that no terminal obeys them.
  */
 export function scheduleYaml(schedule: Schedule): string {
   const document = new Document(fileOf(schedule), { aliasDuplicateObjects: false });
@@ -18,7 +20,12 @@ export function scheduleYaml(schedule: Schedule): string {
   for (const item of segments?.items ?? []) if (isMap(item)) item.flow = true;
   const ware = document.get("ware", true);
   if (isMap(ware)) setWare(ware);
-  return document.toString({ lineWidth: 0, defaultStringType: "PLAIN" });
+  visit(document, {
+    Scalar: (_, node) => {
+      if (typeof node.value === "string" && hasHidden(node.value)) node.type = "QUOTE_DOUBLE";
+    },
+  });
+  return hiddenEscaped(document.toString({ lineWidth: 0, defaultStringType: "PLAIN" }));
 }
 
 /** On one line; a body of one's own takes a line for each property. */

@@ -1,4 +1,4 @@
-import { heatworkOf } from "../cones/heatwork.ts";
+import { coneStateOf } from "../cones/heatwork.ts";
 import type { AssumedKiln } from "../kiln/AssumedKiln.ts";
 import { failed, ok, type Result } from "../problem.ts";
 import { printTemperature } from "../units/print.ts";
@@ -104,6 +104,6 @@ export function coneMarginK(
   by: { readonly cone: string; readonly kiln?: AssumedKiln; readonly offsetK?: number },
 ): number | null {
   const { curve } = expandSchedule(schedule, by.kiln === undefined ? {} : { kiln: by.kiln });
-  const heatwork = heatworkOf(curve, { series: schedule.series, offsetK: by.offsetK ?? 0 });
-  return heatwork.cones.find((state) => state.cone === by.cone)?.marginK ?? null;
+  const of = { series: schedule.series, cone: by.cone, offsetK: by.offsetK ?? 0 };
+  return coneStateOf(curve, of)?.marginK ?? null;
 }

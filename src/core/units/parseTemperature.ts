@@ -13,18 +13,20 @@ const FORM: QuantityForm = {
   expected: '"1186 C", "2167 F", or a bare number in the declared unit',
 };
 
-const UNITS: Readonly<Record<string, TemperatureUnit>> = {
-  c: "C",
-  "°c": "C",
-  "° c": "C",
-  "deg c": "C",
-  celsius: "C",
-  f: "F",
-  "°f": "F",
-  "° f": "F",
-  "deg f": "F",
-  fahrenheit: "F",
-};
+const UNITS: ReadonlyMap<string, TemperatureUnit> = new Map(
+  Object.entries<TemperatureUnit>({
+    c: "C",
+    "°c": "C",
+    "° c": "C",
+    "deg c": "C",
+    celsius: "C",
+    f: "F",
+    "°f": "F",
+    "° f": "F",
+    "deg f": "F",
+    fahrenheit: "F",
+  }),
+);
 
 /**
  * A temperature [°C] from what a person wrote: `1186`, `"1186 C"`, `"2165 F"`.
@@ -43,7 +45,7 @@ export function parseTemperature(
   const written = writtenQuantity(value);
   if (!written) return notThatQuantity(value, FORM, context.where);
   const bare = written.unit === "" || written.unit === "°";
-  const unit = bare ? context.unit : UNITS[written.unit];
+  const unit = bare ? context.unit : UNITS.get(written.unit);
   if (!unit) return notThatQuantity(value, FORM, context.where);
   return ok(inCelsius(written.value, unit));
 }

@@ -118,10 +118,10 @@ export const BODIES: readonly Body[] = [
 const KINDS = ["earthenware", "stoneware", "porcelain", "cristobalitic", "unknown"] as const;
 
 /** What people write for one of the kinds. */
-const MEANT: Readonly<Record<string, (typeof KINDS)[number]>> = {
-  terracotta: "earthenware",
-  cristobalite: "cristobalitic",
-};
+const MEANT: ReadonlyMap<string, (typeof KINDS)[number]> = new Map([
+  ["terracotta", "earthenware"],
+  ["cristobalite", "cristobalitic"],
+]);
 
 /** Words that say nothing more. */
 const IDLE = new Set(["cone", "δ", "body", "clay", "c", "fired", "to", "at"]);
@@ -137,7 +137,7 @@ const IDLE = new Set(["cone", "δ", "body", "clay", "c", "fired", "to", "at"]);
 export function bodyNamed(words: string, where: string): Result<Body> {
   const said = words.toLowerCase().match(/[\p{L}]+|\d+(?:\.\d+)?/gu) ?? [];
   const kinds = said
-    .map((word) => MEANT[word] ?? word)
+    .map((word) => MEANT.get(word) ?? word)
     .filter((word) => /^\p{L}/u.test(word) && !IDLE.has(word));
   const cones = said.filter((word) => /^\d/.test(word));
   const found = cones.length > 1 ? undefined : listed(kinds, cones[0] ?? null);

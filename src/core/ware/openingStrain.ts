@@ -1,6 +1,7 @@
 import { type OpeningWay, ratioFrom, worstOpening } from "./openingRatio.ts";
+import { spreadOf } from "./spreadOf.ts";
 import { wareNumbers } from "./strainNumbers.ts";
-import { type Draws, forEachDraw, spreadOf } from "./strainSpread.ts";
+import { type Draws, forEachDraw } from "./strainSpread.ts";
 import type { Ware } from "./Ware.ts";
 
 /** What opening the kiln at a temperature does to a piece. */

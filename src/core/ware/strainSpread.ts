@@ -1,9 +1,11 @@
 import type { Band } from "../curve/Band.ts";
 import type { Curve } from "../curve/Curve.ts";
 import { peakOf } from "../curve/peakOf.ts";
+import { drawn } from "./drawn.ts";
 import { strainRunner, WATCHED } from "./integrateStrain.ts";
 import { limitingRateOf } from "./limitingRate.ts";
 import { seededNormal } from "./seededNormal.ts";
+import { type Spread, spreadOf } from "./spreadOf.ts";
 import {
   type BodyNumbers,
   fillStrainNumbers,
@@ -12,16 +14,7 @@ import {
   newStrainNumbers,
 } from "./strainNumbers.ts";
 import { strainSteps } from "./strainSteps.ts";
-import type { Body, Property, Ware } from "./Ware.ts";
-
-/** Where the middle 80 % of draws lie. */
-export interface Spread {
-  /** Exceeded in nine of ten draws. */
-  readonly low: number;
-  readonly median: number;
-  /** Exceeded in one of ten draws. */
-  readonly high: number;
-}
+import type { Body, Ware } from "./Ware.ts";
 
 /** How uncertain the worst moment of a passage is. */
 export interface WorstSpread extends Spread {
@@ -35,9 +28,6 @@ export interface Draws {
   readonly runs: number;
   readonly seed: number;
 }
-
-/** Sigmas between the middle of a normal spread and its 90 % point. */
-const SIGMAS_TO_90 = 1.2815515655446004;
 
 /** Quartz and cristobalite together never take more of a body than this. */
 const MOST_SILICA = 0.95;
@@ -123,25 +113,4 @@ function draw(into: BodyNumbers, body: Body, normal: () => number): void {
   if (silica <= MOST_SILICA) return;
   into.quartzFraction *= MOST_SILICA / silica;
   into.cristobaliteFraction *= MOST_SILICA / silica;
-}
-
-/**
- * A value so many sigmas from the middle, by the property's 10 and 90 % points; each side has its
- * own width. Log-normal, or straight and cut off at 0 where the range reaches down to 0.
- */
-function drawn(
-  { value, low, high }: Pick<Property, "value" | "low" | "high">,
-  sigmas: number,
-): number {
-  const share = Math.abs(sigmas) / SIGMAS_TO_90;
-  const end = sigmas < 0 ? low : high;
-  if (low > 0) return value * (end / value) ** share;
-  return Math.max(0, value + (end - value) * share);
-}
-
-/** Where the middle 80 % of the values lie. */
-export function spreadOf(values: Float64Array): Spread {
-  const sorted = values.toSorted();
-  const at = (share: number) => sorted[Math.round(share * (sorted.length - 1))] as number;
-  return { low: at(0.1), median: at(0.5), high: at(0.9) };
 }

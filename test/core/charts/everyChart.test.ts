@@ -133,7 +133,7 @@ describe.each(cases)("$name", ({ chart, style }) => {
     const warnings: string[] = [];
     const svg = await drawSvg(chart(style), { onWarning: (message) => warnings.push(message) });
     expect(warnings).toEqual([]);
-    expect(svg).toContain('role="img"><title>Tiles &lt;test> &amp; more: ');
+    expect(svg).toContain('role="img"><title>Tiles &lt;test&gt; &amp; more: ');
     expect(svg).toContain("Source Sans 3");
     expect(svg.match(/NaN|undefined|href="|<script|url\([^#]/g)).toBeNull();
   });

@@ -38,8 +38,13 @@ describe("a firing record", () => {
     expect(record.value.unloaded?.temperatureC).toBeCloseTo(100, 9);
     expect(record.value.trials[0]).toMatchObject({ coatMm: 0.8, crackSpacingMm: 6 });
     expect(record.value.ware[0]).toMatchObject({ thickestMm: 6, widestMm: null, count: 4 });
-    expect(record.value.thermocouple).toEqual({ type: "K", class: "2" });
-    expect(record.value.log).toEqual({ unit: "F", columns: ["kiln"], dayFirst: true });
+    expect(record.value.thermocouple).toEqual({ type: "K", class: "2", sheathMm: null });
+    expect(record.value.log).toEqual({
+      unit: "F",
+      columns: ["kiln"],
+      dayFirst: true,
+      thermocouple: "K",
+    });
     expect(record.value.heard[0]?.at).toEqual({ kind: "elapsed", seconds: 50_700 });
     expect(record.value.unloaded?.at).toEqual({
       kind: "clock",

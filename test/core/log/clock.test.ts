@@ -150,7 +150,7 @@ describe("a clock", () => {
       choice: "day first: 2026-03-05",
       confidence: "guessed",
       runnerUp: "month first: 2026-05-03",
-      option: "--day-first or --month-first",
+      option: "--day-first, --month-first or --year-first",
     });
     expect(reading(text, { dayFirst: false }).start).toBe("2026-05-03T10:00:00");
     expect(pairs(reading(text, { dayFirst: false }))).toEqual(pairs(log));

@@ -68,9 +68,12 @@ const ABSENT = [
   [
     "millivolts-only.csv",
     {},
-    `millivolts-only.csv: has millivolts but no temperatures: the columns are 1 "Time (s)", 2 "Kiln (mV)"; the time is Time (s)
-  expected  a column of temperatures, named or labelled in °C, °F or K
-  try       name the column with --column NAME or --column NUMBER     (log/no-temperature)`,
+    `millivolts-only.csv: "Kiln (mV)" holds millivolts, up to 1.15 mV, and nothing says of which thermocouple: K would peak at 53 °C; N would peak at 67 °C; S would peak at 182 °C; R would peak at 180 °C; B would peak at 481 °C; J would peak at 47 °C; T would peak at 52 °C, if the terminals are at 25 °C
+  expected  the letter of its type, from the plug, the lead or the order
+  try       say it with --thermocouple K (or N, S, R, B, J, T), or as thermocouple.type in the firing record     (log/thermocouple-unknown)
+millivolts-only.csv: holds millivolts, and no column says how warm the terminals were
+  expected  the temperature of the terminals at which the thermocouple ends, as a column or told
+  try       say it with --cold-junction 25C, or as log.coldJunction in the firing record; 0C when the logger has added it already     (log/cold-junction-unknown)`,
   ],
   [
     "all-open.csv",

@@ -4,18 +4,30 @@ import { SOURCES } from "../../../src/core/sources/bibliography.ts";
 import { CONES_SOURCES } from "../../../src/core/sources/cones.ts";
 import { COOLING_SOURCES } from "../../../src/core/sources/cooling.ts";
 import { FIRING_SOURCES } from "../../../src/core/sources/firing.ts";
+import { GLAZE_SOURCES } from "../../../src/core/sources/glaze.ts";
+import { GLAZE_STRESS_SOURCES } from "../../../src/core/sources/glazeStress.ts";
 import { KILN_SOURCES } from "../../../src/core/sources/kiln.ts";
 import { LOGS_SOURCES } from "../../../src/core/sources/logs.ts";
+import { PHOTO_SOURCES } from "../../../src/core/sources/photo.ts";
+import { PINGS_SOURCES } from "../../../src/core/sources/pings.ts";
 import { SCHEDULES_SOURCES } from "../../../src/core/sources/schedules.ts";
 import type { Source } from "../../../src/core/sources/source.ts";
+import { THERMOCOUPLES_SOURCES } from "../../../src/core/sources/thermocouples.ts";
+import { TRIALS_SOURCES } from "../../../src/core/sources/trials.ts";
 
 const ROOMS = [
   CONES_SOURCES,
   COOLING_SOURCES,
   FIRING_SOURCES,
+  GLAZE_SOURCES,
+  GLAZE_STRESS_SOURCES,
   KILN_SOURCES,
   LOGS_SOURCES,
+  PHOTO_SOURCES,
+  PINGS_SOURCES,
   SCHEDULES_SOURCES,
+  TRIALS_SOURCES,
+  THERMOCOUPLES_SOURCES,
 ];
 const entries: readonly (readonly [string, Source])[] = Object.entries(SOURCES);
 

@@ -2,7 +2,14 @@ import { readdirSync, readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { parse } from "yaml";
 import { FiringRecordFile } from "../../../src/core/firing/record.ts";
+import { parseGlaze } from "../../../src/core/glaze/parseGlaze.ts";
+import { parseBody } from "../../../src/core/ware/bodyFile.ts";
+import { bodyGiven } from "../../../src/core/ware/bodyGiven.ts";
+import { DEMO_BODIES } from "./demoBodies.ts";
 import { DEMO_FIRINGS, demoFiles, demoReadme } from "./demoFiles.ts";
+import { DEMO_GLAZES } from "./demoGlazes.ts";
+import { DEMO_PHOTO, greyPng, inkedTile } from "./inkedTile.ts";
+import { DEMO_SOUND, pingingShelf } from "./pingingShelf.ts";
 
 const folder = new URL("../../../logs/", import.meta.url);
 const committed = (name: string) => readFileSync(new URL(name, folder));
@@ -26,11 +33,55 @@ describe.each(DEMO_FIRINGS)("demo firing $name", (firing) => {
   });
 });
 
+describe.each(DEMO_GLAZES)("demo glaze $name", ({ name, text }) => {
+  it("is what the script writes, byte for byte", () => {
+    expect(committed(name).toString()).toBe(text);
+  });
+
+  it("is in the format that we document, and says that it is invented", () => {
+    const read = parseGlaze(text, name);
+    expect(read).toMatchObject({ ok: true, value: { invented: true } });
+  });
+});
+
+describe.each(Object.entries(DEMO_BODIES))("demo body %s", (clay, { name, text, given }) => {
+  it("is what the script writes, byte for byte", () => {
+    expect(committed(name).toString()).toBe(text);
+  });
+
+  it("is the body that the records give", () => {
+    const record = bodyGiven(given(), () => clay);
+    expect(parseBody(text, name)).toEqual(record);
+    expect(record.ok && record.value.name).toContain(clay);
+  });
+});
+
+describe("demo photograph", () => {
+  it("is what the seeded script draws, byte for byte", () => {
+    expect(Buffer.from(greyPng(inkedTile())).equals(committed(DEMO_PHOTO))).toBe(true);
+  });
+
+  it("is under 300 kB", () => {
+    expect(committed(DEMO_PHOTO).byteLength).toBeLessThan(300_000);
+  });
+});
+
+describe("demo recording", () => {
+  it("is what the seeded script writes, byte for byte", () => {
+    expect(Buffer.from(pingingShelf()).equals(committed(DEMO_SOUND))).toBe(true);
+  });
+
+  it("is under 300 kB", () => {
+    expect(committed(DEMO_SOUND).byteLength).toBeLessThan(300_000);
+  });
+});
+
 describe("demo folder", () => {
-  it("holds the demo firings, their README and its picture, nothing else", () => {
+  it("holds the demo firings, glazes, photograph and recording, their README and its picture, nothing else", () => {
     const written = DEMO_FIRINGS.flatMap(({ name }) => [`${name}.csv`, `${name}.yaml`]);
+    const glazes = [...DEMO_GLAZES, ...Object.values(DEMO_BODIES)].map(({ name }) => name);
     expect(readdirSync(folder).sort()).toEqual(
-      [...written, "README.md", "2026-05-23-b.png"].sort(),
+      [...written, ...glazes, DEMO_PHOTO, DEMO_SOUND, "README.md", "2026-05-23-b.png"].sort(),
     );
   });
 

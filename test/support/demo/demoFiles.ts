@@ -1,5 +1,7 @@
 import { CRACKLE_FIRINGS } from "./crackleFirings.ts";
 import type { DemoFiring } from "./DemoFiring.ts";
+import { DEMO_BODIES } from "./demoBodies.ts";
+import { DEMO_GLAZES } from "./demoGlazes.ts";
 import { fire } from "./fire.ts";
 import { readmeText } from "./readmeText.ts";
 import { recordText } from "./recordText.ts";
@@ -30,5 +32,8 @@ export function demoFiles(firing: DemoFiring): readonly DemoFile[] {
 
 /** The README of the demo folder. */
 export function demoReadme(): DemoFile {
-  return { name: "README.md", text: readmeText(DEMO_FIRINGS) };
+  return {
+    name: "README.md",
+    text: readmeText(DEMO_FIRINGS, [...DEMO_GLAZES, ...Object.values(DEMO_BODIES)]),
+  };
 }

@@ -27,6 +27,7 @@ export function sampleCompared(overrides: Partial<ComparedFiring> = {}): Compare
 /** Four firings, one of which ended before the cristobalite inversion. */
 export function sampleComparison(overrides: Partial<Comparison> = {}): Comparison {
   return {
+    thermocoupleShifts: [],
     firings: [
       sampleCompared(),
       sampleCompared({

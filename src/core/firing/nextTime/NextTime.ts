@@ -1,4 +1,5 @@
 import type { Evidence } from "../../findings/Finding.ts";
+import type { Schedule } from "../../schedule/Schedule.ts";
 
 /**
  * How well a change stands: `firm` when the reason is far outside its uncertainty, `worth trying`
@@ -39,6 +40,10 @@ export interface NextTime {
   readonly command: string | null;
   /** What the command does, or why there is none. */
   readonly commandSays: string;
+  /** The same where there is no command: what the schedule is, or why there is none. */
+  readonly scheduleSays: string;
+  /** The schedule that the command lays out; null when there is no command. */
+  readonly schedule: Schedule | null;
 }
 
 /** Files by the names with which a person gave them. */

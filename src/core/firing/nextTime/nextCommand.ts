@@ -4,12 +4,13 @@ import { repairSchedule } from "../../schedule/repairSchedule.ts";
 import type { Schedule } from "../../schedule/Schedule.ts";
 import { solveSchedule } from "../../schedule/solveSchedule.ts";
 import { toldWare } from "../../schedule/toldWare.ts";
+import { asFile } from "./asFile.ts";
 import { mendedKiln } from "./kilnTooWeak.ts";
 import type { NextContext } from "./NextContext.ts";
 import type { NextChange, NextTime, NextTimePaths } from "./NextTime.ts";
 import { shellQuoted } from "./shellQuoted.ts";
 
-type Command = Pick<NextTime, "command" | "commandSays">;
+type Command = Pick<NextTime, "command" | "commandSays" | "scheduleSays" | "schedule">;
 
 /** An offset of less moves no cone by more than the cone model is out by [K]. */
 const TELLING_OFFSET_K = 2;
@@ -66,7 +67,8 @@ function forPlan(context: NextContext, planned: Planned): Command {
   if (inSchedule.length === 0)
     return {
       command: line([...head, ...tail]),
-      commandSays: `Nothing above changes the schedule; this lays it out again ${byKiln(context)}.`,
+      ...says(`Nothing above changes the schedule; this lays it out again ${byKiln(context)}.`),
+      schedule,
     };
   const known = { offsetK: kiln.offsetK, ...(kiln.own && { kiln: kiln.own }) };
   const onlyCone = inSchedule.every(({ about }) => about === "cone") && schedule.cone !== null;
@@ -76,7 +78,11 @@ function forPlan(context: NextContext, planned: Planned): Command {
   if (solved?.ok)
     return {
       command: line([...head, "--solve", "peak", ...tail, "-o", output]),
-      commandSays: `This moves the peak alone, so that cone ${schedule.cone} is just down, ${byKiln(context)}.${sameAgain(context)}`,
+      ...says(
+        `This moves the peak alone, so that cone ${schedule.cone} is just down, ${byKiln(context)}.`,
+        { reminder: sameAgain(context) },
+      ),
+      schedule: solved.value,
     };
   const repair = repairSchedule({ schedule, ...known });
   const left = draftSchedule({ schedule: repair.after, start: null, ...known }).findings.filter(
@@ -87,10 +93,11 @@ function forPlan(context: NextContext, planned: Planned): Command {
     return forPlan({ ...context, kiln: mendedKiln(kiln, NOT_SHOWN) }, planned);
   return {
     command: line([...head, "--repair", ...tail, "-o", output]),
-    commandSays: [
-      `This mends the schedule with the smallest change in time, ${byKiln(context)}.${sameAgain(context)}`,
-      ...(limits.length === 0 ? [] : [`It cannot mend all: ${limits.join(", ")} still warns.`]),
-    ].join(" "),
+    ...says(`This mends the schedule with the smallest change in time, ${byKiln(context)}.`, {
+      reminder: sameAgain(context),
+      limits: limits.length === 0 ? "" : ` It cannot mend all: ${limits.join(", ")} still warns.`,
+    }),
+    schedule: repair.after,
   };
 }
 
@@ -99,6 +106,8 @@ function forNew(context: NextContext, changes: readonly NextChange[], output: st
   const none = (why: string): Command => ({
     command: null,
     commandSays: `No command is given: ${why}.`,
+    scheduleSays: `No schedule is given: ${why}.`,
+    schedule: null,
   });
   const cone = wantedCone ?? zone.heatwork.position.cone;
   const { series } = zone.heatwork;
@@ -134,7 +143,11 @@ function forNew(context: NextContext, changes: readonly NextChange[], output: st
       ...kilnWords(context),
       ...["-o", output],
     ]),
-    commandSays: `The schedule of this firing is not known, so this writes a new one for cone ${cone}${wantedCone === null ? ", the one that was reached" : ""}, ${byKiln(context)}.${sameAgain(context)}`,
+    ...says(
+      `The schedule of this firing is not known, so this writes a new one for cone ${cone}${wantedCone === null ? ", the one that was reached" : ""}, ${byKiln(context)}.`,
+      { reminder: sameAgain(context) },
+    ),
+    schedule: made.value,
   };
 }
 
@@ -175,16 +188,19 @@ function byKiln({ kiln }: NextContext): string {
   return `for a kiln that is assumed, not yours (${kiln.whyNone})`;
 }
 
+/** What a command does; the reminder speaks of its options, which nobody sees without it. */
+function says(
+  text: string,
+  { reminder = "", limits = "" } = {},
+): Pick<NextTime, "commandSays" | "scheduleSays"> {
+  return { commandSays: `${text}${reminder}${limits}`, scheduleSays: `${text}${limits}` };
+}
+
 /** A reminder that the new file is for this thermocouple; nothing where that makes no odds. */
 function sameAgain({ kiln }: NextContext): string {
   if (Math.abs(kiln.offsetK) < TELLING_OFFSET_K) return "";
   const words = kiln.tellsOffset ? "--offset" : "--kiln";
   return ` The new file is for this thermocouple: give the same ${words} whenever it is drafted again.`;
-}
-
-/** A file name that cannot be taken for an option. */
-function asFile(path: string): string {
-  return path.startsWith("-") ? `./${path}` : path;
 }
 
 function line(words: readonly string[]): string {

@@ -1,4 +1,4 @@
-import { type Curve, type Gap, makeCurve } from "../../curve/Curve.ts";
+import { type Curve, curveOver, type Gap } from "../../curve/Curve.ts";
 import type { LogFault } from "../LogReading.ts";
 import { medianStep } from "../statistics.ts";
 import { findSpikes } from "./spikes.ts";
@@ -23,6 +23,7 @@ const OPEN_JUMP_K = 50;
 
 /**
  * A channel as a clean Curve: impossible values and open circuits out, then spikes, gaps marked.
+ * The Curve may keep both arrays, so they are not to be written to any more.
  * @param seconds Strictly rising [s from start].
  * @param tempsC Readings beside them [°C], NaN where the cell held none.
  */
@@ -39,16 +40,22 @@ export function cleanChannel(
   if (spikes.length > 0) faults.push(spikeFault(name, valid.times, { temps: valid.temps, spikes }));
   const good = spikes.length === 0 ? valid : withoutIndices(valid.times, valid.temps, spikes);
   return {
-    curve: good.times.length < 2 ? null : makeCurve(good.times, good.temps, findGaps(good.times)),
+    curve: good.times.length < 2 ? null : curveOver(good.times, good.temps, findGaps(good.times)),
     readings: good.times.length,
     dropped: tempsC.length - good.times.length,
     faults,
   };
 }
 
-/** Steps in which nothing was measured. */
-export function findGaps(seconds: Float64Array): readonly Gap[] {
-  const least = Math.max(GAP_STEPS * medianStep(seconds), GAP_SECONDS);
+/**
+ * Steps in which nothing was measured.
+ * @param usualStep The middle step, when it is known already [s].
+ */
+export function findGaps(
+  seconds: Float64Array,
+  usualStep: number = medianStep(seconds),
+): readonly Gap[] {
+  const least = Math.max(GAP_STEPS * usualStep, GAP_SECONDS);
   const gaps: Gap[] = [];
   for (let i = 1; i < seconds.length; i++) {
     const fromSeconds = seconds[i - 1] as number;
@@ -69,6 +76,7 @@ function withoutIndices(
   temps: Float64Array,
   left: readonly number[],
 ): Samples {
+  if (left.length === 0 && !temps.some(Number.isNaN)) return { times, temps };
   const keptTimes = new Float64Array(times.length);
   const keptTemps = new Float64Array(times.length);
   let kept = 0;

@@ -15,17 +15,24 @@ export function outputFraction(
   rows: Int32Array,
   seconds: Float64Array,
 ): NonNullable<Channel["outputFraction"]> | null {
-  const known = Array.from(rows, (row, i) => ({
-    seconds: seconds[i] as number,
-    value: column.numbers[row] as number,
-  })).filter(({ value }) => Number.isFinite(value));
-  const lowest = known.reduce((low, { value }) => Math.min(low, value), 0);
-  const highest = known.reduce((high, { value }) => Math.max(high, value), 0);
-  if (known.length < 2 || lowest < 0 || highest > WHOLE_PERCENT) return null;
+  const times = new Float64Array(rows.length);
+  const values = new Float64Array(rows.length);
+  let count = 0;
+  let lowest = 0;
+  let highest = 0;
+  for (let i = 0; i < rows.length; i++) {
+    const value = column.numbers[rows[i] as number] as number;
+    if (!Number.isFinite(value)) continue;
+    lowest = Math.min(lowest, value);
+    highest = Math.max(highest, value);
+    times[count] = seconds[i] as number;
+    values[count++] = value;
+  }
+  if (count < 2 || lowest < 0 || highest > WHOLE_PERCENT) return null;
   const whole =
     highest > WHOLE || /%|percent|prozent/i.test(`${column.name} ${column.unitText}`) ? 100 : 1;
   return {
-    timesSeconds: Float64Array.from(known, (each) => each.seconds),
-    fraction: Float64Array.from(known, ({ value }) => Math.min(1, value / whole)),
+    timesSeconds: times.subarray(0, count),
+    fraction: values.subarray(0, count).map((value) => Math.min(1, value / whole)),
   };
 }

@@ -1,15 +1,20 @@
 import { failed, ok, type Result } from "../../problem.ts";
 import { decision } from "../decision.ts";
 import type { ChannelRole, Decision, LogOptions } from "../LogReading.ts";
-import { correlation, type Shape, shapeOf } from "../statistics.ts";
+import { correlation, shapeOf } from "../statistics.ts";
 import { columnList, findColumn } from "../text/columnNames.ts";
 import type { Column, Table } from "../text/table.ts";
+import { roughClock } from "../time/roughClock.ts";
 import { placeName, type TimePlace } from "../time/timeColumn.ts";
 import { columnUnit } from "./columnUnit.ts";
-import { OTHER_UNIT, OTHER_UNIT_IN_NAME, WORDS } from "./words.ts";
+import { HARDLY, JUMPS, type Judged, judge, STRAIGHT } from "./judgedColumn.ts";
+import { asTold, GIVEN, rolesToldOf } from "./rolesTold.ts";
+import { setPointsAmong } from "./setPoints.ts";
+import { steadyValues } from "./steadyValues.ts";
+import { celsiusFrom, type LogUnit } from "./unit.ts";
 
 /** A column that is not the time, and what it was taken for. */
-export interface RoledColumn {
+interface RoledColumn {
   readonly column: Column;
   readonly role: ChannelRole;
   readonly because: string;
@@ -21,12 +26,6 @@ export interface Roles {
   readonly decision: Decision;
 }
 
-interface Judged extends RoledColumn {
-  readonly shape: Shape;
-  /** Named or labelled a temperature, told apart from merely looking like one. */
-  readonly isSure: boolean;
-}
-
 /** Correlation above which an unlabelled column beside a known temperature is another of them. */
 const ALIKE = 0.98;
 
@@ -36,11 +35,17 @@ const ALIKE = 0.98;
  */
 export function decideRoles(table: Table, place: TimePlace, options: LogOptions): Result<Roles> {
   const others = table.columns.filter((column) => !isOfPlace(column, place));
+  const roles = rolesToldOf(table, others, options);
+  if (!roles.ok) return roles;
   if (options.columns !== undefined && options.columns.length > 0)
-    return toldRoles(table, others, options);
-  const judged = settle(others.map(judge));
-  if (judged.some((each) => each.role === "temperature"))
-    return ok({ columns: judged, decision: rolesDecision(judged, false) });
+    return toldRoles(table, others, { options, roles: roles.value });
+  const settled = settle(others.map(judge), roughClock(place));
+  const judged = asTold(settled.columns, roles.value);
+  if (judged.some((each) => each.role === "temperature")) {
+    const isTold = roles.value.size > 0;
+    const decision = rolesDecision({ ...settled, columns: judged }, isTold);
+    return ok({ columns: judged, decision });
+  }
   return failed({
     code: "log/no-temperature",
     what: noTemperatureText(table, place),
@@ -66,7 +71,14 @@ function isOfPlace(column: Column, place: TimePlace): boolean {
   return place.date === column || place.clock === column;
 }
 
-function toldRoles(table: Table, others: readonly Column[], options: LogOptions): Result<Roles> {
+function toldRoles(
+  table: Table,
+  others: readonly Column[],
+  {
+    options,
+    roles,
+  }: { readonly options: LogOptions; readonly roles: ReadonlyMap<Column, ChannelRole> },
+): Result<Roles> {
   const wanted = (options.columns ?? []).map((told) => ({
     told,
     column: findColumn(table.columns, told),
@@ -85,136 +97,170 @@ function toldRoles(table: Table, others: readonly Column[], options: LogOptions)
     }));
   if (problems.length > 0) return failed(...problems);
   const chosen = new Set(wanted.map(({ column }) => column));
-  const judged = settle(others.map(judge)).map((each): Judged => {
-    if (chosen.has(each.column))
-      return { ...each, role: "temperature", because: "given as an option" };
+  const chosenOnly = settle(others.map(judge), null).columns.map((each): Judged => {
+    if (chosen.has(each.column)) return { ...each, role: "temperature", because: GIVEN };
     return each.role === "temperature"
       ? { ...each, role: "other", because: "not among the columns given" }
       : each;
   });
-  return ok({ columns: judged, decision: rolesDecision(judged, true) });
+  const columns = asTold(chosenOnly, roles);
+  return ok({
+    columns,
+    decision: rolesDecision({ columns, runnerUp: null, isGuess: false }, true),
+  });
 }
 
-function rolesDecision(judged: readonly Judged[], told: boolean): Decision {
+function rolesDecision({ columns: judged, runnerUp, isGuess }: Settled, told: boolean): Decision {
   const named = judged.map(({ column, role, because }) => ({ name: column.name, role, because }));
   const temperatures = named.filter(({ role }) => role === "temperature");
   const rest = named.filter(({ role }) => role !== "temperature");
+  const special = rest.filter(({ role }) => role !== "other");
   const restText = rest
     .slice(0, 8)
     .map(({ name, role, because }) => `${name}: ${role} (${because})`)
     .join("; ");
-  const isSure = judged.every((each) => each.role !== "temperature" || each.isSure);
+  const isSure =
+    runnerUp === null && judged.every((each) => each.role !== "temperature" || each.isSure);
   return decision("columns", temperatures.map(({ name }) => name).join(", "), {
-    confidence: told ? "told" : isSure ? "certain" : "likely",
+    confidence: told ? "told" : isGuess ? "guessed" : isSure ? "certain" : "likely",
     because: [
       [...new Set(temperatures.map(({ because }) => because))].join("; "),
       ...(restText === "" ? [] : [`left out: ${restText}`]),
     ].join("; "),
-    option: "--column NAME",
+    runnerUp,
+    option: "--column NAME; --role NAME=ROLE",
+    says: {
+      columns: temperatures.map(({ name }) => name),
+      ...(special.length > 0 && {
+        roles: Object.fromEntries(special.map(({ name, role }) => [name, role])),
+      }),
+    },
   });
 }
 
-function judge(column: Column): Judged {
-  const shape = shapeOf(column.numbers);
-  const say = (role: ChannelRole, because: string, isSure = true): Judged => ({
-    column,
-    role,
-    because,
-    isSure,
-    shape,
-  });
-  if (column.kind === "stamp") return say("other", "times");
-  if (column.kind === "text") return say("other", "words");
-  if (shape.count === 0)
-    return say(hasTemperatureWord(column) ? "temperature" : "other", "no number in it", false);
-  return judgeNumbers(column, shape, say);
-}
+/** Heights at which columns that hardly change are zones of a kiln that holds, and how near they are [in its unit]. */
+const HOLDING = { least: 90, most: 2600, apart: 30, share: 0.08, range: 80 };
 
-function hasTemperatureWord(column: Column): boolean {
-  return columnUnit(column) !== null || WORDS.temperature.test(column.name);
-}
-
-function judgeNumbers(
-  column: Column,
-  shape: Shape,
-  say: (role: ChannelRole, because: string, isSure?: boolean) => Judged,
-): Judged {
-  const { name, unitText } = column;
-  const plain = name.replace(/_/g, " ");
-  const unit = columnUnit(column);
-  const isOther = unit === null && (OTHER_UNIT.test(unitText) || OTHER_UNIT_IN_NAME.test(name));
-  if (WORDS.coldJunction.test(plain)) return say("cold-junction", "its name says so");
-  if (WORDS.output.test(plain) && unit === null) return say("output", "its name says so");
-  if (/^[([]?%[)\]]?$/.test(unitText.trim()) || /%/.test(name))
-    return say("output", "its unit is %");
-  if (WORDS.setPoint.test(plain) && !isOther) return say("set-point", "its name says so");
-  if (isOther) return say("other", "its unit is none of temperature");
-  if (unit !== null) return say("temperature", "its unit is one of temperature");
-  if (WORDS.nothing.test(plain)) return say("other", "its name says so");
-  if (WORDS.temperature.test(plain)) return say("temperature", "its name says so");
-  return judgeByShape(shape, say);
-}
-
-function judgeByShape(
-  shape: Shape,
-  say: (role: ChannelRole, because: string, isSure?: boolean) => Judged,
-): Judged {
-  const range = shape.greatest - shape.least;
-  if (shape.isWhole && shape.medianStep === 1 && shape.risingShare > 0.97)
-    return say("other", "it counts up by one");
-  if (shape.greatest <= 60 && shape.least >= 5 && range < 30)
-    return say("other", "it stays near room temperature", false);
-  if (
-    shape.greatest <= 100.5 &&
-    shape.least >= -0.5 &&
-    (range <= 1 || shape.medianStep > 0.12 * range)
-  )
-    return say("output", "it jumps about between 0 and 100", false);
-  if (range < 30) return say("other", "it hardly changes", false);
-  if (shape.greatest > 3300 || shape.least < -480)
-    return say("other", "too large for a kiln", false);
-  if (shape.medianStep > 0.12 * range) return say("other", "it jumps about", false);
-  return say("temperature", "it changes smoothly, as a kiln does", false);
-}
-
-/** Looks at the columns together: labelled ones rule, alike ones follow, a set point leads in straight steps. */
-function settle(judged: readonly Judged[]): readonly Judged[] {
-  const sure = judged.filter((each) => each.role === "temperature" && each.isSure);
-  const followed = judged.map((each): Judged => {
-    if (each.role !== "temperature" || each.isSure || sure.length === 0) return each;
-    const isAlike = sure.some(
-      (other) => correlation(other.column.numbers, each.column.numbers) > ALIKE,
-    );
-    return isAlike
-      ? { ...each, because: "it runs like the temperatures beside it" }
-      : { ...each, role: "other", because: "it is not labelled, others are" };
-  });
-  const temperatures = followed.filter((each) => each.role === "temperature");
-  if (temperatures.length < 2) return followed;
-  const straight = temperatures.filter((each) => isStraight(each.column.numbers));
-  if (straight.length !== 1 || straight[0] === undefined) return followed;
-  return followed.map((each) =>
-    each === straight[0]
-      ? { ...each, role: "set-point", because: "it runs in exact lines and steps, as no kiln does" }
+/** Columns without names that hardly change, taken for zones of a kiln that holds when several lie together. */
+function withHolding(judged: readonly Judged[]): readonly Judged[] {
+  if (judged.some((each) => each.role === "temperature" && each.isSure)) return judged;
+  const still = judged.filter(
+    ({ role, because, shape, column }) =>
+      role === "other" &&
+      /^column \d+$/.test(column.name) &&
+      (because === HARDLY || (because === JUMPS && shape.greatest - shape.least < HOLDING.range)) &&
+      shape.first > HOLDING.least &&
+      shape.first < HOLDING.most,
+  );
+  const isNear = (a: Judged, b: Judged) =>
+    Math.abs(a.shape.first - b.shape.first) < HOLDING.apart + HOLDING.share * a.shape.first;
+  const isHolding = ({ role, column }: Judged) => {
+    if (role !== "temperature") return false;
+    const { greatest, least } = shapeOf(steadyValues(column.numbers));
+    return greatest - least < HOLDING.range;
+  };
+  const taken = [...still, ...judged.filter(isHolding)];
+  const zones = still.filter((each) =>
+    taken.some((other) => other !== each && isNear(each, other)),
+  );
+  return judged.map((each) =>
+    zones.includes(each)
+      ? {
+          ...each,
+          role: "temperature",
+          because: "it lies beside another as the zones of a kiln that holds",
+        }
       : each,
   );
 }
 
-/** Whether nearly all second differences are zero within the last digit, and it does move. */
-function isStraight(values: Float64Array): boolean {
-  const shape = shapeOf(values);
-  const range = shape.greatest - shape.least;
-  if (!(range > 50)) return false;
-  let straight = 0;
-  let bends = 0;
-  let moving = 0;
-  for (let i = 2; i < values.length; i++) {
-    const step = (values[i] as number) - (values[i - 1] as number);
-    const bend = step - ((values[i - 1] as number) - (values[i - 2] as number));
-    if (Number.isNaN(bend)) continue;
-    bends++;
-    if (step !== 0) moving++;
-    if (Math.abs(bend) <= 1e-6 * range) straight++;
-  }
-  return bends > 20 && moving > 0.2 * bends && straight > 0.95 * bends;
+/** The columns with their roles, and the other way to take them, when there is one. */
+interface Settled {
+  readonly columns: readonly Judged[];
+  readonly runnerUp: string | null;
+  /** Whether the other way is as good. */
+  readonly isGuess: boolean;
+}
+
+/** Looks at the columns together: labelled ones rule, alike ones follow, a set point leads in straight steps. */
+function settle(all: readonly Judged[], clock: Float64Array | null): Settled {
+  const judged = withHolding(all);
+  const sure = judged.filter((each) => each.role === "temperature" && each.isSure);
+  const known = sure.length > 0 ? sure : judged.filter((each) => each.role === "temperature");
+  const followed = judged.map((each): Judged => {
+    const isOpen = !each.isSure && each.column.kind === "number" && each.shape.count > 0;
+    if (!isOpen || known.includes(each)) return each;
+    const isAlike = known.some((other) => runAlike(other, each));
+    if (isAlike)
+      return { ...each, role: "temperature", because: "it runs like the temperatures beside it" };
+    return each.role === "temperature"
+      ? { ...each, role: "other", because: "it is not labelled, others are" }
+      : each;
+  });
+  const indoors = followed.map((each) => (isIndoors(each, followed) ? asIndoors(each) : each));
+  const temperatures = indoors.filter((each) => each.role === "temperature");
+  const { setPoints, doubtful } = setPointsAmong(
+    temperatures.map(({ column }) => ({ name: column.name, values: column.numbers })),
+    clock,
+  );
+  const columns = indoors.map(
+    (each): Judged =>
+      setPoints.includes(each.column.numbers)
+        ? { ...each, role: "set-point", because: STRAIGHT }
+        : each,
+  );
+  const found = columns.filter((each) => each.because === STRAIGHT);
+  return {
+    columns,
+    isGuess: found.length === 0 && doubtful.length > 0,
+    runnerUp:
+      found.length > 0
+        ? `${listed(found.map(({ column }) => column.name))} as a temperature`
+        : doubtful.length > 0
+          ? `${doubtful.length > 1 ? "one of " : ""}${listed(doubtful)} as a set point, which would look the same here`
+          : null,
+  };
+}
+
+function listed(names: readonly string[]): string {
+  return names.slice(0, 6).join(", ");
+}
+
+/** Change of a kiln, or lead of it, beside which a column near room temperature is none of its zones [in its unit]. */
+const KILN_RANGE = 60;
+/** Change of a kiln that is enough when it is so many times that of the column. */
+const MUCH_MORE = { range: 30, times: 10 };
+
+/** Whether a column without a name stays near room temperature while a kiln beside it moves. */
+function isIndoors({ shape, column, role }: Judged, all: readonly Judged[]): boolean {
+  if (role !== "temperature" || !/^column \d+$/.test(column.name)) return false;
+  const unit = columnUnit(column);
+  const units: readonly LogUnit[] = unit === null ? ["C", "F", "K"] : [unit];
+  const isNear = units.some((each) => {
+    const least = celsiusFrom(shape.least, each);
+    const most = celsiusFrom(shape.greatest, each);
+    return least > 5 && most < 60 && most - least < 25;
+  });
+  const own = MUCH_MORE.times * (shape.greatest - shape.least);
+  const isKiln = (other: Judged) =>
+    other.role === "temperature" &&
+    (other.shape.greatest - other.shape.least >
+      Math.min(KILN_RANGE, Math.max(MUCH_MORE.range, own)) ||
+      other.shape.least - shape.greatest > KILN_RANGE);
+  return isNear && all.some(isKiln);
+}
+
+function asIndoors(judged: Judged): Judged {
+  const because = "it stays near room temperature while another column does not";
+  return { ...judged, role: "cold-junction", because, isSure: false };
+}
+
+/** Whether an unlabelled column moves with a temperature, about as far and at about the same height. */
+function runAlike(known: Judged, open: Judged): boolean {
+  const range = ({ shape }: Judged) => shape.greatest - shape.least;
+  const isOfSize =
+    range(open) > 0.5 * range(known) &&
+    range(open) < 2 * range(known) &&
+    Math.abs(open.shape.greatest - known.shape.greatest) < 0.5 * range(known) + 20;
+  return isOfSize && correlation(known.column.numbers, open.column.numbers) > ALIKE;
 }

@@ -9,6 +9,8 @@ const REACH = 5;
 const LIMIT = 5 * 1.4826;
 /** Near the ends of a log the line is only known on one side, and the limit is as much wider. */
 const END_TIMES = 2;
+/** The first or last reading of all has only one neighbour: it must leave by this many usual steps. Own choice. */
+const LAST_TIMES = 5;
 /** Least departure worth the name [K]; below it no result of a firing changes. */
 const LEAST_K = 5;
 /** Least departure from the line that is called a spike, in usual second differences, and in digits. */
@@ -34,11 +36,9 @@ function departureFloor(temps: Float64Array): number {
   let resolution = Number.POSITIVE_INFINITY;
   const stride = Math.max(1, Math.floor(temps.length / 5000));
   for (let i = 1; i + 1 < temps.length; i += stride) {
-    const [before, here, after] = [temps[i - 1], temps[i], temps[i + 1]] as [
-      number,
-      number,
-      number,
-    ];
+    const before = temps[i - 1] as number;
+    const here = temps[i] as number;
+    const after = temps[i + 1] as number;
     bends.push(Math.abs(here - (before + after) / 2));
     const step = Math.abs(here - before);
     if (step > 1e-9 && step < resolution) resolution = step;
@@ -81,22 +81,62 @@ function isSpike(
     offs.push((temps[i] as number) - slope * ((times[i] as number) - origin));
   const middle = median(offs);
   const spread = median(offs.map((off) => Math.abs(off - middle)));
-  const departure = Math.abs((temps[at] as number) - middle);
+  const departures = offs.map((off) => off - middle);
+  const here = at - from;
+  const departure = Math.abs(departures[here] as number);
   const isAtEnd = at < 3 || at >= temps.length - 3;
   const limit = Math.max(LIMIT * spread, floor) * (isAtEnd ? END_TIMES : 1);
-  return departure > limit && isAlone(temps, at, departure);
+  if (departure <= limit || !comesHome(departures, here)) return false;
+  const isLast = at === 0 || at === temps.length - 1;
+  return isLast
+    ? departure > LAST_TIMES * largestStep(temps, { at, from, to })
+    : isSudden(times.subarray(from, to), departures, here);
 }
 
-/** A spike comes back: on at least one side of it, within three readings, lies a way home. */
-function isAlone(temps: Float64Array, at: number, departure: number): boolean {
-  const here = temps[at] as number;
+/**
+ * A spike comes back: on each side of it that the log has, within three readings, lies a way home.
+ * Where the rate of a firing changes, the readings only go further off.
+ */
+function comesHome(departures: readonly number[], at: number): boolean {
+  const here = departures[at] as number;
   const comesBack = (step: 1 | -1) => {
     for (let k = 1; k <= 3; k++) {
-      const other = temps[at + step * k];
+      const other = departures[at + step * k];
       if (other === undefined) return true;
-      if (Math.abs(other - here) > departure / 2) return true;
+      if ((here - other) * Math.sign(here) > Math.abs(here) / 2) return true;
     }
     return false;
   };
   return comesBack(1) && comesBack(-1);
+}
+
+/** Largest step between the readings about one, without those to and from it. */
+function largestStep(
+  temps: Float64Array,
+  { at, from, to }: { readonly at: number; readonly from: number; readonly to: number },
+): number {
+  let most = 0;
+  for (let i = from + 1; i < to; i++) {
+    const step = Math.abs((temps[i] as number) - (temps[i - 1] as number));
+    if (i !== at && i - 1 !== at && step > most) most = step;
+  }
+  return most;
+}
+
+/** Share of a spike's departure that one step near it makes at least, beyond the slope there; at the turn of a firing none does. */
+const SUDDEN_SHARE = 0.7;
+
+/** A spike is left or reached in one step; a sharp peak in a coarse log is climbed in several. */
+function isSudden(times: Float64Array, departures: readonly number[], at: number): boolean {
+  const from = Math.max(1, at - 2);
+  const to = Math.min(departures.length - 1, at + 3);
+  const least = SUDDEN_SHARE * Math.abs(departures[at] as number);
+  const spans: number[] = [];
+  for (let i = from; i <= to; i++) spans.push((times[i] as number) - (times[i - 1] as number));
+  const usual = Math.min(...spans);
+  return spans.some((span, k) => {
+    const step = (departures[from + k] as number) - (departures[from + k - 1] as number);
+    // Where readings are lacking, a large step is no sudden one.
+    return span < 2 * usual && Math.abs(step) > least;
+  });
 }

@@ -1,4 +1,5 @@
 import type { Curve } from "../../curve/Curve.ts";
+import { lastAtOrBefore } from "../../curve/temperatureAt.ts";
 import type { LogFault } from "../LogReading.ts";
 
 /** A named Curve. */
@@ -82,9 +83,9 @@ function runsOf(curve: Curve): readonly Run[] {
 function changeOver({ timesSeconds, tempsC }: Curve, run: Run): number {
   let least = Number.POSITIVE_INFINITY;
   let greatest = Number.NEGATIVE_INFINITY;
-  for (let i = 0; i < timesSeconds.length; i++) {
-    const time = timesSeconds[i] as number;
-    if (time < run.fromSeconds || time > run.toSeconds) continue;
+  let i = Math.max(0, lastAtOrBefore(timesSeconds, run.fromSeconds));
+  if ((timesSeconds[i] as number) < run.fromSeconds) i++;
+  for (; i < timesSeconds.length && (timesSeconds[i] as number) <= run.toSeconds; i++) {
     least = Math.min(least, tempsC[i] as number);
     greatest = Math.max(greatest, tempsC[i] as number);
   }

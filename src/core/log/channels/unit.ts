@@ -1,10 +1,12 @@
+import { selected } from "../../curve/selected.ts";
 import { failed, ok, type Result } from "../../problem.ts";
 import { celsiusFromFahrenheit, celsiusFromKelvin } from "../../units/temperature.ts";
 import { decision } from "../decision.ts";
 import type { Decision, LogOptions } from "../LogReading.ts";
-import { shapeOf } from "../statistics.ts";
 import type { Column } from "../text/table.ts";
 import { columnUnit } from "./columnUnit.ts";
+import { steadyValues } from "./steadyValues.ts";
+import { wildStretch } from "./wildRows.ts";
 
 /** A scale that a log may be written in. */
 export type LogUnit = "C" | "F" | "K";
@@ -22,7 +24,11 @@ export interface UnitChoice {
  */
 const HOTTEST_KILN_C = 1420;
 /** Room temperatures at which a firing begins [°C]: common practice. */
-const ROOM_C = { from: 10, to: 40 };
+const ROOM_C = { from: 8, to: 40 };
+/** No shed that a kiln is fired in is colder [°C]: common practice, wide on purpose. */
+const COLDEST_SHED_C = -5;
+/** A log whose numbers stay below this is of no firing in °C or °F, and nothing about kilns tells its unit. */
+const NO_FIRING = 40;
 
 const SIGN: Readonly<Record<LogUnit, string>> = { C: "°C", F: "°F", K: "K" };
 
@@ -52,11 +58,13 @@ export function decideUnit(
         confidence: "told",
         because: "it was given as an option",
         option,
+        says: { unit: told },
       }),
     });
   }
   const labelled = temperatures.map(columnUnit).find((unit) => unit !== null) ?? null;
   const stated = labelled ?? preambleUnit;
+  const isOne = temperatures.every((column) => (columnUnit(column) ?? stated) === stated);
   if (stated === null) return likelyUnit(temperatures, options);
   const because =
     labelled !== null
@@ -65,70 +73,126 @@ export function decideUnit(
   return ok({
     unit: stated,
     of: (column) => columnUnit(column) ?? stated,
-    decision: decision("unit", SIGN[stated], { confidence: "certain", because, option }),
+    decision: decision("unit", SIGN[stated], {
+      confidence: "certain",
+      because,
+      option,
+      // What is told holds for every column, so it cannot say that they differ.
+      ...(isOne && { says: { unit: stated } }),
+    }),
   });
 }
 
 function likelyUnit(temperatures: readonly Column[], options: LogOptions): Result<UnitChoice> {
-  const { start, peak } = startAndPeak(temperatures);
-  const possible = possibleUnits(start, peak);
-  const [unit] = possible;
-  const asUnits = (list: readonly LogUnit[]) => list.map((each) => SIGN[each]).join(" or ");
-  if (possible.length !== 1 || unit === undefined)
+  const calm = calmColumns(temperatures);
+  const range = rangeOf(calm);
+  const grid = gridUnit(calm);
+  const possible = possibleUnits(range);
+  const [unit] = grid !== null && possible.includes(grid.unit) ? [grid.unit] : possible;
+  const isSettled = possible.length === 1 || (grid !== null && possible.includes(grid.unit));
+  const { start, least, peak } = range;
+  const fall = least < start - 5 ? `, fall to ${shown(least)}` : "";
+  const seen = `start at ${shown(start)}${fall} and peak at ${shown(peak)}`;
+  if (!isSettled || unit === undefined)
     return failed({
       code: "log/unit-unknown",
-      what: `the temperatures start at ${shown(start)} and peak at ${shown(peak)}, which could be ${asUnits(possible.length > 0 ? possible : ["C", "F", "K"])}`,
+      what: `the temperatures ${seen}, which could be ${asUnits(possible.length > 0 ? possible : ["C", "F", "K"])}`,
       where: options.name,
       expected: "a unit in the header, in a row under it, in the cells, or above the table",
       fix: "say it with --log-unit C or --log-unit F (or K)",
     });
+  const isByGrid = possible.length > 1 && grid !== null;
   return ok({
     unit,
     of: () => unit,
     decision: decision("unit", SIGN[unit], {
-      confidence: "likely",
-      because: `no unit is written; a start at ${shown(start)} and a peak at ${shown(peak)} are possible only in ${SIGN[unit]}`,
+      confidence: isByGrid ? "guessed" : "likely",
+      because: isByGrid
+        ? `no unit is written; ${grid.because}`
+        : `no unit is written; temperatures that ${seen} are possible only in ${SIGN[unit]}`,
+      runnerUp: isByGrid ? asUnits(possible.filter((each) => each !== unit)) : null,
       option: "--log-unit C, F or K",
+      says: { unit },
     }),
   });
+}
+
+function asUnits(list: readonly LogUnit[]): string {
+  return list.map((each) => SIGN[each]).join(" or ");
 }
 
 function shown(value: number): string {
   return Number.isFinite(value) ? String(Math.round(value * 10) / 10) : "nothing";
 }
 
-function startAndPeak(temperatures: readonly Column[]): { start: number; peak: number } {
-  let start = Number.NaN;
-  let peak = Number.NEGATIVE_INFINITY;
-  for (const column of temperatures) {
-    const values = column.numbers.filter((value) => value < 3300 && value > -460);
-    const shape = shapeOf(values);
-    if (Number.isNaN(start)) start = shape.first;
-    peak = Math.max(peak, robustPeak(values));
+/** Readings without those that no kiln gives, and without columns that jump wildly. */
+function calmColumns(temperatures: readonly Column[]): readonly Float64Array[] {
+  const all = temperatures.map(({ numbers }) => numbers);
+  const calm = all.filter(
+    (numbers) =>
+      wildStretch(
+        numbers,
+        all.filter((other) => other !== numbers),
+      ) === null,
+  );
+  return (calm.length > 0 ? calm : all).map(steadyValues).filter((values) => values.length > 0);
+}
+
+interface Range {
+  readonly start: number;
+  readonly least: number;
+  readonly peak: number;
+}
+
+function rangeOf(columns: readonly Float64Array[]): Range {
+  let least = Number.NaN;
+  let peak = Number.NaN;
+  for (const values of columns) {
+    const copy = values.slice();
+    const spare = Math.min(3, Math.floor(copy.length / 200));
+    const [low, high] = [selected(copy, spare), selected(copy, copy.length - 1 - spare)];
+    if (!(low >= least)) least = low;
+    if (!(high <= peak)) peak = high;
   }
-  return { start, peak };
+  return { start: columns[0]?.[0] ?? Number.NaN, least, peak };
 }
 
-/** Greatest value that has a fellow near it, so that one wild reading does not rule. */
-function robustPeak(values: Float64Array): number {
-  const sorted = Float64Array.from(values).sort();
-  const spare = Math.min(3, Math.floor(sorted.length / 50));
-  return sorted.length === 0 ? Number.NaN : (sorted[sorted.length - 1 - spare] as number);
-}
-
-/** Units that start and peak leave open; a start at room temperature settles it unless a peak forbids. */
-function possibleUnits(start: number, peak: number): readonly LogUnit[] {
+/**
+ * Units that the numbers leave open: none in which the kiln would be hotter than any, or colder than
+ * any shed, at any time. A start at room temperature in °C settles it, since no firing begins in frost.
+ */
+function possibleUnits({ start, least, peak }: Range): readonly LogUnit[] {
+  if (peak < NO_FIRING) return ["C", "F"];
   const units: readonly LogUnit[] = ["C", "F", "K"];
   const fits = units.filter((unit) => celsiusFrom(peak, unit) <= HOTTEST_KILN_C);
-  const fromRoom = fits.filter((unit) => {
-    const startC = celsiusFrom(start, unit);
-    return startC >= ROOM_C.from && startC <= ROOM_C.to;
-  });
-  // A cold start in °C is far below freezing in the other scales, which no firing begins with.
-  if (fromRoom.includes("C")) return ["C"];
-  if (fits.includes("C"))
-    return fits.includes("K") && fromRoom.includes("K") ? ["C", "K"] : ["C", "F"];
-  if (fromRoom.includes("F")) return ["F"];
-  if (!fits.includes("K")) return ["F"];
-  return celsiusFrom(start, "K") >= ROOM_C.from - 20 ? ["F", "K"] : ["F"];
+  const cold = Math.min(start, least);
+  if (fits.includes("C") && cold >= ROOM_C.from && cold <= ROOM_C.to) return ["C"];
+  return fits.filter((unit) => celsiusFrom(cold, unit) >= COLDEST_SHED_C);
+}
+
+/** Readings from which a grid can be seen. */
+const GRID_READINGS = 20;
+
+/**
+ * A log of whole degrees that was converted to the other scale shows it: 68.0, 69.8, 71.6 °F are
+ * 20, 21, 22 °C, and 20.0, 20.6, 21.1 °C are 68, 69, 70 °F.
+ */
+function gridUnit(
+  columns: readonly Float64Array[],
+): { readonly unit: LogUnit; readonly because: string } | null {
+  const values = columns.flatMap((column) => Array.from(column.subarray(0, 2000)));
+  const fractions = new Set(values.map((value) => Math.round((value % 1) * 10)));
+  if (values.length < GRID_READINGS || fractions.size < 3) return null;
+  const isWhole = (value: number, slack: number) => Math.abs(value - Math.round(value)) < slack;
+  if (values.every((value) => isWhole((value - 32) / 1.8, 0.01)))
+    return { unit: "F", because: "all numbers are whole degrees Celsius turned into °F" };
+  // Each number, rounded to a tenth, stands for one whole degree Fahrenheit: 5 of 9 tenths occur.
+  if (values.every((value) => isTenthOfFahrenheit(value)))
+    return { unit: "C", because: "all numbers are whole degrees Fahrenheit turned into °C" };
+  return null;
+}
+
+function isTenthOfFahrenheit(value: number): boolean {
+  const back = (Math.round(value * 1.8 + 32) - 32) / 1.8;
+  return Math.abs(Math.round(back * 10) / 10 - value) < 0.001;
 }

@@ -10,10 +10,23 @@ export type CellKind = "empty" | "number" | "grouped" | "stamp" | "missing" | "t
 const MISSING =
   /^(?:nan|-?1\.#(?:ind|qnan|inf).*|[+-]?inf(?:inity)?|n\/?a|n\.a\.|null|none|nil|[-–—._*?]+|o\.?l\.?|open|over(?:load|range|flow)?|under(?:range|flow)?|err(?:or)?[ .:]?\d*|fail(?:ed)?|fault|burn-?out|bad|invalid|no ?data|missing|disconnected|off ?line|#(?:div\/0!|n\/a|value!|ref!|num!|null!|name\?|wert!))$/i;
 
+/** Blanks and the apostrophe that stand between thousands, beside the mark that is not the decimal one. */
+const GROUP_BLANKS = " '’\\u00a0\\u2007\\u2009\\u202f";
+/** A unit of temperature, a percent sign, a flag of one letter, or a unit of time behind a number. */
+const SUFFIX = "([°º˚\ufffdÂ]{0,2}\\s?[CFK]|℃|℉|degC?F?|degrees? [CF])|%|[a-zA-Z*!]|min|sec|hrs?";
+
 const NUMBER: Readonly<Record<DecimalMark, RegExp>> = {
-  ".": /^([+-]?)(?:(\d{1,3}(?:[,'’   ]\d{3})+)|(\d*))(?:\.(\d*))?(e[+-]?\d+)?\s*(?:([°º˚�Â]{0,2}\s?[CFK]|℃|℉|degC?F?|degrees? [CF])|%|[a-zA-Z*!]|min|sec|hrs?)?$/i,
-  ",": /^([+-]?)(?:(\d{1,3}(?:[.'’   ]\d{3})+)|(\d*))(?:,(\d*))?(e[+-]?\d+)?\s*(?:([°º˚�Â]{0,2}\s?[CFK]|℃|℉|degC?F?|degrees? [CF])|%|[a-zA-Z*!]|min|sec|hrs?)?$/i,
+  ".": numberShape("\\.", ","),
+  ",": numberShape(",", "."),
 };
+
+function numberShape(decimal: string, group: string): RegExp {
+  const groups = `\\d{1,3}(?:[${group}${GROUP_BLANKS}]\\d{3})+`;
+  return new RegExp(
+    `^([+-]?)(?:(${groups})|(\\d*))(?:${decimal}(\\d*))?(e[+-]?\\d+)?\\s*(?:${SUFFIX})?$`,
+    "i",
+  );
+}
 
 /** A cell's number with what was seen beside it. */
 export interface CellNumber {

@@ -5,6 +5,9 @@
 const UPPER_HALF =
   "ÇüéâäàåçêëèïîìÄÅÉæÆôöòûùÿÖÜø£Ø×ƒáíóúñÑªº¿®¬½¼¡«»░▒▓│┤ÁÂÀ©╣║╗╝¢¥┐└┴┬├─┼ãÃ╚╔╩╦╠═╬¤ðÐÊËÈıÍÎÏ┘┌█▄¦Ì▀ÓßÔÒõÕµþÞÚÛÙýÝ¯´\u00ad±‗¾¶§÷¸°¨·¹³²■\u00a0";
 
+/** What the encoding is called here. */
+export const CODE_PAGE_850 = "code page 850";
+
 /** Bytes of code page 850 as text. */
 export function decodeCodePage850(bytes: Uint8Array): string {
   const pieces: string[] = [];

@@ -1,12 +1,14 @@
 import { failed, ok, type Result } from "../../problem.ts";
 import { decision } from "../decision.ts";
 import type { Decision } from "../LogReading.ts";
-import { decodeCodePage850 } from "./codePage850.ts";
-import { decodeBytes } from "./textDecoder.ts";
+import { CODE_PAGE_850, decodeCodePage850 } from "./codePage850.ts";
+import { decodeBytes, encodingName } from "./textDecoder.ts";
 
 /** A file as text, and how its encoding was decided. */
 export interface DecodedText {
   readonly text: string;
+  /** Usual name of the encoding, or `code page 850`. */
+  readonly encoding: string;
   readonly decision: Decision;
 }
 
@@ -14,6 +16,8 @@ export interface DecodedText {
 const LOOK_BYTES = 65_536;
 /** Share of control characters above which a file is no text; real logs have none or a handful. */
 const MOST_CONTROL_SHARE = 0.02;
+
+const PLAIN_ASCII = "it holds plain ASCII only";
 
 /** First bytes of files that are often taken for a log. */
 const SIGNATURES: readonly { readonly bytes: readonly number[]; readonly name: string }[] = [
@@ -26,13 +30,17 @@ const SIGNATURES: readonly { readonly bytes: readonly number[]; readonly name: s
 ];
 
 /** Bytes that stand for the degree sign before C or F, by encoding; the last resort comes after. */
-const DEGREE_SIGNS: readonly { readonly bytes: readonly number[]; readonly encoding: string }[] = [
+const DEGREE_SIGNS: readonly {
+  readonly bytes: readonly number[];
+  readonly encoding: string;
+  readonly because?: string;
+}[] = [
   { bytes: [0x81, 0x8b], encoding: "shift_jis" },
   { bytes: [0x81, 0x8e], encoding: "shift_jis" },
   { bytes: [0xa1, 0xe3], encoding: "gb18030" },
   { bytes: [0xa1, 0xe6], encoding: "gb18030" },
   { bytes: [0xb0], encoding: "windows-1252" },
-  { bytes: [0xf8], encoding: "code page 850" },
+  { bytes: [0xf8], encoding: CODE_PAGE_850 },
   { bytes: [0xa1], encoding: "macintosh" },
   { bytes: [0x9c], encoding: "koi8-r" },
 ];
@@ -90,7 +98,8 @@ function toldEncoding(bytes: Uint8Array, encoding: string): DecodedText | null {
   const codePage = /^(cp|ibm|code page )?(437|850)$/i.test(encoding);
   const text = codePage ? decodeCodePage850(bytes) : decodeBytes(bytes, encoding, false);
   if (text === null) return null;
-  return decided(text, encoding, "told", "it was given as an option");
+  const name = codePage ? CODE_PAGE_850 : (encodingName(encoding) ?? encoding);
+  return { ...decided(text, encoding, "told", "it was given as an option"), encoding: name };
 }
 
 function decideEncoding(bytes: Uint8Array): DecodedText {
@@ -108,10 +117,13 @@ function decideEncoding(bytes: Uint8Array): DecodedText {
   const utf8 = decodeBytes(bytes, "utf-8", true);
   if (utf8 !== null) {
     const plain = !/[^\0-\x7f]/.test(utf8);
-    const because = plain ? "it holds plain ASCII only" : "every byte is well-formed UTF-8";
+    const because = plain ? PLAIN_ASCII : "every byte is well-formed UTF-8";
     return decided(utf8, "utf-8", "certain", because);
   }
-  const sign = DEGREE_SIGNS.find((known) => hasDegreeSign(bytes, known.bytes));
+  const sign =
+    DEGREE_SIGNS.find((known) => hasDegreeSign(bytes, known.bytes)) ??
+    codePageBlank(bytes) ??
+    codePageLetter(bytes);
   if (sign === undefined)
     return decided(
       lenient(bytes, "windows-1252"),
@@ -120,8 +132,13 @@ function decideEncoding(bytes: Uint8Array): DecodedText {
       "it is not UTF-8 and nothing else gives it away; only words can be affected, not numbers",
     );
   const text =
-    sign.encoding === "code page 850" ? decodeCodePage850(bytes) : lenient(bytes, sign.encoding);
-  return decided(text, sign.encoding, "likely", "its byte before C or F is a degree sign there");
+    sign.encoding === CODE_PAGE_850 ? decodeCodePage850(bytes) : lenient(bytes, sign.encoding);
+  return decided(
+    text,
+    sign.encoding,
+    "likely",
+    sign.because ?? "its byte before C or F is a degree sign there",
+  );
 }
 
 function decided(
@@ -132,7 +149,13 @@ function decided(
 ): DecodedText {
   return {
     text,
-    decision: decision("encoding", encoding, { confidence, because, option: "--encoding NAME" }),
+    encoding,
+    decision: decision("encoding", encoding, {
+      confidence,
+      because,
+      option: "--encoding NAME",
+      says: { encoding },
+    }),
   };
 }
 
@@ -165,6 +188,39 @@ function wideEncoding(bytes: Uint8Array): string | null {
   if (odd > 0.7 * pairs && even < 0.1 * pairs) return "utf-16le";
   if (even > 0.7 * pairs && odd < 0.1 * pairs) return "utf-16be";
   return null;
+}
+
+/** Byte 255 between two digits can only be the hard space that code page 850 has there. */
+function codePageBlank(
+  bytes: Uint8Array,
+): { readonly encoding: string; readonly because: string } | undefined {
+  const isDigit = (byte: number | undefined) => byte !== undefined && byte >= 48 && byte <= 57;
+  for (let at = bytes.indexOf(0xff); at >= 0; at = bytes.indexOf(0xff, at + 1))
+    if (isDigit(bytes[at - 1]) && isDigit(bytes[at + 1]))
+      return {
+        encoding: "code page 850",
+        because: "its byte between thousands is a hard space there",
+      };
+  return undefined;
+}
+
+/** Bytes of ü, é, ä, ö and û in code page 850; elsewhere they are quotes and dashes, or nothing. */
+const CODE_PAGE_LETTERS: readonly number[] = [0x81, 0x82, 0x84, 0x94, 0x96];
+
+/** Between two letters such a byte can only be a letter: `M\x84r` is März. */
+function codePageLetter(
+  bytes: Uint8Array,
+): { readonly encoding: string; readonly because: string } | undefined {
+  const isLetter = (byte: number | undefined) =>
+    byte !== undefined && /[a-z]/i.test(String.fromCharCode(byte));
+  for (const letter of CODE_PAGE_LETTERS)
+    for (let at = bytes.indexOf(letter); at >= 0; at = bytes.indexOf(letter, at + 1))
+      if (isLetter(bytes[at - 1]) && isLetter(bytes[at + 1]))
+        return {
+          encoding: CODE_PAGE_850,
+          because: "a byte between two letters is one with an accent there",
+        };
+  return undefined;
 }
 
 function hasDegreeSign(bytes: Uint8Array, sign: readonly number[]): boolean {

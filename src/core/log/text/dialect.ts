@@ -1,25 +1,46 @@
+import type { Problem } from "../../problem.ts";
 import { decision } from "../decision.ts";
 import type { Decision, LogOptions, SplitQuoted } from "../LogReading.ts";
-import { type CellKind, cellKind, type DecimalMark, parseNumber } from "./cellKind.ts";
-import { cellSplitter } from "./cells.ts";
+import { beginsAsRow } from "./beginsAsRow.ts";
+import { cellKind, type DecimalMark } from "./cellKind.ts";
+import { cellSplitter, type SplitCells } from "./cells.ts";
+import { commonLength, dialectScore, isBodyLike } from "./dialectScore.ts";
+import { type FixedColumn, fixedColumns } from "./fixedColumns.ts";
+import { isGroupMark } from "./groupMark.ts";
+import { isBeforeNotes } from "./isBeforeNotes.ts";
+import { isLoneDecimals } from "./loneDecimals.ts";
+import { looseCommas } from "./looseCommas.ts";
+import { areBlanksUneven } from "./unevenBlanks.ts";
 
 /** How rows are cut into cells and cells into numbers. */
 export interface Dialect {
   readonly delimiter: string;
   readonly decimal: DecimalMark;
+  /** Where the columns of a table in fixed width stand; null in any other. */
+  readonly columns: readonly FixedColumn[] | null;
   readonly decisions: readonly Decision[];
+  /** Why the cells cannot be told apart, or null. */
+  readonly problem: Problem | null;
 }
 
 interface Candidate {
   readonly delimiter: string;
   readonly decimal: DecimalMark;
   readonly score: number;
+  /** The other mark stands between thousands. */
+  readonly isGrouped: boolean;
 }
 
-const DELIMITERS = [",", ";", "\t", "|", " "] as const;
+const DELIMITERS = [",", ";", "\t", "|", "  ", " "] as const;
 const MARKS: readonly DecimalMark[] = [".", ","];
+/** Share of rows that must have as many cells at wide blanks; blank cells and remarks break some. */
+const MOST_WIDE_ROWS = 0.8;
 /** Rows looked at in each of the windows: near the beginning and in the middle. */
 const WINDOW_ROWS = 120;
+/** Rows from all over the file in which the marks of numbers are looked at. */
+const MARK_ROWS = 1500;
+/** How close the score of single blanks may come to that of wider ones and still lose. */
+const FIXED_WIDTH_LEAD = 0.25;
 
 /** What a delimiter is called in front of a person. */
 export function delimiterName(delimiter: string): string {
@@ -29,8 +50,9 @@ export function delimiterName(delimiter: string): string {
     "\t": "tab",
     "|": "bar",
     " ": "runs of blanks",
+    "  ": "runs of two or more blanks",
   };
-  return names[delimiter] ?? `"${delimiter}"`;
+  return Object.hasOwn(names, delimiter) ? (names[delimiter] as string) : `"${delimiter}"`;
 }
 
 /**
@@ -47,31 +69,151 @@ export function decideDialect(
   const windows = bodyWindows(records);
   // A tab is a blank as well; where nearly every row has one, it is the delimiter of the two.
   const tabbed = hasTabs(windows.flat());
-  const delimiters = told === null ? DELIMITERS.filter((each) => each !== " " || !tabbed) : [told];
-  const candidates: Candidate[] = [];
-  for (const delimiter of delimiters)
-    for (const decimal of marks) {
-      const split = cellSplitter(delimiter, splitQuoted);
-      const score = scoreOf(
-        windows.map((window) => window.map(split)),
+  const columns = tabbed || (told ?? "  ") !== "  " ? null : fixedColumns(records);
+  const delimiters =
+    told === null
+      ? DELIMITERS.filter((each) =>
+          each === "  " && columns !== null ? true : isPossible(each, windows.flat(), tabbed),
+        )
+      : [told];
+  const spread = spreadRows(records);
+  const isUneven = columns === null && areBlanksUneven(windows.flat());
+  const candidates = delimiters.flatMap((delimiter) => {
+    const split = cellSplitter(delimiter, splitQuoted, columns);
+    const rows = windows.map((window) => window.map(split));
+    const cells = rowsOfOneLength(spread.map(split));
+    const isLoose = LOOSE.includes(delimiter) && haveOtherMark(windows.flat(), delimiter);
+    const grouped = { ".": isGroupMark(cells, "."), ",": isGroupMark(cells, ",") };
+    return marks.map((decimal): Candidate => {
+      const isGrouped = grouped[decimal === "." ? "," : "."];
+      const isWrong = options.decimal === undefined && grouped[decimal];
+      const doubt = (isWrong ? 0.3 : 1) * (isLoose ? LOOSE_WEIGHT : 1);
+      const score = doubt * dialectScore(rows, { decimal, isGrouped });
+      return {
+        delimiter,
         decimal,
-      );
-      candidates.push({ delimiter, decimal, score });
-    }
+        score: score + (isUneven ? 0 : leadOf(delimiter, columns !== null)),
+        isGrouped,
+      };
+    });
+  });
   candidates.sort((a, b) => b.score - a.score);
-  const best = candidates[0] as Candidate;
+  const best = bestOf(candidates, records, options);
+  const split = cellSplitter(best.delimiter, splitQuoted, columns);
   return {
     delimiter: best.delimiter,
     decimal: best.decimal,
+    columns,
     decisions: [
       delimiterDecision(best, candidates, { told, byOption: options.delimiter !== undefined }),
       decimalDecision(best, candidates, options),
     ],
+    problem:
+      best.delimiter === "," && told === null ? commaProblem(records, split, options.name) : null,
   };
 }
 
+/**
+ * The candidate with the best score; where each row is one number with a decimal comma, one that cuts
+ * nothing, and where only a note stands behind some lone numbers, the one that cuts it off.
+ */
+function bestOf(
+  candidates: readonly Candidate[],
+  records: readonly string[],
+  options: LogOptions,
+): Candidate {
+  const first = candidates[0] as Candidate;
+  if (options.delimiter !== undefined || options.decimal !== undefined) return first;
+  const isLone = first.delimiter === "," && isLoneDecimals(records);
+  const isCut = (record: string) => beginsAsRow(record) && record.includes(first.delimiter);
+  const cutsNothing = isLone || !records.some(isCut);
+  if (!cutsNothing) return first;
+  const decimal = isLone ? "," : first.decimal;
+  const others = candidates.filter(
+    (each) => each.decimal === decimal && each.delimiter !== decimal,
+  );
+  const noted = others.find(({ delimiter }) => isBeforeNotes(delimiter, records));
+  return noted ?? (isLone ? others[0] : undefined) ?? first;
+}
+
+/** Wider blanks only stand between cells where nearly every row with a digit has some. */
+function isPossible(delimiter: string, rows: readonly string[], tabbed: boolean): boolean {
+  if (!delimiter.startsWith(" ")) return true;
+  if (delimiter === " " || tabbed) return !tabbed;
+  const counted = rows.filter((row) => /\d/.test(row));
+  const lengths = counted.map((row) => row.trim().split(/\s{2,}/).length);
+  const usual = Math.max(
+    ...lengths.map((length) => lengths.filter((each) => each === length).length),
+  );
+  return lengths.length > 0 && usual >= MOST_WIDE_ROWS * lengths.length && Math.max(...lengths) > 1;
+}
+
+/** Columns of fixed width are also cut by single blanks, but then names and dates fall apart. */
+function leadOf(delimiter: string, isFixed: boolean): number {
+  if (delimiter !== "  ") return 0;
+  return isFixed ? 2 * FIXED_WIDTH_LEAD : FIXED_WIDTH_LEAD;
+}
+
+/** Rows spread evenly over the file, for what only some of them show. */
+function spreadRows(records: readonly string[]): readonly string[] {
+  const stride = Math.max(1, Math.floor(records.length / MARK_ROWS));
+  const rows: string[] = [];
+  for (let at = 0; at < records.length; at += stride) rows.push(records[at] as string);
+  return rows;
+}
+
+/** Marks that stand inside cells as well, and by what they count less where other marks stand between cells. */
+const LOOSE: readonly string[] = [",", " ", "  "];
+const LOOSE_WEIGHT = 0.6;
+
+/** Whether nearly all rows that hold a delimiter hold a semicolon, a tab or a bar as well. */
+function haveOtherMark(rows: readonly string[], delimiter: string): boolean {
+  const begun = rows.filter((row) => /^\s*"?\d|\d:\d\d/.test(row) && row.includes(delimiter));
+  return [";", "\t", "|"].some(
+    (mark) => begun.filter((row) => row.includes(mark)).length > 0.8 * begun.length,
+  );
+}
+
+/** Rows of the length that most have, which begin as a time or a number does. */
+function rowsOfOneLength(rows: readonly (readonly string[])[]): readonly (readonly string[])[] {
+  const begun = rows.filter((cells) => beginsAsRow(cells.find((cell) => cell.trim() !== "") ?? ""));
+  const counts = new Map<number, number>();
+  for (const { length } of begun) counts.set(length, (counts.get(length) ?? 0) + 1);
+  const usual = [...counts].reduce((a, b) => (b[1] > a[1] ? b : a), [0, 0])[0];
+  return begun.filter(({ length }) => length === usual);
+}
+
+function commaProblem(records: readonly string[], split: SplitCells, name: string): Problem | null {
+  const looked = records.slice(0, 2 * WINDOW_ROWS).map(split);
+  const kinds = looked.map((cells) => cells.map((cell) => cellKind(cell, ".")));
+  const length = commonLength(kinds.filter(isBodyLike));
+  const isRow = (at: number) => looked[at]?.length === length && isBodyLike(kinds[at] ?? []);
+  const first = looked.findIndex((_, at) => isRow(at) && isRow(at + 1));
+  if (first < 0) return null;
+  const start = Math.max(0, first - 4);
+  const above = looked
+    .slice(start, first)
+    .filter((cells, at) => cells.length > 1 && !isBodyLike(kinds[start + at] ?? []));
+  const filled = (cells: readonly string[]) => cells.filter((cell) => cell.trim() !== "").length;
+  const header = above.reduce<readonly string[] | null>(
+    (most, cells) => (most === null || filled(cells) > filled(most) ? cells : most),
+    null,
+  );
+  const rows = looked.filter((_, at) => at >= first && isRow(at));
+  return looseCommas(rows, header, name);
+}
+
+/** Rows in a row with a tab, as a share of all, from which tabs stand between cells. */
+const TABBED_SHARE = 0.2;
+
 function hasTabs(rows: readonly string[]): boolean {
-  return rows.filter((row) => row.includes("\t")).length > 0.8 * rows.length;
+  let longest = 0;
+  let run = 0;
+  for (const row of rows) {
+    run = row.includes("\t") ? run + 1 : 0;
+    if (run > longest) longest = run;
+  }
+  return longest > 2 && longest > TABBED_SHARE * rows.length;
 }
 
 function declaredDelimiter(records: readonly string[]): string | null {
@@ -85,11 +227,13 @@ function delimiterDecision(
   { told, byOption }: { readonly told: string | null; readonly byOption: boolean },
 ): Decision {
   const option = "--delimiter CHARACTER";
+  const says = { delimiter: best.delimiter };
   if (told !== null)
     return decision("delimiter", delimiterName(best.delimiter), {
       confidence: byOption ? "told" : "certain",
       because: byOption ? "it was given as an option" : 'the first line says "sep="',
       option,
+      says,
     });
   const next = candidates.find((other) => other.delimiter !== best.delimiter);
   return decision("delimiter", delimiterName(best.delimiter), {
@@ -97,6 +241,7 @@ function delimiterDecision(
     because: "cut there, the rows have one length and their cells read as times and numbers",
     runnerUp: next !== undefined && next.score > 0.3 ? delimiterName(next.delimiter) : null,
     option,
+    says,
   });
 }
 
@@ -105,13 +250,15 @@ function decimalDecision(
   candidates: readonly Candidate[],
   options: LogOptions,
 ): Decision {
-  const choice = best.decimal === "." ? "point" : "comma";
+  const choice = nameOf(best.decimal);
   const option = "--decimal . or ,";
+  const says = { decimal: best.decimal };
   if (options.decimal !== undefined)
     return decision("decimal mark", choice, {
       confidence: "told",
-      because: "it was given as an option",
+      because: "it was given as an option; the other mark may stand between thousands",
       option,
+      says,
     });
   const next = candidates.find(
     (other) => other.delimiter === best.delimiter && other.decimal !== best.decimal,
@@ -121,9 +268,17 @@ function decimalDecision(
     confidence: isOpen ? "certain" : confidenceOf(best, next).confidence,
     because: isOpen
       ? "no number of the body depends on it"
-      : `numbers of the body are written with a decimal ${choice}`,
+      : best.isGrouped
+        ? `the ${best.decimal === "." ? "comma" : "point"} only stands before groups of three digits, between thousands`
+        : `numbers of the body are written with a decimal ${choice}`,
+    runnerUp: isOpen || next === undefined || next.score < 0.3 ? null : nameOf(next.decimal),
     option,
+    says,
   });
+}
+
+function nameOf(mark: DecimalMark): string {
+  return mark === "." ? "point" : "comma";
 }
 
 function confidenceOf(
@@ -141,98 +296,4 @@ function bodyWindows(records: readonly string[]): readonly (readonly string[])[]
   const first = filled(0).slice(0, WINDOW_ROWS);
   const middle = filled(Math.floor(records.length / 2)).slice(0, WINDOW_ROWS);
   return records.length > 2 * WINDOW_ROWS ? [first, middle] : [filled(0)];
-}
-
-/** From 0 to about 2: typed cells × rows of one length, and the two signs of a log. */
-function scoreOf(
-  windows: readonly (readonly (readonly string[])[])[],
-  decimal: DecimalMark,
-): number {
-  const kinds = windows.map((rows) => rows.map((cells) => cells.map((c) => cellKind(c, decimal))));
-  const all = kinds.flat();
-  const body = all.filter(isBodyLike);
-  if (body.length === 0) return 0;
-  const length = commonLength(body);
-  const even = body.filter((row) => row.length === length);
-  const typed = typedShare(even);
-  const columns = windows.flatMap((rows, w) =>
-    columnSigns(
-      rows.filter((_, r) => kinds[w]?.[r]?.length === length && isBodyLike(kinds[w][r] ?? [])),
-      decimal,
-    ),
-  );
-  const count = (wanted: ColumnSign) => columns.filter((sign) => sign === wanted).length;
-  const timeLike = count("stamp") + count("rising");
-  const hasTime = timeLike > 0;
-  // A temperature may only rise in the window, as the time does; then there are two such columns.
-  const hasSmooth = count("smooth") > 0 || (count("rising") > 0 && timeLike > windows.length);
-  const lone = length === 1 ? 0.5 : 1;
-  return (
-    lone * (typed * (even.length / body.length) * Math.sqrt(body.length / all.length)) +
-    (hasTime ? 0.4 : 0) +
-    (hasSmooth ? 0.4 : 0)
-  );
-}
-
-/** A row of a log's body has a number or a time in it and is not mostly words. */
-function isBodyLike(kinds: readonly CellKind[]): boolean {
-  const typed = kinds.filter((k) => k === "number" || k === "stamp" || k === "grouped").length;
-  const words = kinds.filter((k) => k === "text").length;
-  return typed > 0 && typed >= words;
-}
-
-function commonLength(rows: readonly (readonly CellKind[])[]): number {
-  const counts = new Map<number, number>();
-  for (const row of rows) counts.set(row.length, (counts.get(row.length) ?? 0) + 1);
-  return [...counts].reduce((a, b) => (b[1] > a[1] ? b : a), [0, 0])[0];
-}
-
-const WEIGHT: Readonly<Record<CellKind, number>> = {
-  number: 1,
-  stamp: 1,
-  empty: 0.8,
-  missing: 0.9,
-  grouped: 0.6,
-  text: 0,
-};
-
-function typedShare(rows: readonly (readonly CellKind[])[]): number {
-  let sum = 0;
-  let count = 0;
-  for (const row of rows)
-    for (const kind of row) {
-      sum += WEIGHT[kind];
-      count++;
-    }
-  return count === 0 ? 0 : sum / count;
-}
-
-type ColumnSign = "stamp" | "rising" | "smooth" | "none";
-
-function columnSigns(
-  rows: readonly (readonly string[])[],
-  decimal: DecimalMark,
-): readonly ColumnSign[] {
-  const length = rows[0]?.length ?? 0;
-  return Array.from({ length }, (_, c) =>
-    columnSign(
-      rows.map((row) => row[c] ?? ""),
-      decimal,
-    ),
-  );
-}
-
-function columnSign(cells: readonly string[], decimal: DecimalMark): ColumnSign {
-  if (cells.length < 3) return "none";
-  const stamps = cells.filter((cell) => cellKind(cell, decimal) === "stamp").length;
-  if (stamps > 0.8 * cells.length) return "stamp";
-  const numbers = cells.map((cell) => parseNumber(cell, decimal)).filter((v) => !Number.isNaN(v));
-  if (numbers.length < 0.7 * cells.length) return "none";
-  const steps = numbers.slice(1).map((value, i) => value - (numbers[i] as number));
-  const rising = steps.filter((step) => step > 0).length;
-  if (rising === steps.length) return "rising";
-  const sizes = steps.map(Math.abs).sort((a, b) => a - b);
-  const range = Math.max(...numbers) - Math.min(...numbers);
-  const median = sizes[Math.floor(sizes.length / 2)] as number;
-  return median <= 0.12 * range || range === 0 ? "smooth" : "none";
 }

@@ -2,6 +2,16 @@ import { decision } from "../decision.ts";
 import type { Decision } from "../LogReading.ts";
 import { type CellKind, cellKind, type DecimalMark } from "./cellKind.ts";
 import type { SplitCells } from "./cells.ts";
+import {
+  COMMENT,
+  datePair,
+  headerCells,
+  isUnitRow,
+  type TextRow,
+  unitsUnder,
+  type Width,
+} from "./headerCells.ts";
+import { shortName } from "./shortName.ts";
 
 /** Where the table stands in the file and what its columns are called. */
 export interface Layout {
@@ -17,15 +27,10 @@ export interface Layout {
   /** Lines above the table, without its header. */
   readonly preamble: readonly string[];
   readonly headerText: string;
+  /** Record that holds the names; null without. */
+  readonly headerAt: number | null;
   readonly decision: Decision;
 }
-
-const COMMENT = /^\s*(?:#|\/\/|!|%|;(?=\s*[A-Za-z]))+\s*/;
-const UNIT_CELL =
-  /^\s*[([]?\s*(?:[°º˚�Â]{0,2}\s?[CFK]|℃|℉|deg\.? ?[CFK]?|celsius|fahrenheit|kelvin|s|secs?|seconds?|ms|min|mins|minutes?|h|hr|hrs|hours?|%|mV|V|A|W|kW|kW\/m2|kW\/m²|mW\/mg|mW|kWh|Pa|hPa|kPa|mbar|bar|ppm|rpm|g|mg|kg|mm|m\/s|-|–|hh?:mm(?::ss)?|mm:ss)\s*[)\]]?\s*$/i;
-
-/** How a time is written, as unit rows say it: `yyyy-mm-dd hh:mm:ss`, `dd.mm.yyyy`. */
-const TIME_SHAPE = /^\s*[([]?(?=.*(?:yy|mm|dd|hh|ss))[ymdhsT\s.:/_-]+[)\]]?\s*$/i;
 
 /** Where the body begins, which rows above it are names and units. */
 export function findLayout(
@@ -35,25 +40,36 @@ export function findLayout(
 ): Layout | null {
   const body = findBody(records, split, decimal);
   if (body === null) return null;
-  const above = textRowsAbove(records, body.start, split);
+  const above = textRowsAbove(records, body, split);
   const nearest = above[0];
   const unitRow = nearest !== undefined && isUnitRow(nearest.cells) ? nearest : undefined;
   const header = unitRow === undefined ? nearest : (above[1] ?? unitRow);
   const width = body.kinds.length;
-  const cells = header === undefined ? null : headerCells(header, width);
+  const form: Width = {
+    width,
+    filled: body.kinds.filter((kind) => isValue(kind) || kind === "missing").length,
+    pair: datePair(split(records[body.start] as string)),
+    isAtBlanks: split("a b").length > 1,
+  };
+  const cells = header === undefined ? null : headerCells(header, form);
+  const unitCells = unitRow === undefined ? [] : unitsUnder(unitRow, header, form);
   const firstUsed = Math.min(header?.at ?? body.start, unitRow?.at ?? body.start);
   const isHeader = cells !== null && header !== unitRow;
   return {
     bodyStart: body.start,
     names: uniqueNames(isHeader ? cells : [], width),
-    units: unitRow === undefined ? [] : unitRow.cells.map((cell) => cell.trim()),
+    units: unitCells.map((cell) => cell.trim()),
     hasHeader: isHeader,
     kinds: body.kinds,
     preamble: records.slice(0, isHeader || unitRow !== undefined ? firstUsed : body.start),
     headerText: header?.text ?? "",
+    headerAt: isHeader ? (header?.at ?? null) : null,
     decision: headerDecision(isHeader, unitRow !== undefined, body.start),
   };
 }
+
+/** The option that names the line of the names. */
+export const HEADER_OPTION = "--header LINE or none";
 
 function headerDecision(isHeader: boolean, hasUnits: boolean, bodyStart: number): Decision {
   const choice = isHeader
@@ -66,6 +82,7 @@ function headerDecision(isHeader: boolean, hasUnits: boolean, bodyStart: number)
   return decision("header", choice, {
     confidence: isHeader ? "certain" : "likely",
     because: `the readings begin at record ${bodyStart + 1}`,
+    option: HEADER_OPTION,
   });
 }
 
@@ -147,6 +164,8 @@ function agreesWith(row: readonly CellKind[], kinds: readonly CellKind[]): boole
     const kind = row[c] === "grouped" ? "number" : (row[c] as CellKind);
     const expected = kinds[c] as CellKind;
     if (kind === "empty" || kind === "missing" || expected === "text") continue;
+    // `Coefficients 1.02 0.98` has numbers where the readings are, but a word where the time is.
+    if (kind === "text" && expected === "stamp") return false;
     if (kind === expected) same++;
     else other++;
   }
@@ -163,59 +182,35 @@ function nextFilledAgrees(
   return next >= records.length || agrees(next);
 }
 
-interface TextRow {
-  readonly at: number;
-  readonly text: string;
-  readonly cells: readonly string[];
-}
-
 /** The two nearest filled rows above the body that hold several words. */
 function textRowsAbove(
   records: readonly string[],
-  bodyStart: number,
+  body: Body,
   split: SplitCells,
 ): readonly TextRow[] {
   const rows: TextRow[] = [];
-  for (let at = bodyStart - 1; at >= 0 && rows.length < 2; at--) {
+  for (let at = body.start - 1; at >= 0 && rows.length < 2; at--) {
     const text = records[at] as string;
     if (text.trim() === "") continue;
-    const cells = split(text.replace(COMMENT, ""));
+    const whole = split(text);
+    // Where the first name is empty, a semicolon before the next one is a delimiter and no comment.
+    const cells =
+      whole.length === body.kinds.length && /^\s*;/.test(text)
+        ? whole
+        : split(text.replace(COMMENT, ""));
     if (!/[^\d\s.,;:|"'-]/.test(text)) break;
     rows.push({ at, text, cells });
   }
   return rows;
 }
 
-function isUnitRow(cells: readonly string[]): boolean {
-  const filled = cells.filter((cell) => cell.trim() !== "");
-  return filled.length > 0 && filled.every((cell) => UNIT_CELL.test(cell) || TIME_SHAPE.test(cell));
-}
-
-/** The header's cells when they match the table's width; names with blanks in them are cut wider apart. */
-function headerCells(header: TextRow, width: number): readonly string[] | null {
-  const filled = header.cells.filter((cell) => cell.trim() !== "").length;
-  const words = header.cells.filter((cell) => /[^\d\s.,:+-]/.test(cell)).length;
-  if (words === 0 || words < filled / 2 || header.cells.some(isProse)) return null;
-  const isClose = header.cells.length >= width - 1 && header.cells.length <= width + 1;
-  if (header.cells.length === width || (isClose && filled >= Math.min(2, width)))
-    return header.cells;
-  const wide = header.text
-    .replace(COMMENT, "")
-    .trim()
-    .split(/\t|\s{2,}/);
-  return wide.length === width ? wide : null;
-}
-
-/** A remark above a table without a header is not its header: it tells something, or goes on and on. */
-function isProse(cell: string): boolean {
-  return /[a-z]:\s+\S/i.test(cell) || cell.trim().split(/\s+/).length > 6;
-}
-
-function uniqueNames(cells: readonly string[], width: number): readonly string[] {
+/** Names of the columns, each once; those without are numbered. */
+export function uniqueNames(cells: readonly string[], width: number): readonly string[] {
   const seen = new Map<string, number>();
   return Array.from({ length: width }, (_, c) => {
-    const name =
-      (cells[c] ?? "").trim().replace(/^"|"$/g, "").replace(/\s+/g, " ") || `column ${c + 1}`;
+    const name = shortName(
+      (cells[c] ?? "").trim().replace(/^"|"$/g, "").replace(/\s+/g, " ") || `column ${c + 1}`,
+    );
     const times = (seen.get(name) ?? 0) + 1;
     seen.set(name, times);
     return times === 1 ? name : `${name} (${times})`;

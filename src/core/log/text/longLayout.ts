@@ -1,6 +1,8 @@
 import { decision } from "../decision.ts";
 import type { Decision } from "../LogReading.ts";
+import { stampAt } from "../time/stamps.ts";
 import { temperatureUnitIn } from "./preamble.ts";
+import { shortName } from "./shortName.ts";
 import type { Column, Table } from "./table.ts";
 
 /** A table that had one row per channel and time, now with one column per channel. */
@@ -16,19 +18,22 @@ const REPEATED_SHARE = 0.3;
 
 /**
  * Turns a long log (time, channel, value) into a wide one; null when the log is not long.
+ * @param told Whether it is known to be long, so that times need not show it.
  * A row of the result stands for all rows of one time, and is listed by the first of them.
  */
-export function widened(table: Table): WidenedTable | null {
+export function widened(table: Table, told: boolean): WidenedTable | null {
   const channel = table.columns.find((column) => namesChannels(column));
   const values = table.columns.filter((column) => column.kind === "number");
   if (channel === undefined || values.length === 0) return null;
   const stamps = table.columns.filter((column) => column.kind === "stamp");
   const times = stamps.length > 0 ? stamps : values.slice(0, 1);
-  const measured = values.filter((column) => !times.includes(column));
-  const groups = groupRows(times, table.rowCount);
-  const isRepeated = groups.first.length < (1 - REPEATED_SHARE) * table.rowCount;
-  if (measured.length === 0 || !isRepeated) return null;
-  const names = [...new Set(channel.texts)].filter((name) => name.trim() !== "");
+  const measured = values.filter((column) => !times.includes(column) && isFilled(column));
+  const fewest = (1 - REPEATED_SHARE) * table.rowCount;
+  if (measured.length === 0) return null;
+  if (!told && differentTimes(times, table.rowCount) >= fewest) return null;
+  const groups = groupRows(times, table.rowCount, (row) => channel.words.wordOf[row]);
+  if (!told && groups.first.length >= fewest) return null;
+  const names = namesBeside(channel, times);
   const columns = [
     ...times.map((column) => shortened(column, groups.first)),
     ...names.flatMap((name) =>
@@ -39,24 +44,72 @@ export function widened(table: Table): WidenedTable | null {
     table: {
       columns: columns.map((column, index) => ({ ...column, index })),
       rowCount: groups.first.length,
-      recordOf: Int32Array.from(groups.first, (row) => table.recordOf[row] as number),
+      lineOf: (row) => table.lineOf(groups.first[row] as number),
+      textOf: (row) => table.textOf(groups.first[row] as number),
       rejected: table.rejected,
+      rejectedCount: table.rejectedCount,
     },
     decision: decision("layout", `one row per channel and time, by "${channel.name}"`, {
-      confidence: "likely",
-      because: `times repeat and "${channel.name}" names ${names.length} channels (${names.slice(0, 6).join(", ")}); rows of one time are counted as one`,
+      confidence: told ? "told" : "likely",
+      option: "--layout long or wide",
+      says: { layout: "long" },
+      because: `times repeat and "${channel.name}" names ${names.length} channels (${names.slice(0, 6).map(shortName).join(", ")}); rows of one time are counted as one`,
     }),
   };
 }
 
+/** A column of values has some in many rows; behind a last delimiter only a line of statistics has. */
+function isFilled({ numbers }: Column): boolean {
+  return numbers.filter((value) => !Number.isNaN(value)).length > 0.3 * numbers.length;
+}
+
 function namesChannels(column: Column): boolean {
-  if (column.kind !== "text") return false;
-  const names = new Set<string>();
-  for (const text of column.texts) {
-    names.add(text);
-    if (names.size > MOST_CHANNELS) return false;
+  const names = column.words.known?.length ?? 0;
+  return column.kind === "text" && names >= 2 && names <= MOST_CHANNELS;
+}
+
+/** Names that stand beside a time: a line of statistics under the table has none. */
+function namesBeside({ words }: Column, times: readonly Column[]): readonly string[] {
+  const seen = new Set<number>();
+  words.wordOf.forEach((word, row) => {
+    if (!seen.has(word) && times.some((column) => isReadable(column, row))) seen.add(word);
+  });
+  return (words.known ?? []).filter((name, word) => name.trim() !== "" && seen.has(word));
+}
+
+function isReadable({ kind, stamps, numbers }: Column, row: number): boolean {
+  return kind === "stamp" ? (stamps.formOf[row] as number) >= 0 : !Number.isNaN(numbers[row]);
+}
+
+/** A lower bound of the number of different times, soon found: as many as have different hashes. */
+function differentTimes(times: readonly Column[], rowCount: number): number {
+  const seen = new Uint8Array(HASHES);
+  let count = 0;
+  for (let row = 0; row < rowCount; row++) {
+    const hash = times.reduce((sum, column) => mixed(sum, timeHash(column, row)), 0) & (HASHES - 1);
+    if (seen[hash] === 0) count++;
+    seen[hash] = 1;
   }
-  return names.size >= 2;
+  return count;
+}
+
+/** Different hashes; a power of two, several times the rows of a long log. */
+const HASHES = 1 << 22;
+const SCRATCH = new Float64Array(1);
+const SCRATCH_WORDS = new Int32Array(SCRATCH.buffer);
+
+/** Depends on nothing but what two rows of one time have in common. */
+function timeHash({ kind, numbers, stamps }: Column, row: number): number {
+  const form = stamps.forms[stamps.formOf[row] ?? -1];
+  // Plus 0, since −0 is the same time.
+  SCRATCH[0] = ((kind === "number" ? numbers[row] : stamps.seconds[row]) as number) + 0;
+  const date = form === undefined ? 0 : (form.first * 31 + form.second) * 31 + form.third;
+  return mixed(mixed(SCRATCH_WORDS[0] as number, SCRATCH_WORDS[1] as number), date | 0);
+}
+
+function mixed(a: number, b: number): number {
+  const sum = Math.imul(a ^ b, 0x9e37_79b1);
+  return sum ^ (sum >>> 15);
 }
 
 interface Groups {
@@ -66,25 +119,60 @@ interface Groups {
   readonly of: Int32Array;
 }
 
-function groupRows(times: readonly Column[], rowCount: number): Groups {
-  const byTime = new Map<string, number>();
+/**
+ * Rows of one time, each channel once: where a clock goes back or stamps are coarse, a time comes
+ * again, and so does the channel, which begins another group.
+ */
+function groupRows(
+  times: readonly Column[],
+  rowCount: number,
+  channelOf: (row: number) => unknown,
+): Groups {
+  const keys = Array.from({ length: rowCount }, (_, row) =>
+    times.map((column) => timeKey(column, row)).join(" "),
+  );
+  const repeats = keys.filter((key, row) => row > 0 && key === keys[row - 1]).length;
+  // Rows of one time stand together, or all rows of one channel do.
+  return repeats > REPEATED_SHARE * rowCount
+    ? neighbourGroups(keys, channelOf)
+    : scatteredGroups(keys, channelOf);
+}
+
+function neighbourGroups(keys: readonly string[], channelOf: (row: number) => unknown): Groups {
   const first: number[] = [];
-  const of = new Int32Array(rowCount);
-  for (let row = 0; row < rowCount; row++) {
-    const key = times.map((column) => timeKey(column, row)).join(" ");
-    const known = byTime.get(key);
-    of[row] = known ?? first.length;
-    if (known !== undefined) continue;
-    byTime.set(key, first.length);
-    first.push(row);
-  }
+  const seen = new Set<unknown>();
+  const of = Int32Array.from(keys, (key, row) => {
+    const channel = channelOf(row);
+    if (row === 0 || key !== keys[row - 1] || seen.has(channel)) {
+      first.push(row);
+      seen.clear();
+    }
+    seen.add(channel);
+    return first.length - 1;
+  });
+  return { first, of };
+}
+
+function scatteredGroups(keys: readonly string[], channelOf: (row: number) => unknown): Groups {
+  const first: number[] = [];
+  const times = new Map<string, number>();
+  const groups = new Map<string, number>();
+  const of = Int32Array.from(keys, (key, row) => {
+    const place = `${key}\n${String(channelOf(row))}`;
+    const time = times.get(place) ?? 0;
+    times.set(place, time + 1);
+    const group = groups.get(`${key}\n${time}`) ?? first.length;
+    if (group === first.length) first.push(row);
+    groups.set(`${key}\n${time}`, group);
+    return group;
+  });
   return { first, of };
 }
 
 function timeKey(column: Column, row: number): string {
   if (column.kind === "number") return String(column.numbers[row]);
-  const stamp = column.stamps[row];
-  if (stamp === null || stamp === undefined) return "";
+  const stamp = stampAt(column.stamps, row);
+  if (stamp === null) return "";
   return [stamp.first, stamp.second, stamp.third, stamp.seconds].join("/");
 }
 
@@ -95,7 +183,17 @@ function shortened(column: Column, rows: readonly number[]): Column {
       column.kind === "number" ? rows : [],
       (row) => column.numbers[row] as number,
     ),
-    stamps: column.kind === "stamp" ? rows.map((row) => column.stamps[row] ?? null) : [],
+    stamps: {
+      seconds: Float64Array.from(
+        column.kind === "stamp" ? rows : [],
+        (row) => column.stamps.seconds[row] as number,
+      ),
+      formOf: Int32Array.from(
+        column.kind === "stamp" ? rows : [],
+        (row) => column.stamps.formOf[row] as number,
+      ),
+      forms: column.stamps.forms,
+    },
   };
 }
 
@@ -110,12 +208,13 @@ function channelColumn(
 ): Column {
   const { name, channel, groups, measured } = query;
   const numbers = new Float64Array(groups.first.length).fill(Number.NaN);
+  const { wordOf, known } = channel.words;
+  const word = (known ?? []).indexOf(name);
   for (let row = 0; row < groups.of.length; row++)
-    if (channel.texts[row] === name)
-      numbers[groups.of[row] as number] = column.numbers[row] as number;
+    if (wordOf[row] === word) numbers[groups.of[row] as number] = column.numbers[row] as number;
   return {
     ...column,
-    name: measured.length === 1 ? name : `${name} ${column.name}`,
+    name: shortName(measured.length === 1 ? name : `${name} ${column.name}`),
     unitText: column.unitText !== "" ? column.unitText : (temperatureUnitIn(column.name) ?? ""),
     numbers,
     missingWords: new Map(),

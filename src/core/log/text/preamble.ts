@@ -25,7 +25,7 @@ function intervalIn(text: string): number | null {
     if (seconds > 0) return seconds;
   }
   const unitBefore =
-    /(?:interval|period|rate|cycle|step|every)\w*\W{0,4}[([]?(ms|s|secs?|seconds?|m|mins?|minutes?|h|hours?)[)\]]?\W{1,6}(\d+(?:[.,]\d+)?)\s*$/im.exec(
+    /(?:interval|period|rate|cycle|step|every)\w*\W{0,4}[([]?(ms|s|secs?|seconds?|m|mins?|minutes?|h|hours?)[)\]]?\W{1,6}(\d+(?:[.,]\d+)?)[\s,;|"]*$/im.exec(
       text,
     );
   if (unitBefore !== null) return spanOf(unitBefore[2] as string, unitBefore[1] as string);

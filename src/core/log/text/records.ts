@@ -6,7 +6,7 @@ export interface Records {
 }
 
 /** Longest quoted cell in lines; an open quote that is still open after these is a plain character. */
-const MOST_QUOTED_LINES = 24;
+export const MOST_QUOTED_LINES = 24;
 
 /**
  * Records of a text with any mixture of line ends; zero bytes are taken out.
@@ -16,7 +16,9 @@ export function recordsOf(text: string, openers: string): Records {
   const clean = text.includes("\0") ? text.replaceAll("\0", "") : text;
   if (!clean.includes('"')) {
     const texts = clean.includes("\r") ? clean.split(/\r\n|\n|\r/) : clean.split("\n");
-    return { texts: withoutLastEmpty(texts), lines: Int32Array.from(texts, (_, i) => i + 1) };
+    const lines = new Int32Array(texts.length);
+    for (let i = 0; i < lines.length; i++) lines[i] = i + 1;
+    return { texts: withoutLastEmpty(texts), lines };
   }
   return quotedRecords(clean, openers);
 }
@@ -60,27 +62,25 @@ function lastLineOf(text: string, ends: LineEnds, first: number, openers: string
   let isOpen = false;
   const limit = Math.min(first + MOST_QUOTED_LINES, ends.starts.length);
   for (let line = first; line < limit; line++) {
-    isOpen = openAfter(text, [ends.starts[line] as number, ends.stops[line] as number], {
-      isOpen,
-      openers,
-    });
+    const here = text.slice(ends.starts[line] as number, ends.stops[line] as number);
+    isOpen = opensQuote(here, isOpen, openers);
     if (!isOpen) return line;
   }
   return first;
 }
 
-function openAfter(
-  text: string,
-  [start, stop]: readonly [number, number],
-  state: { readonly isOpen: boolean; readonly openers: string },
-): boolean {
-  let isOpen = state.isOpen;
-  let at = text.indexOf('"', start);
-  while (at >= 0 && at < stop) {
-    if (isOpen && text[at + 1] === '"' && at + 1 < stop) at++;
+/**
+ * Whether a quoted cell is open at the end of a line.
+ * @param wasOpen Whether one was open at its beginning.
+ */
+export function opensQuote(line: string, wasOpen: boolean, openers: string): boolean {
+  let isOpen = wasOpen;
+  let at = line.indexOf('"');
+  while (at >= 0) {
+    if (isOpen && line[at + 1] === '"') at++;
     else if (isOpen) isOpen = false;
-    else isOpen = at === start || state.openers.includes(text[at - 1] as string);
-    at = text.indexOf('"', at + 1);
+    else isOpen = at === 0 || openers.includes(line[at - 1] as string);
+    at = line.indexOf('"', at + 1);
   }
   return isOpen;
 }

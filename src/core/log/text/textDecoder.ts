@@ -1,8 +1,15 @@
-/** The part of the decoder of Node and of browsers that is used here; the core knows no other global. */
+/** The part of the decoder of Node and of browsers that is used here; the core knows no other globals. */
+interface Decoder {
+  readonly encoding: string;
+  decode(bytes?: Uint8Array, options?: { readonly stream?: boolean }): string;
+}
+
 declare const TextDecoder: new (
   label: string,
-  options?: { readonly fatal?: boolean },
-) => { decode(bytes: Uint8Array): string };
+  options?: { readonly fatal?: boolean; readonly ignoreBOM?: boolean },
+) => Decoder;
+
+declare const TextEncoder: new () => { encode(text: string): Uint8Array };
 
 /**
  * Bytes as text, without a byte-order mark.
@@ -14,4 +21,51 @@ export function decodeBytes(bytes: Uint8Array, encoding: string, strict: boolean
   } catch {
     return null;
   }
+}
+
+/** The usual name of a text encoding, in lower case; null when it is unknown. */
+export function encodingName(label: string): string | null {
+  try {
+    return new TextDecoder(label).encoding;
+  } catch {
+    return null;
+  }
+}
+
+/**
+ * A decoder of many short pieces, each whole in itself; a mark of byte order is left in.
+ * @throws RangeError for an unknown encoding.
+ */
+export function pieceDecoder(encoding: string): (bytes: Uint8Array) => string {
+  const decoder = new TextDecoder(encoding, { ignoreBOM: true });
+  return (bytes) => decoder.decode(bytes);
+}
+
+/**
+ * The same, giving null for bytes that do not belong to the encoding.
+ * @throws RangeError for an unknown encoding.
+ */
+export function strictPieceDecoder(encoding: string): (bytes: Uint8Array) => string | null {
+  const decoder = new TextDecoder(encoding, { ignoreBOM: true, fatal: true });
+  return (bytes) => {
+    try {
+      return decoder.decode(bytes);
+    } catch {
+      return null;
+    }
+  };
+}
+
+/**
+ * A decoder of one text that comes in parts, which may be cut inside a character; without its mark.
+ * @throws RangeError for an unknown encoding.
+ */
+export function partDecoder(encoding: string): (bytes: Uint8Array, isLast: boolean) => string {
+  const decoder = new TextDecoder(encoding);
+  return (bytes, isLast) => decoder.decode(bytes, { stream: !isLast });
+}
+
+/** Text as UTF-8. */
+export function utf8Of(text: string): Uint8Array {
+  return new TextEncoder().encode(text);
 }

@@ -4,7 +4,7 @@ import { medianStep } from "../statistics.ts";
 import { DAY_SECONDS, wallTime } from "./calendar.ts";
 import { isNewestFirst } from "./clockSeconds.ts";
 import { spreadDuplicates } from "./duplicates.ts";
-import { type Moment, timesOf } from "./moment.ts";
+import { type Moments, momentsAt, momentsBetween } from "./moments.ts";
 import type { RowTimes } from "./rowTimes.ts";
 import { mendSummerTime } from "./summerTime.ts";
 
@@ -28,7 +28,8 @@ export interface ClockQuery {
   /** Temperature of a table row [°C], NaN when none. */
   readonly tempsC: Float64Array;
   readonly lineOf: (row: number) => number;
-  readonly textOf: (row: number) => string;
+  /** Whether two rows are written alike. */
+  readonly isSameRow: (a: number, b: number) => boolean;
 }
 
 /** Share of rows that may stand out of order, or in a stray part, without stopping. */
@@ -42,34 +43,33 @@ const LONG_JUMP_DAYS = 14;
  * rows out of order, several rows with one stamp. A clock that was reset is never stitched.
  * @returns the rows, or `log/clock-reset` when two large parts do not follow each other.
  */
-export function orderRows(moments: readonly Moment[], query: ClockQuery): Result<OrderedRows> {
+export function orderRows(moments: Moments, query: ClockQuery): Result<OrderedRows> {
   const mended: string[] = [];
   const faults: LogFault[] = [];
   let ordered = moments;
-  if (isNewestFirst(timesOf(moments))) {
-    ordered = moments.toReversed();
+  if (isNewestFirst(moments.times)) {
+    ordered = { rows: moments.rows.toReversed(), times: moments.times.toReversed() };
     mended.push("rows ran from the newest to the oldest and were turned round");
   }
-  const wild = wildRows(ordered);
-  ordered = ordered.filter((_, at) => !wild.has(at));
-  const rejected = [...wild.values()].map((row) => ({
-    row,
+  const wild = wildPlaces(ordered);
+  const rejected = wild.map((place) => ({
+    row: ordered.rows[place] as number,
     reason: "its time jumps far ahead and back",
   }));
+  ordered = withoutPlaces(ordered, wild);
   if (query.clock !== "none") {
     const summer = mendSummerTime(ordered, query);
     ordered = summer.moments;
     faults.push(...summer.faults);
   }
   const blocks = blocksOf(ordered);
-  const largest = blocks.reduce((a, b) => (b.length > a.length ? b : a), []);
+  const largest = blocks.reduce((a, b) => (b.rows.length > a.rows.length ? b : a));
   if (blocks.length > 1) {
-    if (largest.length < (1 - STRAY) * ordered.length) return reset(blocks, query);
-    const stray = blocks.filter((block) => block !== largest).flat();
+    if (largest.rows.length < (1 - STRAY) * ordered.rows.length) return reset(blocks, query);
+    const stray = blocks.filter((block) => block !== largest).flatMap(({ rows }) => [...rows]);
     faults.push(strayFault(largest, stray.length));
-    rejected.push(
-      ...stray.map(({ row }) => ({ row, reason: "the clock was set between it and the rest" })),
-    );
+    const reason = "the clock was set between it and the rest";
+    for (const row of stray) rejected.push({ row, reason });
   }
   const sorted = inOrder(largest);
   if (sorted.moved > 0) {
@@ -80,28 +80,28 @@ export function orderRows(moments: readonly Moment[], query: ClockQuery): Result
       what: `${sorted.moved} rows stood out of order and were put in place.`,
     });
   }
-  const spread = spreadDuplicates(sorted.moments, query.textOf);
+  const spread = spreadDuplicates(sorted.moments, query.isSameRow);
   return ok({
-    rows: Int32Array.from(spread.moments, ({ row }) => row),
-    seconds: Float64Array.from(spread.moments, ({ time }) => time),
+    rows: spread.moments.rows,
+    seconds: spread.moments.times,
     rejected: [...rejected, ...spread.rejected],
     mended: [...mended, ...spread.mended],
     faults,
   });
 }
 
-function clockFault(block: readonly Moment[]): Omit<LogFault, "what"> {
-  const first = block[0]?.time ?? 0;
+function clockFault({ times }: Moments): Omit<LogFault, "what"> {
+  const first = times[0] ?? 0;
   return {
     kind: "clock",
     channel: null,
     fromSeconds: first,
-    toSeconds: block[block.length - 1]?.time ?? first,
+    toSeconds: times[times.length - 1] ?? first,
     count: 1,
   };
 }
 
-function strayFault(largest: readonly Moment[], count: number): LogFault {
+function strayFault(largest: Moments, count: number): LogFault {
   return {
     ...clockFault(largest),
     count,
@@ -110,69 +110,87 @@ function strayFault(largest: readonly Moment[], count: number): LogFault {
 }
 
 /** Single rows whose time is far ahead of both neighbours, which follow each other. */
-function wildRows(moments: readonly Moment[]): ReadonlyMap<number, number> {
-  const far = 10 * medianStep(timesOf(moments));
-  const wild = new Map<number, number>();
-  for (let i = 1; i + 1 < moments.length; i++) {
-    const before = (moments[i - 1] as Moment).time;
-    const here = moments[i] as Moment;
-    const after = (moments[i + 1] as Moment).time;
-    if (after >= before && here.time - before > far && here.time > after && after - before < far)
-      wild.set(i, here.row);
+function wildPlaces({ times }: Moments): readonly number[] {
+  const far = 10 * medianStep(times);
+  const wild: number[] = [];
+  for (let i = 1; i + 1 < times.length; i++) {
+    const before = times[i - 1] as number;
+    const here = times[i] as number;
+    const after = times[i + 1] as number;
+    if (after >= before && here - before > far && here > after && after - before < far)
+      wild.push(i);
   }
   return wild;
 }
 
+/** The moments but those at places that rise. */
+function withoutPlaces(moments: Moments, places: readonly number[]): Moments {
+  if (places.length === 0) return moments;
+  const left = new Set(places);
+  return momentsAt(
+    moments,
+    moments.rows.map((_, place) => place).filter((place) => !left.has(place)),
+  );
+}
+
 /** Cuts where the clock was reset: a step back that is not soon caught up, or a very long step ahead. */
-function blocksOf(moments: readonly Moment[]): readonly (readonly Moment[])[] {
-  const few = Math.max(3, Math.floor(FEW * moments.length));
-  const step = medianStep(timesOf(moments));
+function blocksOf(moments: Moments): readonly Moments[] {
+  const { times } = moments;
+  const few = Math.max(3, Math.floor(FEW * times.length));
+  const step = medianStep(times);
   const longJump = step < 3600 ? LONG_JUMP_DAYS * DAY_SECONDS : Number.POSITIVE_INFINITY;
-  const blocks: Moment[][] = [];
-  let block: Moment[] = [];
+  const catchUp = nextAtLeast(times);
+  const blocks: Moments[] = [];
+  let from = 0;
   let latest = Number.NEGATIVE_INFINITY;
-  for (let i = 0; i < moments.length; i++) {
-    const moment = moments[i] as Moment;
-    const isBack = moment.time < latest && !caughtUp(moments, i, { latest, few });
-    const isAhead = moment.time - latest > longJump && block.length > 0;
+  for (let i = 0; i < times.length; i++) {
+    const time = times[i] as number;
+    const isBack = time < latest && !catchUp(i, latest, few);
+    const isAhead = time - latest > longJump && i > from;
     if (isBack || isAhead) {
-      blocks.push(block);
-      block = [];
+      blocks.push(momentsBetween(moments, from, i));
+      from = i;
       latest = Number.NEGATIVE_INFINITY;
     }
-    block.push(moment);
-    latest = Math.max(latest, moment.time);
+    if (time > latest) latest = time;
   }
-  blocks.push(block);
+  blocks.push(momentsBetween(moments, from, times.length));
   return blocks;
 }
 
-function caughtUp(
-  moments: readonly Moment[],
-  from: number,
-  { latest, few }: { readonly latest: number; readonly few: number },
-): boolean {
-  for (let i = from + 1; i < Math.min(moments.length, from + few + 1); i++)
-    if ((moments[i] as Moment).time >= latest) return true;
-  return false;
+/**
+ * Tells whether one of the next few times is at or after a moment. The place found last is kept, so
+ * that rows that all lag behind the same moment are gone through once.
+ */
+function nextAtLeast(times: Float64Array) {
+  let known = { latest: Number.NaN, from: 0, at: 0 };
+  return (from: number, latest: number, few: number): boolean => {
+    const isKnown = known.latest === latest && from >= known.from && from < known.at;
+    let at = isKnown ? known.at : from + 1;
+    while (at < times.length && at <= from + few && (times[at] as number) < latest) at++;
+    known = { latest, from: isKnown ? known.from : from, at };
+    return at < times.length && at <= from + few;
+  };
 }
 
-function inOrder(block: readonly Moment[]): { moments: readonly Moment[]; moved: number } {
+function inOrder(block: Moments): { readonly moments: Moments; readonly moved: number } {
+  const { times } = block;
   let moved = 0;
   let latest = Number.NEGATIVE_INFINITY;
-  for (const { time } of block) {
+  for (const time of times) {
     if (time < latest) moved++;
     else latest = time;
   }
-  return moved === 0
-    ? { moments: block, moved }
-    : { moments: block.toSorted((a, b) => a.time - b.time), moved };
+  if (moved === 0) return { moments: block, moved };
+  const places = Int32Array.from(times, (_, place) => place);
+  places.sort((a, b) => (times[a] as number) - (times[b] as number) || a - b);
+  return { moments: momentsAt(block, places), moved };
 }
 
-function reset(blocks: readonly (readonly Moment[])[], query: ClockQuery): Result<OrderedRows> {
-  const before = blocks[0]?.at(-1) as Moment;
-  const after = blocks[1]?.[0] as Moment;
-  const line = query.lineOf(after.row);
+function reset(blocks: readonly Moments[], query: ClockQuery): Result<OrderedRows> {
+  const before = blocks[0]?.times.at(-1) as number;
+  const after = blocks[1]?.times[0] as number;
+  const line = query.lineOf(blocks[1]?.rows[0] as number);
   return failed({
     code: "log/clock-reset",
     what: `the clock jumps from ${momentText(before, query)} to ${momentText(after, query)}; the log falls into ${blocks.length} parts`,
@@ -182,7 +200,7 @@ function reset(blocks: readonly (readonly Moment[])[], query: ClockQuery): Resul
   });
 }
 
-function momentText({ time }: Moment, query: ClockQuery): string {
+function momentText(time: number, query: ClockQuery): string {
   if (query.clock === "date") return wallTime(time).replace("T", " ");
   return query.clock === "none" ? `${time} s` : wallTime(time).slice(11);
 }

@@ -29,9 +29,12 @@ function wrapped(step: number): number {
   return step > HALF_DAY ? step - DAY_SECONDS : step < -HALF_DAY ? step + DAY_SECONDS : step;
 }
 
-/** Adds a day at each midnight of a clock without dates, or half a day on a 12-hour dial. */
-export function runningClock(ofDay: Float64Array, hasHalfMarker: boolean): RunningClock {
-  const isHalfDial = !hasHalfMarker && isOnHalfDial(ofDay);
+/**
+ * Adds a day at each midnight of a clock without dates, or half a day on a 12-hour dial.
+ * @param dial Hours on the dial; null to look at the times for it.
+ */
+export function runningClock(ofDay: Float64Array, dial: 12 | 24 | null): RunningClock {
+  const isHalfDial = dial === null ? isOnHalfDial(ofDay) : dial === 12;
   const turn = isHalfDial ? HALF_DAY : DAY_SECONDS;
   const seconds = new Float64Array(ofDay.length);
   let previous = Number.NaN;
@@ -45,7 +48,10 @@ export function runningClock(ofDay: Float64Array, hasHalfMarker: boolean): Runni
   return { seconds, midnights: isHalfDial ? Math.floor(turns / 2) : turns, isHalfDial };
 }
 
-/** Hours run from 1 to 12 only, and at least once the time falls back by twelve hours less a step. */
+/**
+ * Hours run from 1 to 12 only, and at least once the time falls back by twelve hours less a step;
+ * where rows are lacking it may fall by less.
+ */
 function isOnHalfDial(ofDay: Float64Array): boolean {
   let falls = 0;
   const steps: number[] = [];
@@ -55,8 +61,8 @@ function isOnHalfDial(ofDay: Float64Array): boolean {
     if (i === 0) continue;
     const step = time - (ofDay[i - 1] as number);
     if (step > 0) steps.push(step);
-    if (step < 0) falls++;
-    if (step < 0 && (step < -HALF_DAY || step > -HALF_DAY + 3600)) return false;
+    if (step < 0 && step <= -HALF_DAY + 3600) falls++;
+    if (step < 0 && (step < -HALF_DAY || step > -HALF_DAY / 2)) return false;
   }
   return falls > 0 && median(steps) < 3600;
 }

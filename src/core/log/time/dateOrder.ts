@@ -1,15 +1,15 @@
 import { failed, ok, type Result } from "../../problem.ts";
 import { decision } from "../decision.ts";
-import type { Decision, LogOptions } from "../LogReading.ts";
+import type { Decision, LogOptions, LogSaid } from "../LogReading.ts";
 import { dateOf, dayNumber } from "./calendar.ts";
-import type { Stamp } from "./stamp.ts";
+import type { StampForm, Stamps } from "./stamps.ts";
 
 /** Orders in which the three fields of a date may stand. */
 type Order = "day-first" | "month-first" | "year-first";
 
 /** Turns a stamp's date into a day number, and says how that was decided. */
 export interface DateOrder {
-  readonly dayOf: (stamp: Stamp) => number;
+  readonly dayOf: (stamp: StampForm) => number;
   readonly decision: Decision;
 }
 
@@ -22,7 +22,12 @@ interface Trial {
 }
 
 const ORDERS: readonly Order[] = ["day-first", "month-first", "year-first"];
-const OPTION = "--day-first or --month-first";
+const OPTION = "--day-first, --month-first or --year-first";
+const SAYS: Readonly<Record<Order, LogSaid>> = {
+  "day-first": { dayFirst: true },
+  "month-first": { dayFirst: false },
+  "year-first": { yearFirst: true },
+};
 const NAMES: Readonly<Record<Order, string>> = {
   "day-first": "day first",
   "month-first": "month first",
@@ -35,7 +40,7 @@ const NAMES: Readonly<Record<Order, string>> = {
  * @returns the order, or `log/day-order` when the order told does not fit the dates.
  */
 export function decideDateOrder(
-  stamps: readonly (Stamp | null)[],
+  stamps: Stamps,
   preambleText: string,
   options: LogOptions,
 ): Result<DateOrder> {
@@ -43,7 +48,8 @@ export function decideDateOrder(
   const open = dates.filter((stamp) => stamp.order === "open");
   if (open.length === 0) return ok(settled(dates));
   const trials = ORDERS.map((order) => tryOrder(open, order));
-  if (options.dayFirst !== undefined) return toldOrder(open, trials, options);
+  if (options.dayFirst !== undefined || options.yearFirst === true)
+    return toldOrder(open, trials, options);
   const best = bestTrials(trials);
   const [only] = best;
   if (best.length === 1 && only !== undefined)
@@ -52,23 +58,25 @@ export function decideDateOrder(
 }
 
 /** Dates where they change, in file order. */
-function distinctDates(stamps: readonly (Stamp | null)[]): readonly Stamp[] {
-  const dates: Stamp[] = [];
-  let last: Stamp | undefined;
-  for (const stamp of stamps) {
-    if (stamp === null || stamp.order === "none") continue;
+function distinctDates({ formOf, forms }: Stamps): readonly StampForm[] {
+  const dates: StampForm[] = [];
+  let last: StampForm | undefined;
+  for (let row = 0; row < formOf.length; row++) {
+    if (formOf[row] === formOf[row - 1]) continue;
+    const form = forms[formOf[row] as number];
+    if (form === undefined || form.order === "none") continue;
     const isSame =
       last !== undefined &&
-      last.first === stamp.first &&
-      last.second === stamp.second &&
-      last.third === stamp.third;
-    if (!isSame) dates.push(stamp);
-    last = stamp;
+      last.first === form.first &&
+      last.second === form.second &&
+      last.third === form.third;
+    if (!isSame) dates.push(form);
+    last = form;
   }
   return dates;
 }
 
-function settled(dates: readonly Stamp[]): DateOrder {
+function settled(dates: readonly StampForm[]): DateOrder {
   const isNamed = dates.some((stamp) => stamp.order === "day-first");
   return {
     dayOf: (stamp) => dayUnder(stamp, "day-first"),
@@ -80,11 +88,15 @@ function settled(dates: readonly Stamp[]): DateOrder {
 }
 
 function toldOrder(
-  open: readonly Stamp[],
+  open: readonly StampForm[],
   trials: readonly Trial[],
   options: LogOptions,
 ): Result<DateOrder> {
-  const order: Order = options.dayFirst === true ? "day-first" : "month-first";
+  const order: Order = options.yearFirst
+    ? "year-first"
+    : options.dayFirst
+      ? "day-first"
+      : "month-first";
   const trial = trials.find((each) => each.order === order);
   if (trial !== undefined && trial.fit >= 0.99)
     return ok(ordered(order, "it was given as an option", "told"));
@@ -98,7 +110,7 @@ function toldOrder(
   });
 }
 
-function tryOrder(open: readonly Stamp[], order: Order): Trial {
+function tryOrder(open: readonly StampForm[], order: Order): Trial {
   let fit = 0;
   let jumps = 0;
   let previous = Number.NaN;
@@ -131,12 +143,12 @@ function settledBecause(trials: readonly Trial[], best: Trial): string {
 
 /** Chooses among orders that fit equally well; what is left open is only the calendar label. */
 function weighed(
-  open: readonly Stamp[],
+  open: readonly StampForm[],
   best: readonly Trial[],
   preambleText: string,
-  stamps: readonly (Stamp | null)[],
+  stamps: Stamps,
 ): DateOrder {
-  const first = open[0] as Stamp;
+  const first = open[0] as StampForm;
   const orders = best.map((trial) => trial.order).filter((order) => isModern(first, order));
   const usable = orders.length > 0 ? orders : best.map((trial) => trial.order);
   const days = new Set(usable.map((order) => dayUnder(first, order)));
@@ -158,14 +170,15 @@ function weighed(
       because: `${hint.because}; ${written(first)} fits both, and only the calendar date depends on it`,
       runnerUp: label(runner),
       option: OPTION,
+      says: SAYS[order],
     }),
   };
 }
 
 function hintOf(
-  first: Stamp,
+  first: StampForm,
   preambleText: string,
-  stamps: readonly (Stamp | null)[],
+  stamps: Stamps,
 ): { readonly order: Order; readonly because: string } {
   for (const match of preambleText.matchAll(/(?<!\d)(\d{1,2})([-/.])(\d{1,2})\2\d{2,4}(?!\d)/g)) {
     if (Number(match[1]) > 12)
@@ -175,13 +188,13 @@ function hintOf(
   }
   if (first.separator === ".")
     return { order: "day-first", because: "dates with dots are mostly written day first" };
-  if (stamps.some((stamp) => stamp !== null && stamp.half !== null))
+  if (stamps.forms.some((form) => form.half !== null))
     return { order: "month-first", because: "clocks with AM and PM mostly go with month first" };
   return { order: "day-first", because: "nothing in the log settles it" };
 }
 
 /** A two-digit year read in the wrong place gives a year that no log has. */
-function isModern(stamp: Stamp, order: Order): boolean {
+function isModern(stamp: StampForm, order: Order): boolean {
   const { year } = dateOf(dayUnder(stamp, order));
   return year >= 1995 && year <= 2060;
 }
@@ -189,11 +202,16 @@ function isModern(stamp: Stamp, order: Order): boolean {
 function ordered(order: Order, because: string, confidence: Decision["confidence"]): DateOrder {
   return {
     dayOf: (stamp) => dayUnder(stamp, order),
-    decision: decision("day order", NAMES[order], { confidence, because, option: OPTION }),
+    decision: decision("day order", NAMES[order], {
+      confidence,
+      because,
+      option: OPTION,
+      says: SAYS[order],
+    }),
   };
 }
 
-function dayUnder(stamp: Stamp, order: Order): number {
+function dayUnder(stamp: StampForm, order: Order): number {
   const { first, second, third } = stamp;
   if (stamp.order === "year-first") return dayNumber(first, second, third);
   if (stamp.order === "day-first") return dayNumber(fullYear(third), second, first);
@@ -207,7 +225,7 @@ function fullYear(year: number): number {
   return year < 70 ? 2000 + year : 1900 + year;
 }
 
-function written(stamp: Stamp): string {
+function written(stamp: StampForm): string {
   return [stamp.first, stamp.second, stamp.third].join(stamp.separator);
 }
 

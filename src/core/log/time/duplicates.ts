@@ -1,9 +1,9 @@
 import { median } from "../statistics.ts";
-import type { Moment } from "./moment.ts";
+import { type Moments, momentsAt } from "./moments.ts";
 
 /** Rows with times that strictly rise. */
 export interface SpreadRows {
-  readonly moments: readonly Moment[];
+  readonly moments: Moments;
   readonly rejected: readonly { readonly row: number; readonly reason: string }[];
   readonly mended: readonly string[];
 }
@@ -16,65 +16,75 @@ const COARSE_SHARE = 0.2;
  * stamp are spread evenly up to the next; otherwise the later row of one time is left out.
  */
 export function spreadDuplicates(
-  moments: readonly Moment[],
-  textOf: (row: number) => string,
+  moments: Moments,
+  isSameRow: (a: number, b: number) => boolean,
 ): SpreadRows {
-  let repeats = 0;
-  for (let i = 1; i < moments.length; i++)
-    if ((moments[i] as Moment).time === (moments[i - 1] as Moment).time) repeats++;
+  const { times } = moments;
+  const starts = groupStarts(times);
+  const repeats = times.length - starts.length;
   if (repeats === 0) return { moments, rejected: [], mended: [] };
-  if (repeats > COARSE_SHARE * moments.length) return spread(moments);
-  return withoutRepeats(moments, textOf);
+  if (repeats > COARSE_SHARE * times.length && starts.length > 1) return spread(moments, starts);
+  return withoutRepeats(moments, starts, isSameRow);
 }
 
-function withoutRepeats(moments: readonly Moment[], textOf: (row: number) => string): SpreadRows {
-  const kept: Moment[] = [];
+/** Whether so many rows have the time of the row before that the stamps are merely coarse. */
+export function isCoarse(times: Float64Array): boolean {
+  const repeats = times.length - groupStarts(times).length;
+  return repeats > COARSE_SHARE * times.length;
+}
+
+/** Places at which a time is another than the one before. */
+function groupStarts(times: Float64Array): Int32Array {
+  const starts = new Int32Array(times.length);
+  let count = 0;
+  for (let i = 0; i < times.length; i++)
+    if (i === 0 || times[i] !== times[i - 1]) starts[count++] = i;
+  return starts.subarray(0, count);
+}
+
+function withoutRepeats(
+  moments: Moments,
+  starts: Int32Array,
+  isSameRow: (a: number, b: number) => boolean,
+): SpreadRows {
+  const { rows } = moments;
   const rejected: { row: number; reason: string }[] = [];
-  for (const moment of moments) {
-    const last = kept.at(-1);
-    if (last === undefined || last.time !== moment.time) kept.push(moment);
-    else
-      rejected.push({
-        row: moment.row,
-        reason:
-          textOf(last.row) === textOf(moment.row)
-            ? "the same row again"
-            : "the same time as the row before",
-      });
-  }
-  return { moments: kept, rejected, mended: [] };
+  starts.forEach((start, g) => {
+    const kept = rows[start] as number;
+    const next = starts[g + 1] ?? rows.length;
+    for (let place = start + 1; place < next; place++) {
+      const row = rows[place] as number;
+      const reason = isSameRow(kept, row)
+        ? "the same row again"
+        : "the same time as the row before";
+      rejected.push({ row, reason });
+    }
+  });
+  return { moments: momentsAt(moments, starts), rejected, mended: [] };
 }
 
-function spread(moments: readonly Moment[]): SpreadRows {
-  const groups = groupsOf(moments);
-  const starts = groups.map((group) => (group[0] as Moment).time);
-  const quantum = median(starts.slice(1).map((time, i) => time - (starts[i] as number)));
-  const usual = median(groups.map((group) => group.length));
-  if (groups.length < 2) return withoutRepeats(moments, () => "");
-  const spreadOut = groups.flatMap((group, g) => {
-    const next = starts[g + 1];
-    const here = starts[g] as number;
-    const span = next === undefined ? quantum : Math.min(quantum, next - here);
-    const places = Math.max(group.length, g === 0 || next === undefined ? usual : 1);
+function spread({ rows, times }: Moments, starts: Int32Array): SpreadRows {
+  const last = starts.length - 1;
+  const timeOf = (group: number) => times[starts[group] as number] as number;
+  const sizeOf = (group: number) => (starts[group + 1] ?? times.length) - (starts[group] as number);
+  const quantum = median(Float64Array.from({ length: last }, (_, g) => timeOf(g + 1) - timeOf(g)));
+  const usual = median(Float64Array.from(starts, (_, g) => sizeOf(g)));
+  const spreadOut = new Float64Array(times.length);
+  for (let g = 0; g <= last; g++) {
+    const here = timeOf(g);
+    const size = sizeOf(g);
+    const span = g === last ? quantum : Math.min(quantum, timeOf(g + 1) - here);
+    const places = Math.max(size, g === 0 || g === last ? usual : 1);
     // The log began somewhere inside its first stamp: its rows belong to the end of that span.
-    const skipped = g === 0 ? places - group.length : 0;
-    return group.map(({ row }, k) => ({ row, time: here + (span * (skipped + k)) / places }));
-  });
+    const skipped = g === 0 ? places - size : 0;
+    for (let k = 0; k < size; k++)
+      spreadOut[(starts[g] as number) + k] = here + (span * (skipped + k)) / places;
+  }
   return {
-    moments: spreadOut,
+    moments: { rows, times: spreadOut },
     rejected: [],
     mended: [
       `stamps repeat, so the ${usual} or so rows of each were spread evenly over ${quantum} s`,
     ],
   };
-}
-
-function groupsOf(moments: readonly Moment[]): readonly (readonly Moment[])[] {
-  const groups: Moment[][] = [];
-  for (const moment of moments) {
-    const group = groups.at(-1);
-    if (group?.[0] !== undefined && group[0].time === moment.time) group.push(moment);
-    else groups.push([moment]);
-  }
-  return groups;
 }

@@ -1,17 +1,17 @@
 /** Beginnings of month names in the languages that loggers and spreadsheets are set to. */
 const MONTHS: readonly (readonly string[])[] = [
-  ["jan", "ene", "gen", "janv"],
-  ["feb", "fev"],
+  ["jan", "ene", "gen", "janv", "sty", "tammi"],
+  ["feb", "fev", "lut", "helmi"],
   ["mar", "mrz", "maa", "mrt"],
-  ["apr", "avr", "abr"],
-  ["may", "mai", "mei", "mag", "maj"],
-  ["jun", "juin", "giu"],
-  ["jul", "juil", "lug"],
-  ["aug", "aou", "ago"],
-  ["sep", "set"],
-  ["oct", "okt", "ott", "out"],
-  ["nov"],
-  ["dec", "dez", "dic"],
+  ["apr", "avr", "abr", "kwi", "huhti"],
+  ["may", "mai", "mei", "mag", "maj", "touko"],
+  ["jun", "juin", "giu", "cze", "kesa"],
+  ["jul", "juil", "lug", "lip", "heina"],
+  ["aug", "aou", "ago", "sie", "elo"],
+  ["sep", "set", "wrz", "syys"],
+  ["oct", "okt", "ott", "out", "paz", "loka"],
+  ["nov", "lis", "marras"],
+  ["dec", "dez", "dic", "gru", "joulu"],
 ];
 
 /** Month 1…12 of a name or its beginning, in several languages; 0 when it is none. */
@@ -20,6 +20,15 @@ export function monthOf(name: string): number {
     .normalize("NFD")
     .replace(/[^a-zA-Z]/g, "")
     .toLowerCase();
-  const at = MONTHS.findIndex((starts) => starts.some((start) => plain.startsWith(start)));
-  return at + 1;
+  let month = 0;
+  let longest = 0;
+  // The longest beginning counts: `marraskuu` is the Finnish November, and begins as March does elsewhere.
+  MONTHS.forEach((starts, at) => {
+    for (const start of starts)
+      if (start.length > longest && plain.startsWith(start)) {
+        month = at + 1;
+        longest = start.length;
+      }
+  });
+  return month;
 }

@@ -4,7 +4,14 @@ import type { Decision } from "../LogReading.ts";
 import type { Column } from "../text/table.ts";
 import type { RowTimes, TimeQuery } from "./rowTimes.ts";
 import type { NumberForm } from "./timeColumn.ts";
-import { labelledScale, plausibleScales, type TimeScale, timeScale } from "./timeUnit.ts";
+import { TIME_KIND_OPTION } from "./timeKinds.ts";
+import {
+  labelledScale,
+  plausibleScales,
+  type TimeScale,
+  timeScale,
+  unitOfScale,
+} from "./timeUnit.ts";
 
 /** Day number of 1970-01-01 in the 1900 date system of spreadsheets. */
 const SERIAL_1970 = 25_569;
@@ -15,6 +22,8 @@ export function numberTimes(column: Column, form: NumberForm, query: TimeQuery):
     const format = decision("time format", form.name, {
       confidence: "certain",
       because: "only so do the numbers lie between 1990 and 2100; read as universal time",
+      option: TIME_KIND_OPTION,
+      says: { timeKind: "epoch" },
     });
     return ok(
       dated(
@@ -27,6 +36,8 @@ export function numberTimes(column: Column, form: NumberForm, query: TimeQuery):
     const format = decision("time format", "spreadsheet days", {
       confidence: "likely",
       because: "the numbers lie between 1990 and 2100 as days since 1900, and have fractions",
+      option: TIME_KIND_OPTION,
+      says: { timeKind: "spreadsheet" },
     });
     return ok(dated(column.numbers.map(serialSeconds), format));
   }
@@ -48,16 +59,20 @@ function elapsedTimes(column: Column, query: TimeQuery): Result<RowTimes> {
   const plausible = plausibleScales(column.numbers, query.tempsC);
   if (options.timeUnit !== undefined)
     return ok(
-      scaled(column, timeScale(options.timeUnit), formatDecision(options.timeUnit, "told")),
+      scaled(
+        column,
+        timeScale(options.timeUnit),
+        formatDecision(timeScale(options.timeUnit), "told"),
+      ),
     );
   if (label !== null)
     return ok({
-      ...scaled(column, label, formatDecision(label.name, "certain")),
+      ...scaled(column, label, formatDecision(label, "certain")),
       doubt: labelDoubt(column, label, plausible),
     });
   const [scale] = plausible;
   if (plausible.length === 1 && scale !== undefined)
-    return ok(scaled(column, scale, formatDecision(scale.name, "likely")));
+    return ok(scaled(column, scale, formatDecision(scale, "likely")));
   const found =
     plausible.length === 0
       ? "no unit gives a firing of a likely length and heating rate"
@@ -80,17 +95,18 @@ function scaled(column: Column, scale: TimeScale, format: Decision): RowTimes {
   };
 }
 
-function formatDecision(unit: string, confidence: Decision["confidence"]): Decision {
+function formatDecision(scale: TimeScale, confidence: Decision["confidence"]): Decision {
   const because: Readonly<Record<Decision["confidence"], string>> = {
     told: "it was given as an option",
     certain: "the unit is written in the header",
     likely: "only this unit gives a likely length and heating rate",
     guessed: "",
   };
-  return decision("time format", `elapsed, in ${unit}`, {
+  return decision("time format", `elapsed, in ${scale.name}`, {
     confidence,
     because: because[confidence],
-    option: "--time-unit s, min or h",
+    option: `--time-unit s, min or h; ${TIME_KIND_OPTION}`,
+    says: { timeKind: "elapsed", timeUnit: unitOfScale(scale) },
   });
 }
 

@@ -1,11 +1,12 @@
 import { failed, ok, type Problem, type Result } from "../../problem.ts";
 import { decision } from "../decision.ts";
-import type { Decision, LogOptions } from "../LogReading.ts";
+import type { Decision, LogOptions, LogSaid } from "../LogReading.ts";
 import type { PreambleFacts } from "../text/preamble.ts";
 import type { Column } from "../text/table.ts";
 import { DAY_SECONDS } from "./calendar.ts";
 import { numberTimes } from "./numberTimes.ts";
-import { placeName, type TimeChoice } from "./timeColumn.ts";
+import { placeName, type TimeChoice, type TimePlace } from "./timeColumn.ts";
+import { asTold, TIME_KIND_OPTION } from "./timeKinds.ts";
 import { writtenTimes } from "./writtenTimes.ts";
 
 /** A time for each row, before clock defects are mended. */
@@ -26,6 +27,8 @@ export interface TimeQuery {
   /** Temperatures beside the times [°C], for judging rates. */
   readonly tempsC: Float64Array;
   readonly rowCount: number;
+  /** Blank lines before each row that may stand for readings; null without. */
+  readonly blanksBefore: () => Int32Array | null;
   /** What the columns are, for a message. */
   readonly columnText: string;
 }
@@ -35,19 +38,34 @@ export interface TimeQuery {
  * @returns the times, or `log/no-time`, `log/no-interval`, `log/time-unit-unknown`, `log/day-order`.
  */
 export function rowTimes(choice: TimeChoice, query: TimeQuery): Result<RowTimes> {
-  const result = placeTimes(choice, query);
+  const place = asTold(choice.place, query.options);
+  if (!place.ok) return place;
+  const result = placeTimes(place.value, query);
   if (!result.ok) return result;
-  const about = decision("time column", placeName(choice.place), {
+  const { decisions } = result.value;
+  return ok({ ...result.value, decisions: [timeColumnDecision(choice), ...decisions] });
+}
+
+/** What was decided about the place of the time. */
+export function timeColumnDecision(choice: TimeChoice): Decision {
+  return decision("time column", placeName(choice.place), {
     confidence: choice.told ? "told" : choice.runnerUp === null ? "certain" : "likely",
     because: choice.because,
     runnerUp: choice.runnerUp,
     option: "--time-column NAME",
+    ...saysOf(choice.place),
   });
-  return ok({ ...result.value, decisions: [about, ...result.value.decisions] });
 }
 
-function placeTimes(choice: TimeChoice, query: TimeQuery): Result<RowTimes> {
-  const { place } = choice;
+/** The column to name; of a date and a clock apart the clock, beside which the date is found again. */
+function saysOf(place: TimePlace): { readonly says?: LogSaid } {
+  if (place.kind === "none") return {};
+  if (place.kind === "number") return { says: { timeColumn: place.column.name } };
+  const column = place.clock ?? place.date;
+  return column === null ? {} : { says: { timeColumn: column.name } };
+}
+
+function placeTimes(place: TimePlace, query: TimeQuery): Result<RowTimes> {
   if (place.kind === "written") return writtenTimes(place, query);
   if (place.kind === "none") return countedTimes(null, query);
   if (place.form.kind === "index") return countedTimes(place.column, query);
@@ -59,31 +77,42 @@ function countedTimes(column: Column | null, query: TimeQuery): Result<RowTimes>
   const interval = query.options.intervalSeconds ?? query.preamble.intervalSeconds;
   if (interval === null || interval === undefined) return uncounted(column, query);
   const first = column === null ? 0 : (column.numbers.find((value) => !Number.isNaN(value)) ?? 0);
+  const blanks = column === null ? query.blanksBefore() : null;
   const seconds = Float64Array.from({ length: query.rowCount }, (_, i) =>
-    column === null ? i * interval : ((column.numbers[i] as number) - first) * interval,
+    column === null
+      ? (i + (blanks?.[i] ?? 0)) * interval
+      : ((column.numbers[i] as number) - first) * interval,
   );
   const isTold = query.options.intervalSeconds !== undefined;
   return ok({
     seconds,
     clock: "none",
-    doubt: null,
+    doubt: blanks === null ? null : blankText(blanks),
     decisions: [
       decision("time format", `sample number × ${interval} s`, {
         confidence: isTold ? "told" : "certain",
         because: isTold
           ? "the interval was given as an option"
           : "the interval stands above the table",
-        option: "--interval SECONDS",
+        option: `--interval SECONDS; ${TIME_KIND_OPTION}`,
+        says: { timeKind: "count", intervalSeconds: interval },
       }),
     ],
   });
+}
+
+/** That blank lines were counted, and what else they may be. */
+function blankText(blanks: Int32Array): string {
+  const count = blanks[blanks.length - 1] as number;
+  const lines = count === 1 ? "1 blank line stands" : `${count} blank lines stand`;
+  return `${lines} among the readings and ${count === 1 ? "was" : "were"} counted as readings that are lacking; if they are mere spacing, take them out of the file.`;
 }
 
 function uncounted(column: Column | null, query: TimeQuery): Result<RowTimes> {
   // A nameless column that counts by one may also be seconds or minutes, which may be told.
   const { timeUnit } = query.options;
   const isNamed = column !== null && !/^column \d+$/.test(column.name);
-  if (column !== null && timeUnit !== undefined)
+  if (column !== null && timeUnit !== undefined && query.options.timeKind !== "count")
     return numberTimes(column, { kind: "elapsed" }, query);
   const problem: Problem =
     column === null

@@ -1,3 +1,4 @@
+import { plainHalfDay } from "./halfDay.ts";
 import { monthOf } from "./months.ts";
 
 /**
@@ -28,8 +29,8 @@ const WEEKDAY =
   "(?:(?:mon|tue|wed|thu|fri|sat|sun|lun|mar|mer|jeu|ven|sam|dim|mo|di|mi|do|fr|sa|so)[a-zé]*\\.?,?\\s+)?";
 const NUMERIC_DATE = "(\\d{1,4})([-/.])(\\d{1,2})\\2(\\d{1,4})\\.?";
 const NAMED_DATE =
-  "(\\d{1,4})(?:st|nd|rd|th)?\\.?[-/. ]\\s?([a-zà-ÿ]{3,10})\\.?[-/. ,]\\s?(\\d{1,4})";
-const MONTH_DAY_DATE = "([a-zà-ÿ]{3,10})\\.?\\s(\\d{1,2}),?\\s(\\d{4})";
+  "(\\d{1,4})(?:st|nd|rd|th)?\\.?[-/. ]\\s?([a-zà-ÿĀ-ſ]{3,12})\\.?[-/. ,]\\s?(\\d{1,4})";
+const MONTH_DAY_DATE = "([a-zà-ÿĀ-ſ]{3,12})\\.?\\s(\\d{1,2}),?\\s(\\d{4})";
 const SPAN_DAYS = "(?:(\\d{1,3})(?:\\.|\\s?d(?:ays?)?,?\\s?|\\s)(?=\\d{1,2}:))?";
 const CLOCK = "(\\d{1,4}):(\\d{1,2})(?::(\\d{1,2})(?:[.,:](\\d{1,9}))?)?";
 const HALF = "\\s*(?:([ap])\\.?\\s?m\\.?)?";
@@ -44,10 +45,11 @@ const DURATION = /^P(?:(\d+)D)?T(?:(\d+)H)?(?:(\d+)M)?(?:(\d+(?:[.,]\d+)?)S)?$/i
 
 /** The fields of a written time, or null when the text is none. Plain numbers are none. */
 export function parseStamp(cell: string): Stamp | null {
-  const text = cell.trim();
-  if (text.length < 3 || text.length > 48) return null;
-  const quick = isoStamp(text);
+  const trimmed = cell.trim();
+  if (trimmed.length < 3 || trimmed.length > 48) return null;
+  const quick = isoStamp(trimmed);
   if (quick !== null) return quick;
+  const text = plainHalfDay(trimmed);
   return compactStamp(text) ?? durationStamp(text) ?? writtenStamp(text);
 }
 

@@ -1,7 +1,8 @@
 import { failed, ok, type Result } from "../../problem.ts";
-import { type Shape, shapeOf } from "../statistics.ts";
+import { median, type Shape, shapeOf } from "../statistics.ts";
 import { columnList, findColumn } from "../text/columnNames.ts";
 import type { Column, Table } from "../text/table.ts";
+import { formShare } from "./stamps.ts";
 
 /** Where the time of a row stands. */
 export type TimePlace =
@@ -52,6 +53,15 @@ const EPOCHS = [
 ] as const;
 const EPOCH_1990 = 6.31e8;
 const EPOCH_2100 = 4.1e9;
+/** Numbers as a count since 1970, in the scale that their size speaks for; seconds where none does. */
+export function epochForm({ numbers }: Column): NumberForm {
+  const { first } = shapeOf(numbers);
+  const scale = EPOCHS.find(
+    ({ perSecond }) => first >= EPOCH_1990 * perSecond && first <= EPOCH_2100 * perSecond,
+  );
+  return { kind: "epoch", ...(scale ?? EPOCHS[0]) };
+}
+
 /** Spreadsheet day numbers of 1990…2100 in both date systems. */
 const SERIAL_1990 = 31_412;
 const SERIAL_2100 = 73_051;
@@ -142,26 +152,18 @@ function pairCandidates(columns: readonly Column[]): readonly Candidate[] {
 }
 
 function hasDate(column: Column): boolean {
-  return share(column, (stamp) => stamp.order !== "none") > 0;
+  return formShare(column.stamps, (form) => form.order !== "none") > 0;
 }
 
 function hasClock(column: Column): boolean {
-  return share(column, (stamp) => stamp.clockFields > 0) > 0.5;
-}
-
-function share(
-  column: Column,
-  test: (stamp: NonNullable<Column["stamps"][number]>) => boolean,
-): number {
-  if (column.kind !== "stamp") return 0;
-  let met = 0;
-  for (const stamp of column.stamps) if (stamp !== null && test(stamp)) met++;
-  return met / Math.max(1, column.stamps.length);
+  return formShare(column.stamps, (form) => form.clockFields > 0) > 0.5;
 }
 
 function columnCandidates(column: Column, rowCount: number): readonly Candidate[] {
   if (column.kind === "text") return [];
-  if (column.kind === "stamp") return [writtenCandidate(column)];
+  // Times in a few rows only are no time of the log.
+  if (column.kind === "stamp")
+    return hasDate(column) || hasClock(column) ? [writtenCandidate(column)] : [];
   return numberCandidates(column, rowCount);
 }
 
@@ -181,16 +183,18 @@ function writtenCandidate(column: Column): Candidate {
 }
 
 function numberCandidates(column: Column, rowCount: number): readonly Candidate[] {
-  const shape = shapeOf(column.numbers);
+  const first = column.numbers.find((value) => !Number.isNaN(value)) ?? Number.NaN;
+  const shape = { ...shapeOf(inOrder(column.numbers)), first };
   if (shape.count < 2 || shape.count < 0.5 * rowCount) return [];
   const falls = shape.steadyShare < 0.01;
-  if (shape.steadyShare < 0.97 && !falls && !TIME_NAME.test(column.name)) return [];
+  const isSteady = shape.steadyShare >= 0.97 || falls || TIME_NAME.test(column.name);
   const number = (form: NumberForm): TimePlace => ({ kind: "number", column, form });
   const epoch = EPOCHS.find(
     ({ perSecond }) =>
       shape.first >= EPOCH_1990 * perSecond && shape.first <= EPOCH_2100 * perSecond,
   );
-  if (epoch !== undefined)
+  // Numbers of that size are hardly anything else, even where some rows stand out of order.
+  if (epoch !== undefined && (isSteady || shape.least >= EPOCH_1990))
     return [
       {
         place: number({ kind: "epoch", ...epoch }),
@@ -198,7 +202,8 @@ function numberCandidates(column: Column, rowCount: number): readonly Candidate[
         because: `its numbers have the size of ${epoch.name}`,
       },
     ];
-  if (isSerial(shape))
+  // Days of a spreadsheet are told by their size as well, even where the clock was set back.
+  if (isSerial(column.numbers, shape))
     return [
       {
         place: number({ kind: "serial" }),
@@ -206,17 +211,61 @@ function numberCandidates(column: Column, rowCount: number): readonly Candidate[
         because: "its numbers are spreadsheet days of 1990 to 2100 with a fraction",
       },
     ];
-  return elapsedCandidates(column, shape, number);
+  return isSteady ? elapsedCandidates(column, shape, number) : [];
 }
 
-function isSerial(shape: Shape): boolean {
-  return (
-    shape.least >= SERIAL_1990 &&
-    shape.greatest <= SERIAL_2100 &&
-    shape.greatest - shape.least < 60 &&
-    shape.medianStep < 0.2 &&
-    !shape.isWhole
-  );
+/** Whether numbers count in steps that are mostly alike, as a time does and a temperature hardly ever. */
+function isEven(numbers: Float64Array): boolean {
+  const known = numbers.filter((value) => !Number.isNaN(value));
+  const steps = known.slice(1).map((value, i) => Math.abs(value - (known[i] as number)));
+  const usual = median(steps);
+  return steps.filter((step) => Math.abs(step - usual) <= 0.02 * usual).length > steps.length / 2;
+}
+
+/**
+ * Whether numbers begin, or end, at zero, as elapsed time does and no thermocouple. A step from zero is
+ * not near enough: so begins a kiln that heats fast in a coarse log, and so does its set point.
+ */
+function isFromZero(numbers: Float64Array): boolean {
+  const known = numbers.filter((value) => !Number.isNaN(value)).sort();
+  const steps = known.slice(1).map((value, i) => value - (known[i] as number));
+  return Math.abs(known[0] ?? Number.NaN) <= NEAR_ZERO * median(steps);
+}
+
+/** Share of a step within which a number is near zero. */
+const NEAR_ZERO = 0.1;
+
+/** Share of rows that may stand out of order in a column that counts evenly; one at least. */
+const FEW_FALLS = 0.03;
+
+/** Numbers that are not more than the one before, and all of them. */
+function fallsIn(numbers: Float64Array): { readonly falls: number; readonly count: number } {
+  let falls = 0;
+  let count = 0;
+  let before = Number.NEGATIVE_INFINITY;
+  for (const value of numbers) {
+    if (Number.isNaN(value)) continue;
+    count++;
+    if (value <= before) falls++;
+    before = value;
+  }
+  return { falls, count };
+}
+
+/** The numbers sorted, each once, when they then count evenly and few rows stood out of order or twice; else as they are. */
+function inOrder(numbers: Float64Array): Float64Array {
+  const { falls, count } = fallsIn(numbers);
+  if (falls === 0 || falls > Math.max(1, FEW_FALLS * count)) return numbers;
+  const known = numbers.filter((value) => !Number.isNaN(value));
+  const sorted = Float64Array.from(new Set(known)).sort();
+  return isEven(sorted) ? sorted : numbers;
+}
+
+/** Nearly all numbers are days of 1990…2100; a line cut off leaves a stray one. */
+function isSerial(numbers: Float64Array, shape: Shape): boolean {
+  if (shape.isWhole || !(shape.medianStep < 0.2)) return false;
+  const days = numbers.filter((day) => day >= SERIAL_1990 && day <= SERIAL_2100);
+  return days.length >= Math.min(0.98 * shape.count, shape.count - 1);
 }
 
 function elapsedCandidates(
@@ -238,6 +287,8 @@ function elapsedCandidates(
     ];
   const isRising = shape.risingShare > 0.97 || shape.steadyShare < 0.01;
   if (!isRising || /^column \d+$/.test(column.name) === false) return [];
+  const mayBeTime = column.index === 0 && isEven(column.numbers);
+  if (!mayBeTime && !isFromZero(column.numbers)) return [];
   return [
     {
       place: number(countsByOne ? { kind: "index" } : { kind: "elapsed" }),

@@ -1,3 +1,5 @@
+import { isScaleEnd } from "../channels/steadyValues.ts";
+import type { TimeUnit } from "../LogReading.ts";
 import { median } from "../statistics.ts";
 
 /** A scale that numbers of time may have. */
@@ -7,31 +9,44 @@ export interface TimeScale {
   readonly seconds: number;
 }
 
-/** Heating rates of real firings, median over the rise [°C/h]: common practice, wide on purpose. */
+/** Rates of real firings, median over what heats or cools [°C/h]: common practice, wide on purpose. */
 const RATES_C_PER_HOUR = { least: 5, most: 1500 };
 /** Lengths of real logs [h]: common practice, wide on purpose. */
 const LENGTH_HOURS = { least: 0.5, most: 200 };
 
-const SCALES: readonly TimeScale[] = [
-  { name: "s", seconds: 1 },
-  { name: "min", seconds: 60 },
-  { name: "h", seconds: 3600 },
-];
+/** Scales as `--time-unit` names them. */
+const NAMED: Readonly<Record<TimeUnit, TimeScale>> = {
+  ms: { name: "ms", seconds: 0.001 },
+  s: { name: "s", seconds: 1 },
+  min: { name: "min", seconds: 60 },
+  h: { name: "h", seconds: 3600 },
+  d: { name: "days", seconds: 86_400 },
+};
+/** Scales that are tried where none is named. */
+const SCALES: readonly TimeScale[] = [NAMED.s, NAMED.min, NAMED.h];
 
-/** Seconds, minutes and hours, as `--time-unit` names them. */
-export function timeScale(unit: "s" | "min" | "h"): TimeScale {
-  return SCALES.find((scale) => scale.name === unit) as TimeScale;
+/** All units of elapsed time that may be told. */
+export const TIME_UNITS = Object.keys(NAMED) as readonly TimeUnit[];
+
+/** The scale of a unit of time. */
+export function timeScale(unit: TimeUnit): TimeScale {
+  return NAMED[unit];
+}
+
+/** The unit that a scale is told by. */
+export function unitOfScale(scale: TimeScale): TimeUnit {
+  return TIME_UNITS.find((unit) => NAMED[unit].seconds === scale.seconds) as TimeUnit;
 }
 
 /** The scale that a column's name or unit names, or null. */
 export function labelledScale(label: string): TimeScale | null {
   const words = label.toLowerCase().split(/[^a-zµ]+/);
   const has = (...names: readonly string[]) => names.some((name) => words.includes(name));
-  if (has("ms", "msec", "millis", "milliseconds")) return { name: "ms", seconds: 0.001 };
+  if (has("ms", "msec", "millis", "milliseconds")) return timeScale("ms");
   if (has("s", "sec", "secs", "second", "seconds", "sek", "sekunden")) return timeScale("s");
   if (has("min", "mins", "minute", "minutes", "minuten")) return timeScale("min");
   if (has("h", "hr", "hrs", "hour", "hours", "stunden", "std")) return timeScale("h");
-  return has("d", "day", "days", "tage") ? { name: "days", seconds: 86_400 } : null;
+  return has("d", "day", "days", "tage") ? timeScale("d") : null;
 }
 
 /**
@@ -45,7 +60,7 @@ export function plausibleScales(
   scales: readonly TimeScale[] = SCALES,
 ): readonly TimeScale[] {
   const span = spanOf(times);
-  const rate = heatingRate(times, tempsC);
+  const rate = usualRate(times, tempsC);
   return scales.filter((scale) => {
     const hours = (span * scale.seconds) / 3600;
     const perHour = (rate * 3600) / scale.seconds;
@@ -57,16 +72,57 @@ export function plausibleScales(
   });
 }
 
-/** Median of the slopes that rise, between readings a hundredth of the log apart [°C per unit of time]. */
-function heatingRate(times: Float64Array, tempsC: Float64Array): number {
-  const stride = Math.max(1, Math.floor(times.length / 100));
+/** Parts of a log over which its rate is taken, from many to few; over short ones noise would count as heating. */
+const PARTS = [20, 10, 5, 3];
+/** Slopes of parts that tell a rate. */
+const LEAST_SLOPES = 2;
+/** Step between neighbouring readings that none of a kiln makes [K]. */
+const MOST_STEP_K = 90;
+/** Change of the whole log below which it holds, and its rate tells nothing [K]. */
+const LEAST_RANGE_K = 60;
+/** Change over a part that is more than noise or a hold [K]. */
+const LEAST_CHANGE_K = 8;
+/** Change beyond which a number was no reading, as 9999 [K]. */
+const MOST_CHANGE_K = 900;
+/** What no kiln is [°C]: such a number is no reading, as −999 or 9999, in whatever unit it was written. */
+const POSSIBLE_C = { least: -60, most: 1450 };
+
+/** Median size of the slopes over twentieths of the log that heat or cool [°C per unit of time]; NaN when none does. */
+function usualRate(times: Float64Array, tempsC: Float64Array): number {
+  if (!(changeOf(tempsC) > LEAST_RANGE_K)) return Number.NaN;
+  for (const parts of PARTS) {
+    const slopes = slopesOver(times, tempsC, Math.max(1, Math.floor(times.length / parts)));
+    if (slopes.length >= LEAST_SLOPES) return median(slopes);
+  }
+  return Number.NaN;
+}
+
+function changeOf(tempsC: Float64Array): number {
+  let least = Number.POSITIVE_INFINITY;
+  let greatest = Number.NEGATIVE_INFINITY;
+  for (let i = 1; i < tempsC.length; i++) {
+    const [before, tempC] = [possible(tempsC[i - 1] as number), possible(tempsC[i] as number)];
+    // A number far from the one before it is no sign of a change.
+    if (!(Math.abs(tempC - before) < MOST_STEP_K)) continue;
+    if (tempC < least) least = tempC;
+    if (tempC > greatest) greatest = tempC;
+  }
+  return greatest - least;
+}
+
+function slopesOver(times: Float64Array, tempsC: Float64Array, stride: number): readonly number[] {
   const slopes: number[] = [];
   for (let i = stride; i < times.length; i += stride) {
-    const rise = (tempsC[i] as number) - (tempsC[i - stride] as number);
-    const span = (times[i] as number) - (times[i - stride] as number);
-    if (rise > 0 && span > 0) slopes.push(rise / span);
+    const change = Math.abs(possible(tempsC[i] as number) - possible(tempsC[i - stride] as number));
+    const span = Math.abs((times[i] as number) - (times[i - stride] as number));
+    if (change > LEAST_CHANGE_K && change < MOST_CHANGE_K && span > 0) slopes.push(change / span);
   }
-  return median(slopes);
+  return slopes;
+}
+
+function possible(tempC: number): number {
+  const isReading = tempC > POSSIBLE_C.least && tempC < POSSIBLE_C.most && !isScaleEnd(tempC);
+  return isReading ? tempC : Number.NaN;
 }
 
 function spanOf(times: Float64Array): number {

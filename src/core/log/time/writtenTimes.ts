@@ -1,43 +1,50 @@
 import { failed, ok, type Result } from "../../problem.ts";
 import { decision } from "../decision.ts";
-import type { Decision } from "../LogReading.ts";
+import type { Decision, TimeKind } from "../LogReading.ts";
 import type { Column } from "../text/table.ts";
 import { DAY_SECONDS } from "./calendar.ts";
 import { isNewestFirst, runningClock } from "./clockSeconds.ts";
 import { decideDateOrder } from "./dateOrder.ts";
 import type { RowTimes, TimeQuery } from "./rowTimes.ts";
-import type { Stamp } from "./stamp.ts";
+import { firstStamp, type StampForm, type Stamps } from "./stamps.ts";
 import type { TimePlace } from "./timeColumn.ts";
+import { TIME_KIND_OPTION } from "./timeKinds.ts";
 import { plausibleScales, type TimeScale } from "./timeUnit.ts";
 
 type WrittenPlace = Extract<TimePlace, { kind: "written" }>;
+
+const TOLD = "it was given as an option";
 
 /** Times from columns of written dates and clock times. */
 export function writtenTimes(place: WrittenPlace, query: TimeQuery): Result<RowTimes> {
   if (place.date !== null) return datedTimes(place.date, place.clock, query);
   const clock = place.clock as Column;
-  const elapsed = elapsedBecause(clock);
-  return elapsed === null ? ok(dayTimes(clock)) : spanTimes(clock, elapsed, query);
+  const { timeKind } = query.options;
+  const told = timeKind === undefined ? null : TOLD;
+  const elapsed = told === null ? elapsedBecause(clock) : timeKind === "elapsed" ? told : null;
+  return elapsed === null ? ok(dayTimes(clock, timeKind)) : spanTimes(clock, elapsed, query);
 }
 
 function datedTimes(date: Column, clock: Column | null, query: TimeQuery): Result<RowTimes> {
   const order = decideDateOrder(date.stamps, query.preamble.text, query.options);
   if (!order.ok) return order;
   const days = dayNumbers(date, order.value.dayOf, clock !== date);
-  const ofDay = Float64Array.from({ length: query.rowCount }, (_, i) =>
-    clock === null ? 0 : (clock.stamps[i]?.seconds ?? Number.NaN),
-  );
-  const seconds = days.map((day, i) => day * DAY_SECONDS + (ofDay[i] as number));
+  const ofDay = clock === null ? new Float64Array(query.rowCount) : clock.stamps.seconds;
+  const seconds = days;
+  for (let i = 0; i < seconds.length; i++)
+    seconds[i] = (days[i] as number) * DAY_SECONDS + (ofDay[i] as number);
+  const { timeKind } = query.options;
   const zoned = clock === null ? null : applyOffsets(clock.stamps, seconds);
-  const half = clock === null ? null : halfDialTimes(clock, ofDay, seconds);
+  const half = clock === null ? null : halfDialTimes(clock, { ofDay, seconds, told: timeKind });
   return ok({
     seconds: half ?? seconds,
     clock: "date",
     doubt: null,
     decisions: [
       decision("time format", clock === null ? "dates, one a row" : formatOf(clock, true), {
-        confidence: half === null ? "certain" : "likely",
+        ...dialSure(timeKind, half !== null, clock !== null && mayBeDial(clock.stamps)),
         because: half === null ? (zoned ?? "every row is written so") : HALF_DIAL,
+        ...(clock !== null && kindSays(half === null ? "clock-24h" : "clock-12h")),
       }),
       order.value.decision,
     ],
@@ -47,39 +54,34 @@ function datedTimes(date: Column, clock: Column | null, query: TimeQuery): Resul
 /** Day number of each row; a date in a column of its own may be written only where it changes. */
 function dayNumbers(
   date: Column,
-  dayOf: (stamp: Stamp) => number,
+  dayOf: (form: StampForm) => number,
   fillsDown: boolean,
 ): Float64Array {
-  const days = new Float64Array(date.stamps.length);
-  let last: Stamp | null = null;
+  const { formOf, forms } = date.stamps;
+  const dayOfForm = forms.map((form) => (form.order === "none" ? null : dayOf(form)));
+  const days = new Float64Array(formOf.length);
   let day = Number.NaN;
   for (let i = 0; i < days.length; i++) {
-    const stamp = date.stamps[i] ?? null;
-    const isDated = stamp !== null && stamp.order !== "none";
-    if (isDated && !isSameDate(stamp, last)) {
-      day = dayOf(stamp);
-      last = stamp;
-    }
-    days[i] = isDated || fillsDown ? day : Number.NaN;
+    const here = dayOfForm[formOf[i] as number] ?? null;
+    if (here !== null) day = here;
+    days[i] = here !== null || fillsDown ? day : Number.NaN;
   }
   return days;
 }
 
 const HALF_DIAL =
-  "hours run from 1 to 12 and fall back by twelve, so twelve hours were added each time";
-
-function isSameDate(a: Stamp, b: Stamp | null): boolean {
-  return b !== null && a.first === b.first && a.second === b.second && a.third === b.third;
-}
+  "hours run from 1 to 12 and begin anew after twelve, so twelve hours were added each time";
 
 /** Brings rows to the first row's offset from universal time, so that a change of it makes no jump. */
-function applyOffsets(stamps: readonly (Stamp | null)[], seconds: Float64Array): string | null {
-  const first = stamps.find((stamp) => stamp !== null)?.offsetMinutes ?? Number.NaN;
+function applyOffsets(stamps: Stamps, seconds: Float64Array): string | null {
+  const first = firstStamp(stamps)?.offsetMinutes ?? Number.NaN;
   if (Number.isNaN(first)) return null;
+  const shifts = stamps.forms.map(({ offsetMinutes }) =>
+    Number.isNaN(offsetMinutes) ? 0 : (first - offsetMinutes) * 60,
+  );
   for (let i = 0; i < seconds.length; i++) {
-    const offset = stamps[i]?.offsetMinutes ?? first;
-    if (offset !== first && !Number.isNaN(offset))
-      seconds[i] = (seconds[i] as number) + (first - offset) * 60;
+    const shift = shifts[stamps.formOf[i] as number] ?? 0;
+    if (shift !== 0) seconds[i] = (seconds[i] as number) + shift;
   }
   return "every row is written so; all are kept at the offset of the first";
 }
@@ -87,51 +89,122 @@ function applyOffsets(stamps: readonly (Stamp | null)[], seconds: Float64Array):
 /** Dates with a 12-hour clock without AM and PM, unrolled; null when the clock is no such one. */
 function halfDialTimes(
   clock: Column,
-  ofDay: Float64Array,
-  seconds: Float64Array,
+  {
+    ofDay,
+    seconds,
+    told,
+  }: {
+    readonly ofDay: Float64Array;
+    readonly seconds: Float64Array;
+    readonly told: TimeKind | undefined;
+  },
 ): Float64Array | null {
-  if (clock.stamps.some((stamp) => stamp !== null && stamp.half !== null)) return null;
-  if (ofDay.some(Number.isNaN) || isNewestFirst(seconds)) return null;
-  const running = runningClock(ofDay, false);
+  if (hasHalves(clock.stamps)) return null;
+  if (Number.isNaN(seconds[0]) || isNewestFirst(seconds)) return null;
+  const running = runningClock(
+    ofDay,
+    dialOf(told) ?? (isTwelveAtMidnight(ofDay, seconds) ? 12 : null),
+  );
   if (!running.isHalfDial) return null;
   const start = (seconds[0] as number) - ((ofDay[0] as number) % (DAY_SECONDS / 2));
-  return running.seconds.map((each) => start + each);
+  const unrolled = running.seconds.map((each) => start + each);
+  // Dates that do not go along with the dial are those of a clock that was set.
+  const isApart = unrolled.some((each, i) => Math.abs(each - (seconds[i] as number)) > DAY_SECONDS);
+  return isApart ? null : unrolled;
+}
+
+/** How sure it is whether the dial has twelve hours, and the other way to take it. */
+function dialSure(
+  told: TimeKind | undefined,
+  isHalf: boolean,
+  isOpen: boolean,
+): Pick<Decision, "confidence" | "runnerUp"> {
+  if (told !== undefined) return { confidence: "told", runnerUp: null };
+  if (isHalf) return { confidence: "likely", runnerUp: "hours from 0 to 24, with gaps" };
+  return isOpen
+    ? { confidence: "likely", runnerUp: "a dial of 12 hours without AM and PM" }
+    : { confidence: "certain", runnerUp: null };
+}
+
+/** Whether clock times of more than eight different hours are all of 1 to 12, as on a dial without AM and PM. */
+function mayBeDial({ seconds, forms }: Stamps): boolean {
+  if (forms.some((form) => form.half !== null)) return false;
+  const hours = new Set<number>();
+  for (const each of seconds) if (!Number.isNaN(each)) hours.add(Math.floor(each / 3600));
+  return hours.size > DIAL_HOURS && !hours.has(0) && [...hours].every((hour) => hour <= 12);
+}
+
+/** Different hours from which it is strange that none is 0 or beyond 12. Own choice. */
+const DIAL_HOURS = 8;
+
+/** Whether a date turns while the clock goes on from eleven to twelve, and no hour is 0 or beyond 12: so a dial shows midnight. */
+function isTwelveAtMidnight(ofDay: Float64Array, seconds: Float64Array): boolean {
+  const noon = DAY_SECONDS / 2;
+  let turns = 0;
+  for (let i = 0; i < ofDay.length; i++) {
+    const here = ofDay[i] as number;
+    if (here < 3600 || here >= noon + 3600) return false;
+    const before = ofDay[i - 1] ?? here;
+    const days = ((seconds[i] as number) - here - (seconds[i - 1] ?? 0) + before) / DAY_SECONDS;
+    if (i > 0 && days === 1 && before < noon && before >= noon - 3600 && here >= noon) turns++;
+  }
+  return turns > 0;
 }
 
 function formatOf(clock: Column, isDated: boolean): string {
-  const first = clock.stamps.find((stamp) => stamp !== null);
+  const first = firstStamp(clock.stamps);
   const halves = first?.half !== null && first?.half !== undefined ? " with AM and PM" : "";
   const fields = first?.clockFields === 2 ? "hours and minutes" : "hours, minutes and seconds";
   return `${isDated ? "date, " : ""}${fields}${halves}`;
 }
 
+function hasHalves({ forms }: Stamps): boolean {
+  return forms.some((form) => form.half !== null);
+}
+
 /** Why a column of clock times is elapsed time, or null when it is the time of day. */
 function elapsedBecause(clock: Column): string | null {
-  const stamps = clock.stamps.filter((stamp) => stamp !== null);
-  const first = stamps[0];
-  if (first === undefined || stamps.some((stamp) => stamp.half !== null)) return null;
-  if (stamps.some((stamp) => stamp.isSpan)) return "it counts days as well";
-  if (stamps.some((stamp) => stamp.seconds >= DAY_SECONDS)) return "it counts beyond 24 hours";
+  const { forms, seconds } = clock.stamps;
+  const first = firstStamp(clock.stamps);
+  if (first === null || hasHalves(clock.stamps)) return null;
+  if (forms.some((form) => form.isSpan)) return "it counts days as well";
+  if (seconds.some((each) => each >= DAY_SECONDS)) return "it counts beyond 24 hours";
   if (
     /elaps|durat|run ?time|since|lapse|mm:ss|hh+:mm elapsed/i.test(
       `${clock.name} ${clock.unitText}`,
     )
   )
     return "its name says so";
-  const fields = first.clockFields;
-  const isFromZero = first.seconds <= (fields === 2 ? 60 : 5);
-  const falls = stamps.some(
-    (stamp, i) => i > 0 && stamp.seconds < (stamps[i - 1] as Stamp).seconds,
-  );
-  return isFromZero && !falls ? "it starts at zero and never falls" : null;
+  const isFromZero = first.seconds <= (first.clockFields === 2 ? 60 : 5);
+  return isFromZero && !falls(clock.stamps) ? "it starts at zero and never falls" : null;
 }
 
-function dayTimes(clock: Column): RowTimes {
-  const ofDay = Float64Array.from(clock.stamps, (stamp) => stamp?.seconds ?? Number.NaN);
-  const hasMarker = clock.stamps.some((stamp) => stamp !== null && stamp.half !== null);
+function falls({ seconds, formOf }: Stamps): boolean {
+  let last = Number.NaN;
+  for (let i = 0; i < seconds.length; i++) {
+    if ((formOf[i] as number) < 0) continue;
+    // A smaller step back is a row out of order.
+    if ((seconds[i] as number) < last - DAY_SECONDS / 2) return true;
+    last = seconds[i] as number;
+  }
+  return false;
+}
+
+/** What the option about the kind of time says of a decision. */
+function kindSays(timeKind: TimeKind): Pick<Decision, "says"> & { readonly option: string } {
+  return { option: TIME_KIND_OPTION, says: { timeKind } };
+}
+
+function dialOf(told: TimeKind | undefined): 12 | 24 | null {
+  return told === "clock-24h" ? 24 : told === "clock-12h" ? 12 : null;
+}
+
+function dayTimes(clock: Column, told: TimeKind | undefined): RowTimes {
+  const ofDay = clock.stamps.seconds.slice();
+  const hasMarker = hasHalves(clock.stamps);
   const isBackwards = isNewestFirst(ofDay);
   if (isBackwards) ofDay.reverse();
-  const running = runningClock(ofDay, hasMarker);
+  const running = runningClock(ofDay, hasMarker ? 24 : dialOf(told));
   if (isBackwards) running.seconds.reverse();
   const midnights =
     running.midnights === 0 ? "" : `; midnight was passed ${times(running.midnights)}`;
@@ -142,8 +215,9 @@ function dayTimes(clock: Column): RowTimes {
     doubt: null,
     decisions: [
       decision("time format", `time of day: ${formatOf(clock, false)}`, {
-        confidence: running.isHalfDial ? "guessed" : "likely",
+        confidence: told !== undefined ? "told" : running.isHalfDial ? "guessed" : "likely",
         because,
+        ...kindSays(running.isHalfDial ? "clock-12h" : "clock-24h"),
       }),
     ],
   };
@@ -159,17 +233,18 @@ const TWO_FIELDS: readonly TimeScale[] = [
 ];
 
 function spanTimes(clock: Column, because: string, query: TimeQuery): Result<RowTimes> {
-  const seconds = Float64Array.from(clock.stamps, (stamp) => stamp?.seconds ?? Number.NaN);
-  const isTwo = clock.stamps.find((stamp) => stamp !== null)?.clockFields === 2;
+  const { seconds } = clock.stamps;
+  const isTwo = firstStamp(clock.stamps)?.clockFields === 2;
+  const how = because === TOLD ? "told" : "likely";
   if (!isTwo)
-    return ok(spans(seconds, { name: "hours, minutes and seconds", seconds: 1 }, because));
+    return ok(spans(seconds, { name: "hours, minutes and seconds", seconds: 1 }, because, how));
   const label = `${clock.name} ${clock.unitText}`;
   const [asHours, asMinutes] = TWO_FIELDS as readonly [TimeScale, TimeScale];
   const told = query.options.timeUnit;
   if (told !== undefined)
-    return ok(
-      spans(seconds, told === "s" ? asMinutes : asHours, "it was given as an option", "told"),
-    );
+    return ok(spans(seconds, told === "s" ? asMinutes : asHours, TOLD, "told"));
+  if (clock.stamps.forms.some((form) => form.isSpan))
+    return ok(spans(seconds, asHours, "a count of days stands before the hours"));
   if (/mm?:ss/i.test(label) && !/hh?:mm/i.test(label))
     return ok(spans(seconds, asMinutes, "its name says so"));
   if (/hh?:mm/i.test(label)) return ok(spans(seconds, asHours, "its name says so"));
@@ -200,7 +275,11 @@ function spans(
       decision("time format", `elapsed: ${scale.name}`, {
         confidence,
         because,
-        option: "--time-unit s or min",
+        option: `--time-unit s or min; ${TIME_KIND_OPTION}`,
+        says: {
+          timeKind: "elapsed",
+          ...(TWO_FIELDS.includes(scale) && { timeUnit: scale.seconds === 1 ? "min" : "s" }),
+        },
       }),
     ],
   };

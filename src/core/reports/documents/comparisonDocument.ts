@@ -1,7 +1,10 @@
 import { z } from "zod";
-import type { Comparison } from "../../firing/Comparison.ts";
+import type { ComparedFiring, Comparison } from "../../firing/Comparison.ts";
+import type { FiringStudy } from "../../trials/FiringStudy.ts";
 import { cautionsPiece } from "./pieces.ts";
 import { cautionShape, opening } from "./shapes.ts";
+import { trialsPiece } from "./trialsPiece.ts";
+import { trialsShape } from "./trialsShape.ts";
 
 const coolingShape = z.strictObject({
   meanCPerHour: z.number().nullable(),
@@ -29,6 +32,19 @@ export const comparisonDocumentSchema = z.strictObject({
       warnings: z.int(),
     }),
   ),
+  study: trialsShape
+    .nullable()
+    .describe("what differed and what the trial tiles tell; null when it was not looked at"),
+  thermocoupleShifts: z
+    .array(
+      z.strictObject({
+        zone: z.string(),
+        shiftK: z.number().describe("reads more than the mean of the others, against before"),
+        fromC: z.number(),
+        toC: z.number(),
+      }),
+    )
+    .describe("zones towards one another, from the first firing to the last; differences only"),
   cautions: z.array(cautionShape),
 });
 
@@ -36,27 +52,43 @@ export const comparisonDocumentSchema = z.strictObject({
 export type ComparisonDocument = z.infer<typeof comparisonDocumentSchema>;
 
 /** Several firings side by side as their JSON document; Curves are left out. */
-export function comparisonDocument(comparison: Comparison): ComparisonDocument {
+export function comparisonDocument(
+  comparison: Comparison,
+  study: FiringStudy | null = null,
+): ComparisonDocument {
   return {
     schemaVersion: 1,
     ok: true,
     command: "compare",
-    firings: comparison.firings.map((firing) => ({
-      title: firing.title,
-      zone: firing.zone,
-      peakC: firing.peakC,
-      coneLabel: firing.coneLabel,
-      coneIndex: firing.coneIndex,
-      sigmaCones: firing.sigmaCones,
-      lastHundredCPerHour: firing.lastHundredCPerHour,
-      secondsWithinFiveOfPeak: firing.secondsWithinFiveOfPeak,
-      secondsAbove1100C: firing.secondsAbove1100C,
-      quartzCooling: { ...firing.quartzCooling },
-      cristobaliteCooling: { ...firing.cristobaliteCooling },
-      lastReadingC: firing.lastReadingC,
-      totalSeconds: firing.totalSeconds,
-      warnings: firing.warnings,
-    })),
-    cautions: cautionsPiece(comparison.cautions),
+    firings: comparison.firings.map(comparedFiringPiece),
+    thermocoupleShifts: comparison.thermocoupleShifts.map((shift) => ({ ...shift })),
+    study: study && trialsPiece(study),
+    cautions: cautionsPiece(onceEach([...comparison.cautions, ...(study?.cautions ?? [])])),
+  };
+}
+
+function onceEach(cautions: Comparison["cautions"]): Comparison["cautions"] {
+  return cautions.filter(
+    ({ text }, index) => cautions.findIndex((other) => other.text === text) === index,
+  );
+}
+
+/** One firing's column of a comparison as it stands in a document. */
+export function comparedFiringPiece(firing: ComparedFiring): ComparisonDocument["firings"][number] {
+  return {
+    title: firing.title,
+    zone: firing.zone,
+    peakC: firing.peakC,
+    coneLabel: firing.coneLabel,
+    coneIndex: firing.coneIndex,
+    sigmaCones: firing.sigmaCones,
+    lastHundredCPerHour: firing.lastHundredCPerHour,
+    secondsWithinFiveOfPeak: firing.secondsWithinFiveOfPeak,
+    secondsAbove1100C: firing.secondsAbove1100C,
+    quartzCooling: { ...firing.quartzCooling },
+    cristobaliteCooling: { ...firing.cristobaliteCooling },
+    lastReadingC: firing.lastReadingC,
+    totalSeconds: firing.totalSeconds,
+    warnings: firing.warnings,
   };
 }

@@ -2,20 +2,34 @@ import { z } from "zod";
 import { comparisonDocumentSchema } from "./comparisonDocument.ts";
 import { conesDocumentSchema } from "./conesDocument.ts";
 import { draftDocumentSchema } from "./draftDocument.ts";
+import { glazeDocumentSchema } from "./glazeDocument.ts";
 import { kilnDocumentSchema } from "./kilnDocument.ts";
+import { compareLineSchema, reviewLineSchema } from "./lineDocuments.ts";
+import { measureDocumentSchema } from "./measureDocument.ts";
+import { pingsDocumentSchema } from "./pingsDocument.ts";
 import { problemDocumentSchema } from "./problemDocument.ts";
 import { reviewDocumentSchema } from "./reviewDocument.ts";
+import { watchDocumentSchema } from "./watchDocument.ts";
 
 const SCHEMAS = {
   review: reviewDocumentSchema,
   draft: draftDocumentSchema,
   compare: comparisonDocumentSchema,
   kiln: kilnDocumentSchema,
+  measure: measureDocumentSchema,
+  pings: pingsDocumentSchema,
   cones: conesDocumentSchema,
+  glaze: glazeDocumentSchema,
+  watch: watchDocumentSchema,
+  "review-line": reviewLineSchema,
+  "compare-line": compareLineSchema,
   problems: problemDocumentSchema,
 } as const;
 
-/** A document that the command can print: named after the command, or `problems`. */
+/**
+ * A document that the command can print: named after the command, or `problems`; what ends in
+ * `-line` is one line of `--json-lines`.
+ */
 export type DocumentName = keyof typeof SCHEMAS;
 
 /** Every document name, in the order in which the commands are listed. */

@@ -1,24 +1,27 @@
 import { z } from "zod";
 import type { Problem } from "../../problem.ts";
 
+/** Problems as any document holds them; at least one. */
+export const problemsShape = z
+  .array(
+    z.strictObject({
+      code: z
+        .string()
+        .regex(/^[^/]+\/[^/]+$/)
+        .describe("stable name: room/kebab"),
+      what: z.string(),
+      where: z.string(),
+      expected: z.string(),
+      fix: z.string(),
+    }),
+  )
+  .min(1);
+
 /** The document of any command that could not answer. */
 export const problemDocumentSchema = z.strictObject({
   schemaVersion: z.literal(1),
   ok: z.literal(false),
-  problems: z
-    .array(
-      z.strictObject({
-        code: z
-          .string()
-          .regex(/^[^/]+\/[^/]+$/)
-          .describe("stable name: room/kebab"),
-        what: z.string(),
-        where: z.string(),
-        expected: z.string(),
-        fix: z.string(),
-      }),
-    )
-    .min(1),
+  problems: problemsShape,
 });
 
 /** What any command prints with `--json` when it could not answer. */

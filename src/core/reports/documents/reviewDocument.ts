@@ -219,7 +219,10 @@ function differencePieces(
 
 function logPiece(reading: LogReading): z.infer<typeof logShape> {
   const counts = new Map<string, number>();
-  for (const { reason } of reading.rows.rejected) counts.set(reason, (counts.get(reason) ?? 0) + 1);
+  const add = (reason: string, count: number) =>
+    counts.set(reason, (counts.get(reason) ?? 0) + count);
+  for (const { reason } of reading.rows.rejected) add(reason, 1);
+  for (const { reason, count } of reading.rows.unlisted ?? []) add(reason, count);
   return {
     name: reading.name,
     rows: reading.rows.total,

@@ -32,6 +32,8 @@ export function blockHtml(
       return `<li><strong>${inline(capitalised(block.topic))}:</strong> ${inline(block.text)}</li>`;
     case "chart":
       return chartHtml(block, index);
+    case "picture":
+      return `<figure><img src="${escapeHtml(block.dataUrl)}" alt="${escapeHtml(block.description)}"><figcaption>${inline(block.description)}</figcaption></figure>`;
   }
 }
 
@@ -92,5 +94,5 @@ function chartHtml(block: Extract<Block, { readonly kind: "chart" }>, index: num
 function named(drawing: string, description: string): string {
   return /^<svg[^>]*\srole=/.test(drawing)
     ? drawing
-    : drawing.replace(/^<svg/, `<svg role="img" aria-label="${escapeHtml(description)}"`);
+    : drawing.replace(/^<svg/, () => `<svg role="img" aria-label="${escapeHtml(description)}"`);
 }

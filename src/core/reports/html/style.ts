@@ -56,7 +56,7 @@ thead th { color: var(--faint); font-size: .85rem; vertical-align: bottom; borde
 tbody th { font-weight: 600; }
 .right { text-align: right; font-variant-numeric: tabular-nums; }
 figure { margin: 1.2rem 0; }
-figure svg { display: block; max-width: 100%; height: auto; }
+figure svg, figure img { display: block; max-width: 100%; height: auto; }
 figcaption { font-style: italic; color: var(--faint); font-size: .95rem; margin-top: .3rem; }
 .dark { display: none; }
 .care { border-top: 3px solid var(--ember); padding-top: 1.2rem; }

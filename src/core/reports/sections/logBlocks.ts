@@ -1,4 +1,5 @@
-import type { Channel, Decision, LogReading, RejectedRow } from "../../log/LogReading.ts";
+import type { Channel, Decision, LogReading, LogRows } from "../../log/LogReading.ts";
+import { rejectedCount } from "../../log/rejectedCount.ts";
 import { printDuration } from "../../units/print.ts";
 import type { Block, Cell } from "../Block.ts";
 import { capitalised, stopped } from "../capitalised.ts";
@@ -6,7 +7,8 @@ import { momentText, stretchText } from "../moments.ts";
 
 const REJECTED_SHOWN = 10;
 
-const CONFIDENCE_WORDS: Readonly<Record<Decision["confidence"], string>> = {
+/** How sure a decision is, in words. */
+export const CONFIDENCE_WORDS: Readonly<Record<Decision["confidence"], string>> = {
   told: "as you said",
   certain: "certain",
   likely: "likely",
@@ -23,16 +25,16 @@ export function logBlocks(reading: LogReading): readonly Block[] {
       : ([{ kind: "facts", facts: reading.decisions.map(decisionFact) }] as const)),
     ...channelBlocks(reading.channels),
     ...troubleBlocks(reading),
-    ...rejectedBlocks(reading.rows.rejected),
+    ...rejectedBlocks(reading.rows),
   ];
 }
 
-function rowsSentence(reading: LogReading): string {
-  const { total, accepted, rejected } = reading.rows;
+/** How many rows gave readings. */
+export function rowsSentence(reading: LogReading): string {
+  const { total, accepted } = reading.rows;
+  const count = rejectedCount(reading.rows);
   const left =
-    rejected.length === 0
-      ? "none was left out"
-      : `${rejected.length} ${rejected.length === 1 ? "was" : "were"} left out`;
+    count === 0 ? "none was left out" : `${count} ${count === 1 ? "was" : "were"} left out`;
   return `${reading.name}: ${accepted} of ${total} rows gave readings, ${left}. One reading every ${intervalText(reading.intervalSeconds)}.`;
 }
 
@@ -74,7 +76,8 @@ function channelBlocks(channels: readonly Channel[]): readonly Block[] {
   ];
 }
 
-function troubleBlocks(reading: LogReading): readonly Block[] {
+/** What is wrong with the measuring, as a list. */
+export function troubleBlocks(reading: LogReading): readonly Block[] {
   const { startOfDaySeconds } = reading;
   const items = [
     ...reading.gaps.map(
@@ -94,9 +97,11 @@ function troubleBlocks(reading: LogReading): readonly Block[] {
   return items.length === 0 ? [] : [{ kind: "list", items }];
 }
 
-function rejectedBlocks(rejected: readonly RejectedRow[]): readonly Block[] {
-  if (rejected.length === 0) return [];
-  const more = rejected.length - REJECTED_SHOWN;
+/** The rows that were left out, the first ones listed, the others counted. */
+export function rejectedBlocks(rows: LogRows): readonly Block[] {
+  const count = rejectedCount(rows);
+  if (count === 0) return [];
+  const more = count - REJECTED_SHOWN;
   return [
     {
       kind: "table",
@@ -106,7 +111,7 @@ function rejectedBlocks(rejected: readonly RejectedRow[]): readonly Block[] {
         { head: "why", align: "left" },
         { head: "what stood there", align: "left" },
       ],
-      rows: rejected
+      rows: rows.rejected
         .slice(0, REJECTED_SHOWN)
         .map((row): readonly Cell[] => [String(row.line), row.reason, row.text]),
     },

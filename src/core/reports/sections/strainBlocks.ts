@@ -14,7 +14,6 @@ import type { Block, Cell } from "../Block.ts";
 import { capitalised, stopped } from "../capitalised.ts";
 import { momentLines } from "../moments.ts";
 import type { PaintStyle } from "../paint.ts";
-import { printSpan } from "../printSpan.ts";
 import { strainRatioText } from "./strainRatioText.ts";
 
 interface StrainContext {
@@ -31,10 +30,9 @@ const INCLUDED =
 
 /** Where practice contradicts the computation. */
 function againstPractice(unit: TemperatureUnit): string {
-  const span = printSpan(500, 50, unit);
   return stopped(
     basedOn(
-      `Below the quartz inversion it is likely too strict for ware without cristobalite: sanitary ware is cooled over ${span} some three times as fast as it would allow`,
+      `Below the quartz inversion it is likely too strict for ware without cristobalite: sanitary ware is cooled from ${printTemperature(500, unit)} to ${printTemperature(50, unit)} some three times as fast as it would allow`,
       "fortuna-2000",
     ),
   );

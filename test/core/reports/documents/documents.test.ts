@@ -1,5 +1,6 @@
 import { Ajv2020 } from "ajv/dist/2020.js";
 import { describe, expect, it } from "vitest";
+import { comparisonPart } from "../../../../src/core/firing/compareFirings.ts";
 import { comparisonDocument } from "../../../../src/core/reports/documents/comparisonDocument.ts";
 import { conesDocument } from "../../../../src/core/reports/documents/conesDocument.ts";
 import {
@@ -8,16 +9,32 @@ import {
   documentJsonSchema,
 } from "../../../../src/core/reports/documents/documentJsonSchema.ts";
 import { draftDocument } from "../../../../src/core/reports/documents/draftDocument.ts";
+import { glazeDocument } from "../../../../src/core/reports/documents/glazeDocument.ts";
 import { kilnDocument } from "../../../../src/core/reports/documents/kilnDocument.ts";
+import {
+  comparedLine,
+  comparisonLine,
+  unreadLogLine,
+} from "../../../../src/core/reports/documents/lineDocuments.ts";
+import { measureDocument } from "../../../../src/core/reports/documents/measureDocument.ts";
+import { pingsDocument } from "../../../../src/core/reports/documents/pingsDocument.ts";
 import { problemDocument } from "../../../../src/core/reports/documents/problemDocument.ts";
 import { reviewDocument } from "../../../../src/core/reports/documents/reviewDocument.ts";
+import { watchDocument } from "../../../../src/core/reports/documents/watchDocument.ts";
+import { firing } from "../../../support/firings.ts";
 import { learnedDemoKiln } from "../../../support/kilns.ts";
+import { photographed, squareNet } from "../../../support/mosaics.ts";
+import { sampleGlazeWork } from "../../../support/samples/glazes.ts";
+import { fallingLog, listeningTo, pingReviewOf } from "../../../support/samples/pings.ts";
 import { sampleDraft, sampleReview } from "../../../support/samples/reportsObjects.ts";
 import {
   sampleComparison,
   sampleCone,
   sampleCones,
 } from "../../../support/samples/reportsTables.ts";
+import { schedule } from "../../../support/schedules.ts";
+import { lookAt, watchedAt } from "../../../support/watching.ts";
+import { measured, SIZE } from "../../photo/measuredMosaic.ts";
 
 const problem = {
   code: "log/no-temperatures",
@@ -26,6 +43,13 @@ const problem = {
   expected: "at least one column of readings in °C, °F or K",
   fix: "name the column with --column",
 } as const;
+
+function measuredTile(isCracked: boolean) {
+  const cracks = isCracked ? squareNet(SIZE, 54, 0.3) : [];
+  const result = measured(photographed(cracks, { ...SIZE, lineWidth: 4 }), { ownCounts: [12, 12] });
+  if (!result.ok) throw new RangeError("measuredTile: the sample was refused");
+  return result.value;
+}
 
 const samples: readonly (readonly [DocumentName, object])[] = [
   ["review", reviewDocument(sampleReview())],
@@ -38,9 +62,34 @@ const samples: readonly (readonly [DocumentName, object])[] = [
   ["compare", comparisonDocument(sampleComparison())],
   ["kiln", kilnDocument(learnedDemoKiln(), "Old Hilda")],
   ["kiln", kilnDocument(learnedDemoKiln({ withOutput: false }), null)],
+  ["measure", measureDocument(measuredTile(true))],
+  ["measure", measureDocument(measuredTile(false))],
   ["cones", conesDocument(sampleCones())],
   ["cones", conesDocument(sampleCone())],
+  ["glaze", glazeDocument([sampleGlazeWork(), sampleGlazeWork({ withBench: false })])],
+  ["pings", pingsDocument(pingReviewOf(listeningTo([60, 90], 600)))],
+  [
+    "pings",
+    pingsDocument(
+      pingReviewOf(
+        listeningTo(
+          Array.from({ length: 120 }, (_, i) => 60 * i + 30),
+          7200,
+        ),
+        fallingLog(9000),
+      ),
+    ),
+  ],
+  ["watch", watchDocument(lookAt(watchedAt(firing({}), 7, { cone: "5" })))],
+  ["watch", watchDocument(lookAt(watchedAt(firing({}), 7, { plan: schedule({ cone: "5" }) })))],
+  ["watch", watchDocument(lookAt(watchedAt(firing({}), 12)))],
+  ["watch", watchDocument(lookAt(null))],
   ["problems", problemDocument([problem])],
+  ["review-line", reviewDocument(sampleReview())],
+  ["review-line", unreadLogLine({ name: "a.csv", path: "logs/a.csv" }, [problem])],
+  ["compare-line", comparedLine(comparisonPart(sampleReview()))],
+  ["compare-line", comparisonLine(sampleComparison())],
+  ["compare-line", unreadLogLine({ name: "a.csv", path: "logs/a.csv" }, [problem])],
 ];
 
 const ajv = new Ajv2020({ strict: true });

@@ -1,0 +1,182 @@
+import { basename } from "node:path";
+import { thinned } from "../core/curve/thinned.ts";
+import { hiddenEscaped } from "../core/document/hiddenEscaped.ts";
+import { hasWarning } from "../core/findings/ordered.ts";
+import { type ComparisonPart, comparisonPart } from "../core/firing/compareFirings.ts";
+import type { FiringReview } from "../core/firing/FiringReview.ts";
+import { reviewFiring } from "../core/firing/reviewFiring.ts";
+import type { LogOptions } from "../core/log/LogReading.ts";
+import type { Problem } from "../core/problem.ts";
+import { reviewText } from "../core/reports/reviewText.ts";
+import type { PlannedFiring } from "../core/trials/PlannedFiring.ts";
+import type { TemperatureUnit } from "../core/units/temperature.ts";
+import { readEarlierLogs } from "../node/readEarlierLogs.ts";
+import { readFiring } from "../node/readFiring.ts";
+import { EXIT, paintWith } from "./conversation.ts";
+import { explainedLog } from "./explainedLog.ts";
+import { type ReviewWays, reviewedLog } from "./reviewedLog.ts";
+
+/** What is done with every log of a command, in words that can be sent to a worker. */
+export type LogTask = ReviewTask | CompareTask | ExplainTask;
+
+interface TextWays {
+  readonly unit: TemperatureUnit | null;
+  readonly coloured: boolean;
+}
+
+/** Each log reviewed, as text or as one line of JSON. */
+interface ReviewTask extends TextWays {
+  readonly kind: "review";
+  readonly ways: Omit<ReviewWays, "earlier">;
+  /** Paths of earlier logs; null when none were given. */
+  readonly kilnLogs: readonly string[] | null;
+  readonly asLine: boolean;
+}
+
+/** Each log's part of a comparison. */
+interface CompareTask {
+  readonly kind: "compare";
+  readonly logOptions: Omit<LogOptions, "name">;
+  /** Whether the trials of the firings are studied as well. */
+  readonly isStudied: boolean;
+}
+
+/** How each log was read, as text. */
+interface ExplainTask extends TextWays {
+  readonly kind: "explain";
+  readonly ways: Omit<ReviewWays, "earlier">;
+}
+
+/** One log of a command. */
+export interface LogItem {
+  readonly path: string;
+  /** First or last of all, whose thermocouples are compared. */
+  readonly isEnd: boolean;
+}
+
+/** What one log came to. */
+export interface LogOutcome {
+  readonly path: string;
+  /** For standard output; empty when there is nothing to say. */
+  readonly text: string;
+  /** For standard error, unless quiet. */
+  readonly remarks: readonly string[];
+  readonly problems: readonly Problem[];
+  readonly exit: number;
+  /** Only of a comparison. */
+  readonly part: ComparisonPart | null;
+  /** Only of a comparison whose trials are studied. */
+  readonly planned: PlannedFiring | null;
+}
+
+/** The work on one log: a map from its files to what it came to, whatever was worked on before. */
+export type LogWork = (item: LogItem) => Promise<LogOutcome>;
+
+/** Prepares a task; a fault of our own on one log is told as its problem, and stops no other. */
+export async function logWork(task: LogTask): Promise<LogWork> {
+  const work = await taskWork(task);
+  return async (item) => {
+    try {
+      return await work(item);
+    } catch (error) {
+      return faultOutcome(item, error instanceof Error ? error.message : String(error));
+    }
+  };
+}
+
+/** What stands for a log on which undunted itself failed. */
+export function faultOutcome({ path }: LogItem, why: string): LogOutcome {
+  return {
+    ...NOTHING,
+    path,
+    exit: EXIT.ourBug,
+    problems: [
+      {
+        code: "undunted/fault",
+        where: path,
+        what: `undunted failed on it (${why})`,
+        expected: "no such thing",
+        fix: "review it alone, and report what is said then",
+      },
+    ],
+  };
+}
+
+const NOTHING: LogOutcome = {
+  path: "",
+  text: "",
+  remarks: [],
+  problems: [],
+  exit: EXIT.fine,
+  part: null,
+  planned: null,
+};
+
+async function taskWork(task: LogTask): Promise<LogWork> {
+  if (task.kind === "compare") return (item) => compared(item, task);
+  if (task.kind === "explain")
+    return async ({ path }) => ({
+      ...NOTHING,
+      path,
+      ...(await explainedLog(path, task.ways, paintWith(task.coloured))),
+    });
+  const earlier = task.kilnLogs === null ? null : await readEarlierLogs(task.kilnLogs);
+  return async ({ path }) => {
+    const { review, remarks } = await reviewedLog(path, { ...task.ways, earlier });
+    if (!review.ok) return unread(path, review.problems);
+    const text = task.asLine
+      ? await line(review.value)
+      : reviewText(review.value, inText(review.value, task));
+    const exit = hasWarning(review.value.findings) ? EXIT.no : EXIT.fine;
+    return { ...NOTHING, path, text, remarks, exit };
+  };
+}
+
+function unread(path: string, problems: readonly Problem[]): LogOutcome {
+  return { ...NOTHING, path, problems, exit: EXIT.wrongUse };
+}
+
+async function line(review: FiringReview): Promise<string> {
+  const { reviewDocument } = await import("../core/reports/documents/reviewDocument.ts");
+  return hiddenEscaped(JSON.stringify(reviewDocument(review)));
+}
+
+function inText(review: FiringReview, { unit, coloured }: TextWays) {
+  return { unit: unit ?? readersUnit(review), paint: paintWith(coloured) };
+}
+
+/** The unit in which a review is shown unless another is asked for: a log in °F is read by someone who reads °F. */
+export function readersUnit(review: FiringReview): TemperatureUnit {
+  return review.reading.unit === "F" ? "F" : "C";
+}
+
+/** Points of a Curve that are kept for a chart of many; more than a chart shows. */
+const CHART_POINTS = 1200;
+
+async function compared({ path, isEnd }: LogItem, task: CompareTask): Promise<LogOutcome> {
+  const files = await readFiring(path, {
+    options: task.logOptions,
+    recordPath: null,
+    schedulePath: null,
+  });
+  const review = files.ok ? reviewFiring({ ...files.value, heard: [] }) : files;
+  if (!files.ok || !review.ok) return unread(path, review.ok ? [] : review.problems);
+  const part = comparisonPart(review.value);
+  const { record, plan } = files.value;
+  return {
+    ...NOTHING,
+    path,
+    planned: task.isStudied ? { review: review.value, record, plan } : null,
+    part: {
+      ...part,
+      zones: isEnd ? part.zones : [],
+      firing: { ...part.firing, aligned: thinned(part.firing.aligned, CHART_POINTS) },
+    },
+  };
+}
+
+/** The line that stands for a log that could not be read. */
+export async function unreadLine({ path, problems }: LogOutcome): Promise<string> {
+  const { unreadLogLine } = await import("../core/reports/documents/lineDocuments.ts");
+  return hiddenEscaped(JSON.stringify(unreadLogLine({ name: basename(path), path }, problems)));
+}

@@ -1,0 +1,82 @@
+import type { PlacedPing } from "../pings/PingReview.ts";
+import { printDuration } from "../units/print.ts";
+import { type ChartSpec, drawn, VEGA_LITE_SCHEMA } from "./chartSpec.ts";
+import { type Frame, PLOT_WIDTH } from "./frame.ts";
+import { keyLayers } from "./key.ts";
+import { recordingTime } from "./pingsTime.ts";
+import { type Places, placing, upAxis } from "./places.ts";
+import { evenTicks, roundUp } from "./quantities.ts";
+import { styleAt, theme, themeConfig } from "./theme.ts";
+
+/** What a chart of single pings shows. */
+export interface PingsLoudnessInput {
+  readonly title: string;
+  readonly pings: readonly PlacedPing[];
+  readonly seconds: number;
+  readonly dark?: boolean;
+}
+
+const HEIGHT = 240;
+
+/** More pings than this make one blot; the loudest are drawn. */
+const MOST_DRAWN = 3000;
+
+/** Pings against time, each as high as it stood out of the quiet. */
+export function pingsLoudnessChart(input: PingsLoudnessInput): ChartSpec {
+  const colours = theme(input.dark);
+  const time = recordingTime(input.seconds);
+  const drawnPings = input.pings
+    .toSorted((a, b) => b.overFloorDb - a.overFloorDb)
+    .slice(0, MOST_DRAWN);
+  const top = roundUp(Math.max(20, drawnPings[0]?.overFloorDb ?? 0));
+  const frame: Frame = { width: PLOT_WIDTH, height: HEIGHT, x: [0, time.end], y: [0, top] };
+  const places: Places = {
+    xField: time.field,
+    yField: "overFloorDb",
+    x: time.axis,
+    y: upAxis("Over the quiet level (dB)", frame.y, evenTicks(0, top, 5)),
+  };
+  const dot = styleAt(colours.measured, 0).stroke;
+  const left = input.pings.length - drawnPings.length;
+  return {
+    $schema: VEGA_LITE_SCHEMA,
+    description: `${input.title}: ${drawnPings.length} pings in ${printDuration(input.seconds)} against time, with their loudness over the quiet level in decibels.`,
+    title: {
+      text: input.title,
+      subtitle:
+        left > 0
+          ? `Each ping as loud as it stood out; the ${left} faintest are left out of the picture`
+          : "Each ping as loud as it stood out of the quiet",
+    },
+    background: colours.paper,
+    padding: 18,
+    width: frame.width,
+    height: frame.height,
+    layer: [
+      {
+        data: {
+          values: drawnPings.map(({ atSeconds, overFloorDb }) => ({
+            [time.field]: drawn(time.shown(atSeconds)),
+            overFloorDb: drawn(overFloorDb),
+          })),
+        },
+        mark: {
+          type: "point",
+          shape: "circle",
+          size: drawnPings.length > 300 ? 14 : 26,
+          filled: true,
+          opacity: 0.75,
+          color: dot,
+        },
+        encoding: placing(places),
+      },
+      ...keyLayers(
+        places,
+        frame,
+        [{ name: "ping", details: [`${input.pings.length} heard`], nearY: HEIGHT / 3, dot }],
+        colours,
+      ),
+    ],
+    config: themeConfig(colours),
+  };
+}

@@ -1,0 +1,25 @@
+/** Control characters but the line feed, and what turns or hides the text around it; not the joiners of words. */
+const HIDDEN =
+  // biome-ignore lint/suspicious/noControlCharactersInRegex: these are the characters to escape
+  /[\u0000-\u0009\u000b-\u001f\u007f-\u009f\u2028\u2029\p{Cs}\p{Noncharacter_Code_Point}]|(?![\u200c\u200d])\p{Cf}/gu;
+
+/** Whether a text holds characters that could command a terminal, or turn or hide the text around them. */
+export function hasHidden(text: string): boolean {
+  return text.search(HIDDEN) >= 0;
+}
+
+/**
+ * A JSON document, or the double-quoted parts of a YAML one, with hidden characters as `\uXXXX`: it
+ * says the same to every reader of documents, and can be shown in any terminal.
+ */
+export function hiddenEscaped(text: string): string {
+  return text.replace(HIDDEN, (character) =>
+    Array.from({ length: character.length }, (_, i) => unitEscaped(character.charCodeAt(i))).join(
+      "",
+    ),
+  );
+}
+
+function unitEscaped(code: number): string {
+  return `\\u${code.toString(16).padStart(4, "0")}`;
+}

@@ -1,0 +1,120 @@
+import { crackPitch } from "../crackle/crackPitch.ts";
+import { lineIntercept, type TestLine } from "../crackle/lineIntercept.ts";
+import { tQuantile } from "../crackle/tQuantile.ts";
+import type { MeasuredSpacing, SpacingInDirection } from "./TrialMeasurements.ts";
+
+/** A line with its counts and, where the pattern has one, its direction. */
+export interface CountedLine extends TestLine {
+  readonly direction: SpacingInDirection["direction"] | null;
+}
+
+/** Normal sigmas that 95 of 100 lie within. */
+const SIGMAS_95 = 1.96;
+
+/**
+ * Crack spacing of a piece from counts along lines, of which at least one crosses a crack.
+ * Lines of two directions count for half each, whatever their lengths; for parallel cracks the two
+ * give the pitch square across at any slant: 1/p² is the sum of both counts per length, squared.
+ * One line alone has the interval of a count, as of lines thrown down at random.
+ *
+ * @throws RangeError when no line crosses anything.
+ */
+export function spacingOfLines(
+  lines: readonly CountedLine[],
+  pattern: MeasuredSpacing["pattern"],
+): MeasuredSpacing {
+  const all = lineIntercept(lines);
+  if (all.interceptMm === null) throw new RangeError("spacingOfLines: nothing was crossed");
+  const ways = (["along", "across"] as const).map((way) =>
+    lines.filter(({ direction }) => direction === way),
+  );
+  const both = ways.every((way) => way.length > 0) ? ways : null;
+  const found =
+    both === null
+      ? {
+          interceptMm: all.interceptMm,
+          intervalMm: all.intervalMm ?? ofOneCount(all.interceptMm, all.crossings),
+          pitchOver: crackPitch(1, pattern),
+        }
+      : ofTwoWays(both, pattern);
+  const directions = both === null ? [] : both.map(inDirection);
+  const [along, across] = directions.map(({ interceptMm }) => interceptMm);
+  return {
+    kind: "measured",
+    pitchMm: found.interceptMm * found.pitchOver,
+    lowMm: found.intervalMm.low * found.pitchOver,
+    highMm: found.intervalMm.high * found.pitchOver,
+    interceptMm: found.interceptMm,
+    lines: lines.length,
+    lengthMm: all.lengthMm,
+    crossings: all.crossings,
+    pattern,
+    from: "lines",
+    directions,
+    alongOverAcross: along && across ? along / across : null,
+  };
+}
+
+function ofOneCount(interceptMm: number, crossings: number) {
+  return around(interceptMm, SIGMAS_95 / Math.sqrt(crossings));
+}
+
+/** The interval that reaches so far to either side in the logarithm. */
+function around(interceptMm: number, reach: number) {
+  const factor = Math.exp(reach);
+  return { low: interceptMm / factor, high: interceptMm * factor };
+}
+
+/** Cracks per length in one direction, with its relative standard error. */
+interface PerLength {
+  readonly perMm: number;
+  readonly error: number;
+  readonly freedom: number;
+}
+
+function ofTwoWays(
+  ways: readonly (readonly CountedLine[])[],
+  pattern: MeasuredSpacing["pattern"],
+): {
+  readonly interceptMm: number;
+  readonly intervalMm: { readonly low: number; readonly high: number };
+  readonly pitchOver: number;
+} {
+  const each = ways.map(perLength);
+  const power = pattern === "net" ? 1 : 2;
+  const weights = each.map(({ perMm }) => perMm ** power);
+  const total = weights.reduce((sum, weight) => sum + weight, 0);
+  const error = Math.hypot(...each.map((way, i) => ((weights[i] as number) / total) * way.error));
+  const freedom = Math.max(
+    1,
+    each.reduce((sum, way) => sum + way.freedom, 0),
+  );
+  const interceptMm = pattern === "net" ? 2 / total : 1 / Math.sqrt(total);
+  return {
+    interceptMm,
+    intervalMm: around(interceptMm, tQuantile(0.95, freedom) * error),
+    pitchOver: pattern === "net" ? crackPitch(1, "net") : 1,
+  };
+}
+
+function perLength(lines: readonly CountedLine[]): PerLength {
+  const { crossings, lengthMm, interceptMm, intervalMm } = lineIntercept(lines);
+  const freedom = lines.length - 1;
+  if (interceptMm === null) return { perMm: 0, error: 0, freedom };
+  const error =
+    intervalMm === null
+      ? 1 / Math.sqrt(crossings)
+      : Math.log(intervalMm.high / intervalMm.low) / (2 * tQuantile(0.95, freedom));
+  return { perMm: crossings / lengthMm, error, freedom };
+}
+
+function inDirection(lines: readonly CountedLine[]): SpacingInDirection {
+  const { interceptMm, crossings } = lineIntercept(lines);
+  const [{ direction }] = lines as readonly [CountedLine];
+  return {
+    direction: direction as SpacingInDirection["direction"],
+    interceptMm,
+    lines: lines.length,
+    crossings,
+  };
+}

@@ -1,0 +1,77 @@
+import { swappedParts } from "./firedRecipe.ts";
+import type { Recipe, RecipeLine } from "./Recipe.ts";
+
+/** One line of a batch sheet. */
+export interface BatchRow {
+  readonly name: string;
+  readonly part: "base" | "addition";
+  readonly calcined: boolean;
+  /** As the recipe writes it. */
+  readonly parts: number;
+  /** Of the base scaled to 100 [per cent]. */
+  readonly percentOfBase: number;
+  /** Of base and additions together [per cent]. */
+  readonly percentOfTotal: number;
+  /** When the mass wanted is that of the base [g]; null without a mass wanted. */
+  readonly gramsForBase: number | null;
+  /** When the mass wanted is that of base and additions [g]; null without a mass wanted. */
+  readonly gramsForTotal: number | null;
+  /**
+   * Parts of the other form, calcined for raw or raw for calcined; null when nothing fires away, and
+   * for raw carbonates and salts, which nobody keeps calcined.
+   */
+  readonly swappedParts: number | null;
+}
+
+/** A recipe laid out for the scales. */
+export interface BatchSheet {
+  /** The mass wanted [g]; null when none was. */
+  readonly wantedG: number | null;
+  /** Sum of the base as written [parts]; meant to be 100. */
+  readonly baseSum: number;
+  readonly additionsSum: number;
+  readonly rows: readonly BatchRow[];
+  /** What the wanted mass weighs in all when it is that of the base [g]. */
+  readonly totalForBaseG: number | null;
+}
+
+/**
+ * A recipe for the scales, read both ways: the mass wanted as that of the base, and of the whole.
+ * A base that does not make 100 is scaled to it, and additions with it.
+ *
+ * @param wantedG Mass wanted [g], above 0; null for percentages only.
+ */
+export function batchSheet(recipe: Recipe, wantedG: number | null): BatchSheet {
+  const baseSum = sumOf(recipe.base);
+  const additionsSum = sumOf(recipe.additions);
+  const total = baseSum + additionsSum;
+  const row =
+    (part: BatchRow["part"]) =>
+    (line: RecipeLine): BatchRow => ({
+      name: line.name,
+      part,
+      calcined: line.calcined,
+      parts: line.parts,
+      percentOfBase: (100 * line.parts) / baseSum,
+      percentOfTotal: (100 * line.parts) / total,
+      gramsForBase: wantedG === null ? null : (wantedG * line.parts) / baseSum,
+      gramsForTotal: wantedG === null ? null : (wantedG * line.parts) / total,
+      swappedParts: hasOtherForm(line) ? swappedParts(line) : null,
+    });
+  return {
+    wantedG,
+    baseSum,
+    additionsSum,
+    rows: [...recipe.base.map(row("base")), ...recipe.additions.map(row("addition"))],
+    totalForBaseG: wantedG === null ? null : (wantedG * total) / baseSum,
+  };
+}
+
+function sumOf(lines: readonly RecipeLine[]): number {
+  return lines.reduce((sum, { parts }) => sum + parts, 0);
+}
+
+function hasOtherForm({ material, calcined }: RecipeLine): boolean {
+  if (!(material.lossFraction > 0)) return false;
+  return calcined || (material.oxides.SiO2 ?? 0) + (material.oxides.Al2O3 ?? 0) > 0.5;
+}

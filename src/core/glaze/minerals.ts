@@ -1,0 +1,76 @@
+import type { Material } from "./Material.ts";
+import { oxidesOfFormula } from "./oxidesOfFormula.ts";
+
+/** Name, ideal formula, density [g/cm³], and other words for it. */
+type Row = readonly [name: string, formula: string, density: number, ...words: readonly string[]];
+
+/**
+ * Theoretical minerals and salts: ideal formulas, no product of anybody's.
+ * What is dug and sold differs: an analysis of one's own is always nearer.
+ * Densities of feldspars, silica, whiting, talc, dolomite and clays are those of handbooks for
+ * potters, middles of their ranges; the others are from memory.
+ *
+ * @see SOURCES["mineral-formulas"], SOURCES["batch-practice"], SOURCES["powder-densities"]
+ */
+const ROWS: readonly Row[] = [
+  ["potash feldspar", "KAlSi3O8", 2.6, "orthoclase", "microcline", "potassium feldspar"],
+  ["soda feldspar", "NaAlSi3O8", 2.6, "albite", "sodium feldspar"],
+  ["lime feldspar", "CaAl2Si2O8", 2.7, "anorthite"],
+  ["nepheline", "Na3KAl4Si4O16", 2.6],
+  ["petalite", "LiAlSi4O10", 2.4],
+  ["spodumene", "LiAlSi2O6", 3.1],
+  ["kaolinite", "Al2Si2O5(OH)4", 2.6, "kaolin", "china clay"],
+  ["metakaolin", "Al2Si2O7", 2.6, "calcined kaolin", "calcined kaolinite"],
+  ["montmorillonite", "Na0.33Al1.67Mg0.33Si4O10(OH)2", 2.5, "bentonite"],
+  ["pyrophyllite", "Al2Si4O10(OH)2", 2.8],
+  ["quartz", "SiO2", 2.65, "silica", "flint"],
+  ["whiting", "CaCO3", 2.8, "calcite", "calcium carbonate", "chalk", "limestone"],
+  ["dolomite", "CaMg(CO3)2", 2.85],
+  ["talc", "Mg3Si4O10(OH)2", 2.75],
+  ["wollastonite", "CaSiO3", 2.9],
+  ["magnesite", "MgCO3", 3.0, "magnesium carbonate"],
+  ["magnesia", "MgO", 3.6, "magnesium oxide"],
+  ["calcined alumina", "Al2O3", 3.9, "alumina", "aluminium oxide"],
+  ["alumina hydrate", "Al(OH)3", 2.4, "aluminium hydroxide"],
+  ["zinc oxide", "ZnO", 5.6],
+  ["strontium carbonate", "SrCO3", 3.7],
+  ["barium carbonate", "BaCO3", 4.3],
+  ["lithium carbonate", "Li2CO3", 2.1],
+  ["soda ash", "Na2CO3", 2.5, "sodium carbonate"],
+  ["pearl ash", "K2CO3", 2.4, "potassium carbonate"],
+  ["borax", "Na2B4O7·10H2O", 1.7],
+  ["boric acid", "H3BO3", 1.4],
+  ["colemanite", "Ca2B6O11·5H2O", 2.4],
+  ["ulexite", "NaCaB5O9·8H2O", 2.0],
+  ["bone ash", "Ca3(PO4)2", 3.1, "calcium phosphate"],
+  ["rutile", "TiO2", 4.2, "titanium dioxide", "titanium oxide"],
+  ["zircon", "ZrSiO4", 4.6, "zirconium silicate"],
+  ["zirconia", "ZrO2", 5.7, "zirconium oxide"],
+  ["tin oxide", "SnO2", 6.9],
+  ["red iron oxide", "Fe2O3", 5.2, "iron oxide", "haematite", "hematite"],
+  ["black iron oxide", "Fe3O4", 5.2, "magnetite"],
+  ["manganese dioxide", "MnO2", 5.0],
+  ["manganese carbonate", "MnCO3", 3.7],
+  ["copper carbonate", "CuCO3·Cu(OH)2", 4.0, "malachite"],
+  ["copper oxide", "CuO", 6.3],
+  ["cobalt carbonate", "CoCO3", 4.1],
+  ["cobalt oxide", "Co3O4", 6.1],
+  ["chromium oxide", "Cr2O3", 5.2, "chrome oxide"],
+  ["nickel oxide", "NiO", 6.7],
+];
+
+/** The built-in materials, in the order of the table. */
+export const MINERALS: readonly Material[] = ROWS.map(([name, formula, densityGPerCm3]) => ({
+  name,
+  formula,
+  ...oxidesOfFormula(formula),
+  densityGPerCm3,
+  source: "mineral-formulas",
+}));
+
+/** Every word for a built-in material, in lower case, and the material. */
+export const MINERAL_WORDS: ReadonlyMap<string, Material> = new Map(
+  ROWS.flatMap(([name, , , ...words], index) =>
+    [name, ...words].map((word) => [word, MINERALS[index] as Material] as const),
+  ),
+);

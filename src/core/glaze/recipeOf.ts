@@ -1,0 +1,103 @@
+import { nearWord } from "../document/nearWord.ts";
+import { failed, ok, type Problem, type Result } from "../problem.ts";
+import { shown } from "../units/parseQuantity.ts";
+import type { GlazeFile } from "./glazeFormat.ts";
+import type { Material } from "./Material.ts";
+import { MINERAL_WORDS, MINERALS } from "./minerals.ts";
+import { ownMaterial } from "./ownMaterial.ts";
+import type { Recipe, RecipeLine } from "./Recipe.ts";
+
+/** A recipe with its materials found. */
+interface FoundRecipe {
+  readonly recipe: Recipe;
+  /** What was read otherwise than written, and what was not used, in words. */
+  readonly remarks: readonly string[];
+}
+
+type Place = (path: readonly PropertyKey[]) => string;
+type Shelf = ReadonlyMap<string, Material>;
+
+/**
+ * The recipe of a glaze file, each name looked up among its own materials first, then among the
+ * built-in minerals.
+ *
+ * @returns All of `glaze/unknown-material`, and the problems of the file's own materials.
+ */
+export function recipeOf(file: GlazeFile, placeOf: Place): Result<FoundRecipe> {
+  const own = ownMaterials(file, placeOf);
+  if (!own.ok) return own;
+  const { shelf, remarks } = own.value;
+  const base = linesOf(file.recipe ?? {}, { shelf, placeOf, key: "recipe" });
+  const additions = linesOf(file.additions ?? {}, { shelf, placeOf, key: "additions" });
+  if (!base.ok || !additions.ok)
+    return failed(...[base, additions].flatMap((part) => (part.ok ? [] : part.problems)));
+  const recipe = { base: base.value, additions: additions.value };
+  return ok({ recipe, remarks: [...remarks, ...unusedRemarks(shelf, recipe)] });
+}
+
+function ownMaterials(
+  file: GlazeFile,
+  placeOf: Place,
+): Result<{ readonly shelf: Shelf; readonly remarks: readonly string[] }> {
+  const shelf = new Map<string, Material>();
+  const problems: Problem[] = [];
+  const remarks: string[] = [];
+  for (const [name, given] of Object.entries(file.materials ?? {})) {
+    const found = ownMaterial(name, given, (path) => placeOf(["materials", name, ...path]));
+    if (!found.ok) {
+      problems.push(...found.problems);
+      continue;
+    }
+    shelf.set(plain(name), found.value.material);
+    remarks.push(...found.value.remarks);
+    if (MINERAL_WORDS.has(plain(name)))
+      remarks.push(`${name}: your own analysis is used in place of the ideal mineral`);
+  }
+  return problems.length > 0 ? failed(...problems) : ok({ shelf, remarks });
+}
+
+function linesOf(
+  given: NonNullable<GlazeFile["recipe"]>,
+  context: { readonly shelf: Shelf; readonly placeOf: Place; readonly key: string },
+): Result<readonly RecipeLine[]> {
+  const { shelf, placeOf, key } = context;
+  const problems: Problem[] = [];
+  const lines: RecipeLine[] = [];
+  for (const [name, amount] of Object.entries(given)) {
+    const material = shelf.get(plain(name)) ?? MINERAL_WORDS.get(plain(name));
+    if (material === undefined) problems.push(unknownMaterial(name, shelf, placeOf([key, name])));
+    else
+      lines.push(
+        typeof amount === "number"
+          ? { name, material, parts: amount, calcined: false }
+          : { name, material, parts: amount.parts, calcined: amount.calcined ?? false },
+      );
+  }
+  return problems.length > 0 ? failed(...problems) : ok(lines);
+}
+
+function plain(name: string): string {
+  return name.trim().toLowerCase().replaceAll(/\s+/g, " ");
+}
+
+function unknownMaterial(name: string, shelf: Shelf, where: string): Problem {
+  const own = [...shelf.values()].map((material) => material.name);
+  const near = nearWord(plain(name), [...own, ...MINERAL_WORDS.keys()]);
+  return {
+    code: "glaze/unknown-material",
+    what: `${shown(name)} is neither under materials nor a built-in mineral`,
+    where,
+    expected: `one of ${[...own, ...MINERALS.map((mineral) => mineral.name)].join(", ")}`,
+    fix:
+      near === null
+        ? "put its analysis under materials, with oxides, loi and source"
+        : `write ${near}, if you mean it, or put its analysis under materials`,
+  };
+}
+
+function unusedRemarks(shelf: Shelf, { base, additions }: Recipe): readonly string[] {
+  const used = new Set([...base, ...additions].map(({ material }) => material));
+  return [...shelf.values()]
+    .filter((material) => !used.has(material))
+    .map(({ name }) => `${name} stands under materials and is not in the recipe`);
+}

@@ -1,0 +1,138 @@
+import type { Ping } from "./Ping.ts";
+
+/** One group of pings by the height of their tone. */
+interface PingKind {
+  readonly count: number;
+  /** Middle of the tones [Hz], and by what factor they scatter (one sigma). */
+  readonly pitchHz: number;
+  readonly pitchFactor: number;
+  /** Mean loudness over the quiet level [dB]. */
+  readonly overFloorDb: number;
+}
+
+/** Deep and light pings, told apart only as far as their tones allow. */
+export interface PingKinds {
+  /** One kind, or the deep and the light. */
+  readonly kinds: readonly PingKind[];
+  /** By how much two groups explain the tones better than one, the cost of more numbers paid (BIC); null when there are too few. */
+  readonly evidence: number | null;
+  /** Distance of the groups in units of their scatter (Ashman's D); null as well. */
+  readonly separation: number | null;
+  /** Of two kinds, the share that would fall in the wrong one; null for one kind. */
+  readonly mixedShare: number | null;
+}
+
+/** Fewer pings are never split; our own choice. */
+const FEWEST_FOR_KINDS = 20;
+
+/** BIC difference called very strong, and the separation asked of groups; see the sources of pings. */
+const STRONG_EVIDENCE = 10;
+const CLEAR_SEPARATION = 2;
+
+/** A group holds this share of the pings at least; our own choice. */
+const LEAST_SHARE = 0.1;
+
+/** Narrowest scatter of a group in octaves, so that a few equal tones are no group for that alone. */
+const LEAST_SIGMA = 0.05;
+
+interface Group {
+  readonly weight: number;
+  readonly mean: number;
+  readonly sigma: number;
+}
+
+/** Splits pings by tone when two bell curves explain the logarithms of the tones far better than one. */
+export function pingKinds(pings: readonly Ping[]): PingKinds {
+  const octaves = pings.map(({ pitchHz }) => Math.log2(pitchHz));
+  if (pings.length < FEWEST_FOR_KINDS)
+    return { kinds: oneKind(pings), evidence: null, separation: null, mixedShare: null };
+  const one = [groupOf(octaves, () => 1)];
+  const two = fitTwo(octaves);
+  const evidence = 2 * (logOf(octaves, two) - logOf(octaves, one)) - 3 * Math.log(octaves.length);
+  const [deep, light] = two as readonly [Group, Group];
+  const separation = (Math.SQRT2 * (light.mean - deep.mean)) / Math.hypot(light.sigma, deep.sigma);
+  const isSplit =
+    evidence > STRONG_EVIDENCE &&
+    separation > CLEAR_SEPARATION &&
+    Math.min(deep.weight, light.weight) >= LEAST_SHARE;
+  if (!isSplit) return { kinds: oneKind(pings), evidence, separation, mixedShare: null };
+  const shares = octaves.map((octave) => shareOfSecond(octave, two));
+  const mixedShare =
+    shares.reduce((sum, share) => sum + Math.min(share, 1 - share), 0) / shares.length;
+  const split = [
+    pings.filter((_, i) => (shares[i] as number) < 0.5),
+    pings.filter((_, i) => (shares[i] as number) >= 0.5),
+  ];
+  return { kinds: split.flatMap(oneKind), evidence, separation, mixedShare };
+}
+
+function oneKind(pings: readonly Ping[]): readonly PingKind[] {
+  if (pings.length === 0) return [];
+  const group = groupOf(
+    pings.map(({ pitchHz }) => Math.log2(pitchHz)),
+    () => 1,
+  );
+  return [
+    {
+      count: pings.length,
+      pitchHz: 2 ** group.mean,
+      pitchFactor: 2 ** group.sigma,
+      overFloorDb: pings.reduce((sum, ping) => sum + ping.overFloorDb, 0) / pings.length,
+    },
+  ];
+}
+
+/** Two bell curves by expectation and maximisation, begun from the lower and the upper half. */
+function fitTwo(values: readonly number[]): readonly Group[] {
+  const sorted = values.toSorted((a, b) => a - b);
+  const middle = ((sorted[0] as number) + (sorted.at(-1) as number)) / 2;
+  let groups: readonly Group[] = [
+    groupOf(values, (value) => (value < middle ? 0.9 : 0.1)),
+    groupOf(values, (value) => (value < middle ? 0.1 : 0.9)),
+  ];
+  for (let turn = 0; turn < 200; turn++) {
+    const held = groups;
+    groups = [
+      groupOf(values, (value) => 1 - shareOfSecond(value, held)),
+      groupOf(values, (value) => shareOfSecond(value, held)),
+    ];
+  }
+  return groups.toSorted((a, b) => a.mean - b.mean);
+}
+
+function groupOf(values: readonly number[], weightOf: (value: number) => number): Group {
+  let total = 1e-12;
+  let sum = 0;
+  for (const value of values) {
+    total += weightOf(value);
+    sum += weightOf(value) * value;
+  }
+  const mean = sum / total;
+  const squares = values.reduce((all, value) => all + weightOf(value) * (value - mean) ** 2, 0);
+  return {
+    weight: total / values.length,
+    mean,
+    sigma: Math.max(LEAST_SIGMA, Math.sqrt(squares / total)),
+  };
+}
+
+function density({ weight, mean, sigma }: Group, value: number): number {
+  return (
+    (weight * Math.exp(-((value - mean) ** 2) / (2 * sigma ** 2))) /
+    (sigma * Math.sqrt(2 * Math.PI))
+  );
+}
+
+function shareOfSecond(value: number, [first, second]: readonly Group[]): number {
+  const a = density(first as Group, value);
+  const b = density(second as Group, value);
+  return a + b === 0 ? 0.5 : b / (a + b);
+}
+
+function logOf(values: readonly number[], groups: readonly Group[]): number {
+  return values.reduce(
+    (sum, value) =>
+      sum + Math.log(groups.reduce((all, group) => all + density(group, value), 0) + 1e-300),
+    0,
+  );
+}

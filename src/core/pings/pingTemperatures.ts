@@ -1,0 +1,101 @@
+import type { Curve } from "../curve/Curve.ts";
+import { slopeMeter } from "../curve/slopes.ts";
+import { temperatureAt } from "../curve/temperatureAt.ts";
+import { CRISTOBALITE_BAND, QUARTZ_BAND } from "../ware/inversionBands.ts";
+import type { PingBand, PingTemperatures, PlacedPing } from "./PingReview.ts";
+
+/** A log beside a recording. */
+export interface LogBeside {
+  readonly logName: string;
+  readonly channel: string;
+  readonly curve: Curve;
+  /** Start of the recording in the log [s]. */
+  readonly startedSeconds: number;
+}
+
+/** Steps in which the rate against temperature is told [°C]: the finer ones up to a range of 150. */
+const STEP_C = 50;
+const FINE_STEP_C = 20;
+const FINE_UP_TO_K = 150;
+
+/** The recording is walked through in steps of this [s]. */
+const WALK_SECONDS = 10;
+
+/** Slower than this is steady [°C/h], over this time [s]; our own choice. */
+const STEADY_C_PER_HOUR = 5;
+const STEADY_WINDOW_SECONDS = 1800;
+
+/** What the log says of the pings. */
+export function pingTemperatures(
+  pings: readonly PlacedPing[],
+  seconds: number,
+  beside: LogBeside,
+): PingTemperatures {
+  const { logName, channel, curve, startedSeconds } = beside;
+  const walked = Array.from({ length: Math.max(1, Math.round(seconds / WALK_SECONDS)) }, (_, i) =>
+    temperatureAt(curve, startedSeconds + (i + 0.5) * WALK_SECONDS),
+  );
+  const known = walked.filter((tempC) => tempC !== null);
+  const bandOf = (name: string | null, lowC: number, highC: number): PingBand => {
+    const within = (tempC: number | null) => tempC !== null && tempC >= lowC && tempC < highC;
+    const listened = walked.filter(within).length * WALK_SECONDS;
+    const count = pings.filter(({ tempC }) => within(tempC)).length;
+    return {
+      name,
+      lowC,
+      highC,
+      count,
+      seconds: listened,
+      perHour: listened === 0 ? 0 : (count * 3600) / listened,
+    };
+  };
+  const rangeK = known.length === 0 ? 0 : greatest(known) - least(known);
+  const stepC = rangeK > FINE_UP_TO_K ? STEP_C : FINE_STEP_C;
+  const hot = pings.filter(({ tempC }) => tempC !== null);
+  return {
+    logName,
+    channel,
+    startedSeconds,
+    knownShare: known.length / walked.length,
+    rangeK,
+    steps: stepsOver(known, stepC).map((lowC) => bandOf(null, lowC, lowC + stepC)),
+    inversions: [QUARTZ_BAND, CRISTOBALITE_BAND]
+      .map(({ name, lowC, highC }) => bandOf(name, lowC, highC))
+      .filter((band) => band.seconds > 0),
+    firstC: hot[0]?.tempC ?? null,
+    thirdC: hot[2]?.tempC ?? null,
+    steady: steadyPart(pings, walked.length, beside),
+  };
+}
+
+function greatest(values: readonly number[]): number {
+  return values.reduce((a, b) => Math.max(a, b));
+}
+
+function least(values: readonly number[]): number {
+  return values.reduce((a, b) => Math.min(a, b));
+}
+
+/** Lower edges of the steps that were heard, hottest first. */
+function stepsOver(known: readonly number[], stepC: number): readonly number[] {
+  const edges = new Set(known.map((tempC) => stepC * Math.floor(tempC / stepC)));
+  return [...edges].sort((a, b) => b - a);
+}
+
+function steadyPart(
+  pings: readonly PlacedPing[],
+  steps: number,
+  { curve, startedSeconds }: LogBeside,
+): PingTemperatures["steady"] {
+  const meter = slopeMeter(curve);
+  const isSteady = (at: number) => {
+    const slope = meter.slopeAt(startedSeconds + at, STEADY_WINDOW_SECONDS);
+    return slope !== null && Math.abs(slope) < STEADY_C_PER_HOUR;
+  };
+  let walked = 0;
+  for (let i = 0; i < steps; i++) if (isSteady((i + 0.5) * WALK_SECONDS)) walked++;
+  return {
+    count: pings.filter(({ atSeconds }) => isSteady(atSeconds)).length,
+    seconds: walked * WALK_SECONDS,
+  };
+}

@@ -1,0 +1,146 @@
+import type { z } from "zod";
+import { statementText } from "../../findings/findingText.ts";
+import { scheduleYaml } from "../../schedule/scheduleYaml.ts";
+import type { FiringStudy } from "../../trials/FiringStudy.ts";
+import type { GlazeStudy } from "../../trials/GlazeStudy.ts";
+import type { NextTest } from "../../trials/NextTest.ts";
+import type { CoefficientInterval } from "../../trials/profileInterval.ts";
+import type { SpacingFit } from "../../trials/SpacingFit.ts";
+import type { Tile } from "../../trials/Tile.ts";
+import type {
+  confoundingShape,
+  nextShape,
+  spacingShape,
+  tileShape,
+  trialsShape,
+} from "./trialsShape.ts";
+
+/** A study as its part of the document; charts' curves are left out. */
+export function trialsPiece(study: FiringStudy): z.infer<typeof trialsShape> {
+  const { firings, differences, tiles, confounding, glazes, next } = study;
+  return {
+    facts: firings.map(({ title, record, facts }) => ({
+      title,
+      record,
+      facts: facts.map(({ name, kind, value, sigma, sensorSigma }) => ({
+        name,
+        kind,
+        value,
+        sigma,
+        sensorSigma,
+      })),
+    })),
+    differences: differences.map(({ name, low, high, apart, sigma, verdict }) => ({
+      name,
+      low,
+      high,
+      apart,
+      sigma,
+      verdict,
+    })),
+    tiles: tiles.tiles.map(tilePiece),
+    leftOut: tiles.leftOut.map((each) => ({ ...each })),
+    confounding: confounding && structuredCopy(confounding),
+    spacing: glazes.map(spacingPiece),
+    next: next && nextPiece(next),
+  };
+}
+
+function structuredCopy(
+  confounding: NonNullable<FiringStudy["confounding"]>,
+): z.infer<typeof confoundingShape> {
+  const { causes, pairs, together, jointly, constant, everyOwn, unknown } = confounding;
+  return {
+    tiles: confounding.tiles,
+    causes: causes.map(({ name, levels }) => ({ name, levels: [...levels] })),
+    pairs: pairs.map((pair) => ({ ...pair, because: [...pair.because] })),
+    together: together.map((each) => ({ causes: [...each.causes], because: [...each.because] })),
+    jointly: jointly.map(({ cause, others }) => ({ cause, others: [...others] })),
+    constant: constant.map((each) => ({ ...each })),
+    everyOwn: [...everyOwn],
+    unknown: [...unknown],
+  };
+}
+
+function tilePiece(tile: Tile): z.infer<typeof tileShape> {
+  const { firing, piece, clay, glaze, coat, glazedSides, shape, place, spacing, cracked } = tile;
+  const measured = spacing.kind === "measured" ? spacing : null;
+  return {
+    firing,
+    piece,
+    clay,
+    glaze,
+    coatMm: coat.firedMm,
+    coatSigmaMm: coat.sigmaMm,
+    glazedSides,
+    shape,
+    place,
+    spacing: spacing.kind,
+    pitchMm: spacing.kind === "uncracked" ? spacing.atLeastMm : (measured?.pitchMm ?? null),
+    pitchLowMm: measured?.lowMm ?? null,
+    pitchHighMm: measured?.highMm ?? null,
+    cracked,
+  };
+}
+
+function spacingPiece({ glaze, spacing, problems }: GlazeStudy): z.infer<typeof spacingShape> {
+  return {
+    glaze,
+    why: problems.map(({ what }) => what),
+    fit: spacing && fitPiece(spacing),
+  };
+}
+
+function fitPiece(value: SpacingFit): NonNullable<z.infer<typeof spacingShape>["fit"]> {
+  return {
+    tiles: value.tiles,
+    uncracked: value.uncracked,
+    firings: value.firings,
+    coatsMm: { ...value.coatsMm },
+    exponent: intervalPiece(value.exponent),
+    exponentAsRead: value.exponentAsRead,
+    reliability: value.reliability,
+    tileSigma: value.tileSigma,
+    lineSigma: value.lineSigma,
+    icc: value.icc,
+    effectiveLines: value.effectiveLines,
+    ratios: value.ratios.map(({ ratio, test, ...group }) => ({
+      factor: group.factor,
+      level: group.level,
+      against: group.against,
+      ratio: intervalPiece(ratio),
+      tiles: group.tiles,
+      tilesAgainst: group.tilesAgainst,
+      isShared: group.isShared,
+      p: test?.p ?? null,
+      leastP: test?.leastP ?? null,
+    })),
+    untold: value.untold.map(({ factor, level, against }) => ({ factor, level, against })),
+  };
+}
+
+function intervalPiece({ value, low, high }: CoefficientInterval) {
+  const ended = (end: number) => (Number.isFinite(end) ? end : null);
+  return { value, low: ended(low), high: ended(high) };
+}
+
+function nextPiece({ firing, tiles, open }: NextTest): z.infer<typeof nextShape> {
+  return {
+    firing: firing && {
+      kind: firing.kind,
+      follows: firing.follows,
+      change: statementText(
+        { topic: firing.kind, statement: firing.change, evidence: firing.evidence },
+        "C",
+      ),
+      reason: firing.reason,
+      scheduleYaml: firing.schedule && scheduleYaml(firing.schedule),
+    },
+    tiles: tiles && {
+      ...tiles,
+      tiles: tiles.tiles.map((tile) => ({ ...tile })),
+      wanted: tiles.wanted.map((each) => ({ ...each })),
+    },
+    open: [...open],
+  };
+}

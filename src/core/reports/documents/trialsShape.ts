@@ -1,0 +1,169 @@
+import { z } from "zod";
+
+const intervalShape = z
+  .strictObject({
+    value: z.number(),
+    low: z.number().nullable(),
+    high: z.number().nullable(),
+  })
+  .describe("95 % interval; null for a side without end");
+
+/** A trial tile in canonical units. */
+export const tileShape = z.strictObject({
+  firing: z.string().describe("file name of the firing record"),
+  piece: z.string(),
+  clay: z.string(),
+  glaze: z.string(),
+  coatMm: z.number(),
+  coatSigmaMm: z.number(),
+  glazedSides: z.enum(["one", "both"]),
+  shape: z.enum(["flat", "closed"]).nullable(),
+  place: z.string().nullable(),
+  spacing: z.enum(["measured", "uncracked", "not measured"]),
+  pitchMm: z.number().nullable().describe("for uncracked tiles the least it can be"),
+  pitchLowMm: z.number().nullable(),
+  pitchHighMm: z.number().nullable(),
+  cracked: z.enum(["none", "crackle", "through"]).nullable(),
+});
+
+/** Which causes the tiles tell apart. */
+export const confoundingShape = z.strictObject({
+  tiles: z.int(),
+  causes: z.array(z.strictObject({ name: z.string(), levels: z.array(z.string()) })),
+  pairs: z.array(
+    z.strictObject({
+      first: z.string(),
+      second: z.string(),
+      telling: z.enum(["cannot", "partly", "apart", "contained"]),
+      shared: z.number(),
+      because: z.array(z.string()),
+      tiles: z.int(),
+    }),
+  ),
+  together: z.array(z.strictObject({ causes: z.array(z.string()), because: z.array(z.string()) })),
+  jointly: z.array(z.strictObject({ cause: z.string(), others: z.array(z.string()) })),
+  constant: z.array(z.strictObject({ name: z.string(), level: z.string() })),
+  everyOwn: z.array(z.string()),
+  unknown: z.array(z.string()),
+});
+
+/** What governs the spacing of one glaze. */
+export const spacingShape = z.strictObject({
+  glaze: z.string(),
+  why: z
+    .array(z.string())
+    .describe("why it is not worked out, and groups too small to say anything of"),
+  fit: z
+    .strictObject({
+      tiles: z.int(),
+      uncracked: z.int(),
+      firings: z.int(),
+      coatsMm: z.strictObject({ least: z.number(), most: z.number() }),
+      exponent: intervalShape,
+      exponentAsRead: z.number(),
+      reliability: z.number(),
+      tileSigma: z.number(),
+      lineSigma: z.number().nullable(),
+      icc: z.number().nullable(),
+      effectiveLines: z.number().nullable(),
+      ratios: z.array(
+        z.strictObject({
+          factor: z.string(),
+          level: z.string(),
+          against: z.string(),
+          ratio: intervalShape,
+          tiles: z.int(),
+          tilesAgainst: z.int(),
+          isShared: z.boolean(),
+          p: z.number().nullable(),
+          leastP: z.number().nullable(),
+        }),
+      ),
+      untold: z.array(
+        z.strictObject({ factor: z.string(), level: z.string(), against: z.string() }),
+      ),
+    })
+    .nullable(),
+});
+
+/** The next test. */
+export const nextShape = z.strictObject({
+  firing: z
+    .strictObject({
+      kind: z.enum(["repeat", "one change", "new"]),
+      follows: z.string(),
+      change: z.string(),
+      reason: z.string(),
+      scheduleYaml: z.string().nullable(),
+    })
+    .nullable(),
+  tiles: z
+    .strictObject({
+      tiles: z.array(
+        z.strictObject({
+          clay: z.string(),
+          glaze: z.string(),
+          coatMm: z.number(),
+          glazedSides: z.enum(["one", "both"]),
+          shape: z.enum(["flat", "closed"]).nullable(),
+          count: z.int(),
+        }),
+      ),
+      total: z.int(),
+      wanted: z.array(
+        z.strictObject({
+          cause: z.string(),
+          contrast: z.string(),
+          before: z.number().nullable(),
+          after: z.number(),
+          needed: z.number(),
+        }),
+      ),
+      isEnough: z.boolean(),
+      fewest: z.int(),
+      scatter: z.number(),
+      scatterIs: z.enum(["measured", "assumed"]),
+      ratio: z.number(),
+      reason: z.string(),
+    })
+    .nullable(),
+  open: z.array(z.string()),
+});
+
+/** The part of a comparison's document that holds what differed and what the trial tiles tell. */
+export const trialsShape = z.strictObject({
+  facts: z.array(
+    z.strictObject({
+      title: z.string(),
+      record: z.string().nullable(),
+      facts: z.array(
+        z.strictObject({
+          name: z.string(),
+          kind: z.string().describe("decides the unit: °C, °C/h, s, cones"),
+          value: z.number().nullable(),
+          sigma: z.number(),
+          sensorSigma: z.number(),
+        }),
+      ),
+    }),
+  ),
+  differences: z
+    .array(
+      z.strictObject({
+        name: z.string(),
+        low: z.int().describe("place of the firing with the smaller value, from 0"),
+        high: z.int(),
+        apart: z.number(),
+        sigma: z.number(),
+        verdict: z.enum(["differs", "perhaps", "same"]),
+      }),
+    )
+    .describe("of every two firings; of more than 30, of each fact's smallest and largest only"),
+  tiles: z.array(tileShape),
+  leftOut: z.array(
+    z.strictObject({ firing: z.string(), piece: z.string(), from: z.string(), why: z.string() }),
+  ),
+  confounding: confoundingShape.nullable(),
+  spacing: z.array(spacingShape),
+  next: nextShape.nullable(),
+});

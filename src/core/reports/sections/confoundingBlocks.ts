@@ -1,0 +1,139 @@
+import type { CausePair, Confounding } from "../../trials/Confounding.ts";
+import { FIRING_CAUSE_WORDS } from "../../trials/firingCauses.ts";
+import type { Block, ChartPair } from "../Block.ts";
+import { capitalised } from "../capitalised.ts";
+import { chartBlocks } from "../chartBlocks.ts";
+
+const PARTS: readonly string[] = Object.values(FIRING_CAUSE_WORDS);
+
+/** Pairs that are named one by one at most. */
+const MOST_NAMED = 6;
+
+/** Which causes the tiles cannot tell apart, which partly, and which they say nothing of. */
+export function confoundingBlocks(
+  confounding: Confounding,
+  chart: ChartPair | undefined,
+): readonly Block[] {
+  const { pairs, tiles } = confounding;
+  const lines = [
+    ...togetherLines(confounding),
+    ...apartFromGroups(confounding),
+    ...jointLines(confounding),
+  ];
+  const partly = pairs.filter((pair) => pair.telling === "partly" && !isOfPartAndTile(pair));
+  const apart = pairs.filter((pair) => pair.telling === "apart" && !isOfPartAndTile(pair));
+  return [
+    { kind: "heading", text: "What cannot be told apart" },
+    sentence(
+      lines.length > 0
+        ? `On ${counted(tiles)} some causes changed together, and no analysis can say which of them counts:`
+        : pairs.length > 0
+          ? `Nothing changed wholly together on ${counted(tiles)}.`
+          : `Fewer than two things varied on ${counted(tiles)}, so nothing could be mixed up.`,
+    ),
+    ...(lines.length === 0 ? [] : [{ kind: "list", items: lines } as const]),
+    ...(partly.length === 0
+      ? []
+      : [
+          sentence("Partly mixed, so that less is known of each than so many tiles would tell:"),
+          {
+            kind: "list",
+            items: few(partly.toSorted((a, b) => b.shared - a.shared).map(partlyText)),
+          } as const,
+        ]),
+    ...(apart.length === 0 ? [] : [sentence(`Told apart: ${few(apart.map(named)).join("; ")}.`)]),
+    ...silentSentences(confounding),
+    ...chartBlocks("Which causes the tiles tell apart, pair by pair", chart),
+  ];
+}
+
+/** Whether a pair is of a part of the firing and of what tiles have: the firing's own pair says it. */
+function isOfPartAndTile({ first, second }: CausePair): boolean {
+  return PARTS.includes(first) !== PARTS.includes(second);
+}
+
+function togetherLines({ together }: Confounding): readonly string[] {
+  return together.map(({ causes, because }) =>
+    because.length === 0
+      ? `${capitalised(listed(causes))} changed together.`
+      : `${capitalised(listed(causes))} changed together: ${because.join("; ")}.`,
+  );
+}
+
+/** Pairs that cannot be told apart beyond those of the groups; those of one cause in one line. */
+function apartFromGroups({ pairs, together }: Confounding): readonly string[] {
+  const rest = pairs.filter(
+    ({ first, second, telling }) =>
+      telling === "cannot" &&
+      !together.some(({ causes }) => causes.includes(first) && causes.includes(second)),
+  );
+  const keys = [...new Set(rest.map(keyOf))];
+  return keys.map((key) => {
+    const own = rest.filter((pair) => keyOf(pair) === key);
+    const { first, because, shared } = own[0] as CausePair;
+    const seconds = listed(own.map(({ second }) => second));
+    return because.length > 0
+      ? `${capitalised(first)} and ${seconds}, in part: ${because.join("; ")}.`
+      : `${capitalised(first)} and ${seconds} rose and fell together (${percent(shared)} shared).`;
+  });
+}
+
+function keyOf({ first, because, shared }: CausePair): string {
+  return [first, ...because, because.length === 0 ? shared : ""].join("\n");
+}
+
+function jointLines({ jointly }: Confounding): readonly string[] {
+  return jointly.map(
+    ({ cause, others }) =>
+      `${capitalised(cause)} goes with ${listed(others)} taken together, though with none alone.`,
+  );
+}
+
+function partlyText(pair: CausePair): string {
+  const worth = Math.max(1, Math.round(pair.tiles * (1 - pair.shared)));
+  return `${capitalised(named(pair))}: ${percent(pair.shared)} shared, so ${pair.tiles} tiles tell as much as ${worth} would`;
+}
+
+function silentSentences({ constant, everyOwn, unknown }: Confounding): readonly Block[] {
+  return [
+    ...(constant.length === 0
+      ? []
+      : [
+          sentence(
+            `The same on all tiles, so the tiles say nothing of it: ${constant.map(({ name, level }) => `${name} (${level})`).join("; ")}.`,
+          ),
+        ]),
+    ...(everyOwn.length === 0
+      ? []
+      : [sentence(`Different on every tile, so nothing can be compared: ${listed(everyOwn)}.`)]),
+    ...(unknown.length === 0 ? [] : [sentence(`Not noted on any tile: ${listed(unknown)}.`)]),
+  ];
+}
+
+function few(texts: readonly string[]): readonly string[] {
+  const more = texts.length - MOST_NAMED;
+  return more > 1 ? [...texts.slice(0, MOST_NAMED), `and ${more} more pairs`] : texts;
+}
+
+function named({ first, second }: CausePair): string {
+  return `${first} and ${second}`;
+}
+
+function percent(share: number): string {
+  // Rounding must not make partly wholly.
+  return `${Math.min(99, Math.round(share * 100))} %`;
+}
+
+function counted(tiles: number): string {
+  return tiles === 1 ? "this one tile" : `these ${tiles} tiles`;
+}
+
+function listed(words: readonly string[]): string {
+  return words.length < 2
+    ? (words[0] ?? "")
+    : `${words.slice(0, -1).join(", ")} and ${words.at(-1)}`;
+}
+
+function sentence(text: string): Block {
+  return { kind: "sentence", text };
+}

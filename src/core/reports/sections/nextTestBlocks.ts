@@ -1,0 +1,91 @@
+import { statementText } from "../../findings/findingText.ts";
+import type { NextFiring, NextTest, NextTiles } from "../../trials/NextTest.ts";
+import type { TemperatureUnit } from "../../units/temperature.ts";
+import type { Block, Cell } from "../Block.ts";
+import { asGiven, fewDigits } from "../spreadWords.ts";
+
+/** The next tiles, the next firing, why, and what stays open. */
+export function nextTestBlocks(next: NextTest, unit: TemperatureUnit): readonly Block[] {
+  const { tiles, firing, open } = next;
+  return [
+    { kind: "heading", text: "Which test next" },
+    ...(firing === null ? [] : firingBlocks(firing, unit)),
+    ...(tiles === null ? [] : tileBlocks(tiles)),
+    { kind: "list", items: open },
+  ];
+}
+
+function firingBlocks(firing: NextFiring, unit: TemperatureUnit): readonly Block[] {
+  const change = statementText(
+    { topic: firing.kind, statement: firing.change, evidence: firing.evidence },
+    unit,
+  );
+  return [
+    sentence(`${change} ${firing.reason}`),
+    ...(firing.schedule === null
+      ? []
+      : [sentence("--next FILE.yaml writes this schedule, for undunted draft to lay out.")]),
+  ];
+}
+
+function tileBlocks(tiles: NextTiles): readonly Block[] {
+  return [
+    sentence(tiles.reason),
+    {
+      kind: "table",
+      caption: `${tiles.total} tiles to make`,
+      columns: [
+        { head: "clay", align: "left" },
+        { head: "glaze", align: "left" },
+        { head: "fired coat", align: "right" },
+        { head: "glazed", align: "left" },
+        { head: "shape", align: "left" },
+        { head: "tiles", align: "right" },
+      ],
+      rows: tiles.tiles.map((tile): readonly Cell[] => [
+        tile.clay,
+        tile.glaze,
+        `${asGiven(tile.coatMm)} mm`,
+        tile.glazedSides === "one" ? "one side" : "both sides",
+        tile.shape ?? "as so far",
+        String(tile.count),
+      ]),
+    },
+    sentence(whySoMany(tiles)),
+    ...(tiles.wanted.length === 0
+      ? []
+      : [{ kind: "list", items: tiles.wanted.map(wantedText) } as const]),
+  ];
+}
+
+function whySoMany({ ratio, scatter, scatterIs, fewest, wanted }: NextTiles): string {
+  const factor = Math.exp(scatter).toFixed(2);
+  const from =
+    scatterIs === "measured"
+      ? `spacings scatter by a factor of ${factor} here from tile to tile, misread coats and counting included`
+      : `spacings are taken to scatter by a factor of ${factor} from tile to tile, which is our own estimate until some are measured`;
+  const least =
+    wanted.length > 0 && fewest > 0
+      ? ` ${fewest} would tell the causes apart at all, but with an answer too blunt to use.`
+      : "";
+  return `So many because ${from}, and cracks ${ratio} times as far apart are to be noticed 8 times in 10.${least}`;
+}
+
+function wantedText({
+  cause,
+  contrast,
+  before,
+  after,
+  needed,
+}: NextTiles["wanted"][number]): string {
+  const size = (error: number) =>
+    cause === "coat" ? `± ${fewDigits(error)}` : `a factor of ${Math.exp(error).toFixed(2)}`;
+  const name = cause === "coat" ? "the exponent against the coat" : contrast;
+  const was = before === null ? "not to be told now" : `known to ${size(before)} now`;
+  const short = after > needed ? `, short of ${size(needed)}` : "";
+  return `${name}: ${was}, to ${size(after)} after (one standard deviation${short})`;
+}
+
+function sentence(text: string): Block {
+  return { kind: "sentence", text };
+}

@@ -1,0 +1,221 @@
+import type { Problem } from "../../problem.ts";
+import type { FiringStudy } from "../../trials/FiringStudy.ts";
+import type { GlazeStudy } from "../../trials/GlazeStudy.ts";
+import type { GroupRatio, SpacingFit } from "../../trials/SpacingFit.ts";
+import type { SampleSizes } from "../../trials/sampleSizes.ts";
+import type { Block, ChartPair } from "../Block.ts";
+import { capitalised } from "../capitalised.ts";
+import { chartBlocks } from "../chartBlocks.ts";
+import { fewDigits } from "../spreadWords.ts";
+import { throughBlocks } from "./throughBlocks.ts";
+
+/** Uncracked tiles from which on the exponent is warned of; our own choice. */
+const MANY_UNCRACKED = 0.2;
+
+/** Scatter of ln spacing below which a factor would promise too much; our own choice. */
+const HARDLY = 0.05;
+
+/** What governs the spacing, glaze by glaze: the exponent, then groups against each other. */
+export function spacingBlocks(
+  study: Pick<FiringStudy, "glazes" | "firings">,
+  charts: Readonly<Record<string, ChartPair>>,
+): readonly Block[] {
+  const numbered = (firing: string) =>
+    `firing ${study.firings.findIndex(({ record }) => record === firing) + 1}`;
+  return [
+    { kind: "heading", text: "What governs the spacing" },
+    ...study.glazes.flatMap((each): readonly Block[] => [
+      ...glazeBlocks(each, numbered),
+      ...chartBlocks(`Crack spacing against coat, ${each.glaze}`, charts[each.glaze]),
+    ]),
+  ];
+}
+
+function glazeBlocks(
+  { glaze, spacing, problems, through, sizes }: GlazeStudy,
+  numbered: (firing: string) => string,
+): readonly Block[] {
+  return [
+    ...(spacing === null
+      ? [sentence(`${capitalised(glaze)}: no power of the coat is worked out.`)]
+      : fitBlocks(spacing, numbered)),
+    ...(problems.length === 0 ? [] : [{ kind: "list", items: problems.map(problemText) } as const]),
+    ...(spacing === null ? [sentence(sizesText(sizes))] : []),
+    ...throughBlocks(through, (factor, level) => levelText(factor, level, numbered)),
+  ];
+}
+
+function fitBlocks(spacing: SpacingFit, numbered: (firing: string) => string): readonly Block[] {
+  return [
+    sentence(exponentText(spacing)),
+    ...warnings(spacing),
+    ...(spacing.ratios.length === 0
+      ? []
+      : [
+          {
+            kind: "list",
+            items: spacing.ratios.map((ratio) => ratioText(ratio, numbered)),
+          } as const,
+        ]),
+    ...untoldSentence(spacing, numbered),
+    ...slopesSentence(spacing, numbered),
+    sentence(scatterText(spacing)),
+  ];
+}
+
+/** How many tiles a group needs, before anybody reads a ratio into fewer. */
+function sizesText({ needed, scatter, scatterIs }: SampleSizes): string {
+  const each = needed.map(({ ratio, tiles }) => `${tiles} for a ratio of ${ratio}`);
+  const by = Math.exp(scatter).toFixed(2);
+  const how = scatterIs === "measured" ? "as measured here" : "our own estimate";
+  return `Tiles that each of two groups needs, if like tiles scatter by a factor of ${by} (${how}): ${each.join(", ")}.`;
+}
+
+function problemText({ what, expected, fix }: Problem): string {
+  return `${capitalised(what)}. It takes ${expected}: ${fix}.`;
+}
+
+function exponentText(fit: SpacingFit): string {
+  const { exponent, coatsMm, tiles, uncracked, firings } = fit;
+  const interval = `${fewDigits(exponent.value)} (${endText(exponent.low)} to ${endText(exponent.high)})`;
+  // By the digits that are printed, so that 0.50 holds ½.
+  const held = [0.5, 1].map(
+    (guide) =>
+      Math.round(100 * exponent.low) <= 100 * guide &&
+      100 * guide <= Math.round(100 * exponent.high),
+  );
+  const guides =
+    held[0] && held[1]
+      ? "Both guides lie within: ½ as for cracks in a layer on a stiff body, 1 as for layers that dry."
+      : held[0]
+        ? "The guide ½, as for cracks in a layer on a stiff body, lies within; 1 does not."
+        : held[1]
+          ? "The guide 1, as for layers that dry, lies within; ½ does not."
+          : "Neither guide lies within, ½ as for cracks in a layer on a stiff body or 1 as for layers that dry.";
+  const of = `${tiles} measured ${tiles === 1 ? "tile" : "tiles"}${uncracked > 0 ? ` and ${uncracked} uncracked` : ""} of ${firings} ${firings === 1 ? "firing" : "firings"}, coats ${fewDigits(coatsMm.least)} to ${fewDigits(coatsMm.most)} mm`;
+  return `${capitalised(fit.glaze)}: spacing goes with the coat to the power ${interval}, the range holding the truth 95 times in 100; ${of}. ${guides}`;
+}
+
+function endText(end: number): string {
+  return Number.isFinite(end) ? fewDigits(end) : "without end";
+}
+
+function warnings(fit: SpacingFit): readonly Block[] {
+  const all = fit.tiles + fit.uncracked;
+  const share = fit.uncracked / all;
+  const texts = [
+    ...(fit.uncracked > 0
+      ? [
+          `${fit.uncracked} of ${all} tiles (${Math.round(100 * share)} %) did not crack. They count as wider than the tile${share > MANY_UNCRACKED ? "; with so many near the threshold of cracking the exponent may be too small or negative" : ""}.`,
+        ]
+      : []),
+    ...(fit.thinUncracked > 0 ? [thinText(fit)] : []),
+    ...(fit.coatErrorAssumed > 0
+      ? [
+          `The error of the coat is assumed for ${fit.coatErrorAssumed} of ${all} tiles; note coatError to do better. With coats taken as read the power would be ${fewDigits(fit.exponentAsRead)}.`,
+        ]
+      : []),
+  ];
+  return texts.map((text) => sentence(text));
+}
+
+/** Thin coats that did not crack: a threshold, not a wide spacing. */
+function thinText({ thinUncracked, exponentWithoutThin }: SpacingFit): string {
+  const left =
+    exponentWithoutThin === null
+      ? "too few tiles are left to work it out without them"
+      : `without them it is ${fewDigits(exponentWithoutThin.value)} (${endText(exponentWithoutThin.low)} to ${endText(exponentWithoutThin.high)})`;
+  return `${thinUncracked} of these ${thinUncracked === 1 ? "has a coat" : "have coats"} thinner than any that cracked, likely too thin to crack at all: that drags the power down, and ${left}.`;
+}
+
+/** One power for all groups holds only if they do not differ much in it. */
+function slopesSentence(
+  { slopes }: SpacingFit,
+  numbered: (firing: string) => string,
+): readonly Block[] {
+  if (slopes.length === 0) return [];
+  const each = slopes.map(
+    ({ factor, level, exponent }) =>
+      `${levelText(factor, level, numbered)} ${fewDigits(exponent.value)} (${endText(exponent.low)} to ${endText(exponent.high)})`,
+  );
+  const apart = slopes.some(({ factor, exponent }) =>
+    slopes.some((other) => other.factor === factor && other.exponent.low > exponent.high),
+  );
+  const so = apart
+    ? "These lie apart, so that one power for all and the ratios above stand for no single coat"
+    : "These lie together, as the ratios above take for granted";
+  return [sentence(`The power of each group by itself: ${each.join("; ")}. ${so}.`)];
+}
+
+/** Ratio and interval first, then how many tiles, then what dealing labels anew gives. */
+function ratioText(group: GroupRatio, numbered: (firing: string) => string): string {
+  const { ratio, tiles, tilesAgainst, isShared, test } = group;
+  const [level, against] = [group.level, group.against].map((each) =>
+    levelText(group.factor, each, numbered),
+  );
+  const said = `${capitalised(level ?? "")} against ${against}: cracks ${ratio.value.toFixed(2)} times as far apart (${timesText(ratio.low)} to ${timesText(ratio.high)}), ${tiles} tiles against ${tilesAgainst}`;
+  const shared = isShared ? "; something else changed with it, so the ratio belongs to both" : "";
+  const tested =
+    test === null
+      ? ""
+      : `; with the labels dealt anew as far apart in ${shareText(test.p)} of dealings, where so few tiles can come down to ${shareText(test.leastP)}`;
+  return `${said}${shared}${tested}`;
+}
+
+function timesText(times: number): string {
+  return Number.isFinite(times) ? times.toFixed(2) : "without end";
+}
+
+function shareText(share: number): string {
+  return `${fewDigits(100 * share)} %`;
+}
+
+function levelText(
+  factor: GroupRatio["factor"],
+  level: string,
+  numbered: (firing: string) => string,
+): string {
+  if (factor === "firing") return numbered(level);
+  if (factor === "sides") return level === "one" ? "glaze on one side" : "glaze on both sides";
+  return level;
+}
+
+function untoldSentence(
+  { untold }: SpacingFit,
+  numbered: (firing: string) => string,
+): readonly Block[] {
+  if (untold.length === 0) return [];
+  const pairs = untold.map(
+    ({ factor, level, against }) =>
+      `${levelText(factor, level, numbered)} against ${levelText(factor, against, numbered)}`,
+  );
+  return [
+    sentence(`No ratio of its own, since it changed together with others: ${pairs.join("; ")}.`),
+  ];
+}
+
+function scatterText({
+  tileSigma,
+  lineSigma,
+  icc,
+  effectiveLines,
+  countingErrorUnknown,
+}: SpacingFit): string {
+  const tiles =
+    tileSigma < HARDLY
+      ? "Like tiles scatter by no more than their coats can be misread"
+      : `Like tiles scatter by a factor of ${Math.exp(tileSigma).toFixed(2)}`;
+  const lines =
+    lineSigma === null || icc === null || effectiveLines === null
+      ? ""
+      : `, lines of one tile by ${Math.exp(lineSigma).toFixed(2)}; so all lines counted are worth ${Math.round(effectiveLines)} independent ones`;
+  const unknown =
+    countingErrorUnknown > 0
+      ? ` ${countingErrorUnknown} tiles have a spacing without the lines it was counted on.`
+      : "";
+  return `${tiles}${lines}.${unknown}`;
+}
+
+function sentence(text: string): Block {
+  return { kind: "sentence", text };
+}

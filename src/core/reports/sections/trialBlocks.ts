@@ -1,0 +1,68 @@
+import { basedOn } from "../../sources/basedOn.ts";
+import type { FiringStudy } from "../../trials/FiringStudy.ts";
+import type { TemperatureUnit } from "../../units/temperature.ts";
+import type { Block, ChartPair } from "../Block.ts";
+import { confoundingBlocks } from "./confoundingBlocks.ts";
+import { differenceBlocks } from "./differenceBlocks.ts";
+import { nextTestBlocks } from "./nextTestBlocks.ts";
+import { spacingBlocks } from "./spacingBlocks.ts";
+import { tileTable } from "./tileTable.ts";
+
+/** Charts of a study; those of spacing by the name of their glaze. */
+export interface StudyCharts {
+  readonly causes?: ChartPair;
+  readonly spacing?: Readonly<Record<string, ChartPair>>;
+}
+
+/** A study of firings and their tiles: differences, confounding, spacing, tiles, next test. */
+export function trialBlocks(
+  study: FiringStudy,
+  unit: TemperatureUnit,
+  charts: StudyCharts,
+): readonly Block[] {
+  const { tiles, confounding, next } = study;
+  const differences = differenceBlocks(study.firings, study.differences, unit);
+  if (tiles.tiles.length === 0)
+    return [
+      ...differences,
+      {
+        kind: "sentence",
+        text: "No record names trial tiles, so nothing is said of crack spacing.",
+      },
+    ];
+  return [
+    ...differences,
+    ...(confounding === null
+      ? [
+          {
+            kind: "sentence",
+            text: "No tile says anything of spacing: on none were cracks measured or looked for.",
+          } as const,
+        ]
+      : [
+          ...confoundingBlocks(confounding, charts.causes),
+          ...spacingBlocks(study, charts.spacing ?? {}),
+        ]),
+    ...tileTable(tiles, study.firings),
+    ...(next === null ? [] : nextTestBlocks(next, unit)),
+  ];
+}
+
+/** What the sentences of a study rest on. */
+export function trialBasis({ tiles, differences }: FiringStudy): readonly string[] {
+  return [
+    ...(differences.length === 0
+      ? []
+      : [
+          "Two firings differ where they lie more than two standard deviations apart; the ± is one. Thermocouple and place count for 10 °C each way, for three tenths of that where two records name the same kiln and type of thermocouple; that share is our own estimate.",
+        ]),
+    ...(tiles.tiles.length === 0
+      ? []
+      : [
+          "The tile is what was repeated; lines and pictures of one tile are not. Causes are told apart by their columns in one design; parts of a firing that differed by no more than their uncertainty count as the same.",
+          "Spacing is a fit with a free exponent on logarithms; nothing is forced to the guides. No published table of glaze crack spacing against thickness was found to hold it against.",
+          basedOn("Guide ½: a thin brittle layer on a stiff body", "thouless-1990"),
+          basedOn("Guide 1: mud and other layers that dry", "groisman-kaplan-1994"),
+        ]),
+  ];
+}

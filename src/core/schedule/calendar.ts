@@ -1,0 +1,164 @@
+import { crossingTimes } from "../curve/crossingTimes.ts";
+import { peakOf } from "../curve/peakOf.ts";
+import { type AssumedKiln, REFERENCE_KILN } from "../kiln/AssumedKiln.ts";
+import { printTemperature } from "../units/print.ts";
+import type { TemperatureUnit } from "../units/temperature.ts";
+import { UNLOAD_C } from "./checks/unloading.ts";
+import { clockAt } from "./clock.ts";
+import { COOLING_BANDS } from "./coolingLimits.ts";
+import type { Draft } from "./Draft.ts";
+import { expandSchedule } from "./expandSchedule.ts";
+import { untilCool } from "./mends/cooling.ts";
+
+/** A moment of a firing at which somebody should be there, or may want to know. */
+export interface FiringMoment {
+  readonly what: string;
+  /** After the start of the firing. */
+  readonly seconds: number;
+}
+
+/** The end of the band through which quartz turns on the way down. */
+const [QUARTZ] = COOLING_BANDS;
+
+/**
+ * The moments of a drafted firing in their order: switched on, time to check the cone, the peak,
+ * into and through the quartz inversion, cool enough to open. A learned kiln gives its own times for
+ * the last; without one it falls as the assumed kiln does.
+ */
+export function firingMoments(
+  draft: Draft,
+  options: { readonly unit: TemperatureUnit; readonly kiln?: AssumedKiln },
+): readonly FiringMoment[] {
+  const { unit } = options;
+  const { curve } = draft.expansion;
+  const { seconds: peakSeconds, tempC: peakC } = peakOf(curve);
+  const opened = printTemperature(UNLOAD_C, unit);
+  return [
+    { what: "Switch the kiln on", seconds: 0 },
+    ...coneMoments(draft),
+    { what: `Peak, ${printTemperature(peakC, unit)}`, seconds: peakSeconds },
+    ...quartzMoments(draft, unit),
+    ...coolMoments(draft, options.kiln).map((seconds) => ({
+      what: `Cool enough to open, ${opened}: read the thermocouple first`,
+      seconds,
+    })),
+  ].toSorted((a, b) => a.seconds - b.seconds);
+}
+
+/**
+ * Moments as an iCalendar file (RFC 5545): times of the clock without a zone, so that they mean the
+ * same wherever it is read; lines folded at 75 octets; text escaped. The time stamp that every
+ * event has to carry is the start itself: same firing, same bytes.
+ *
+ * @param firing.start As `parseStart` gives it.
+ * @throws RangeError when the start is no wall time.
+ */
+export function calendarText(
+  moments: readonly FiringMoment[],
+  firing: { readonly title: string; readonly start: string },
+): string {
+  const { title, start } = firing;
+  const stamp = `${stampOf(clockAt(start, 0))}Z`;
+  const events = moments.flatMap(({ what, seconds }, index) => [
+    "BEGIN:VEVENT",
+    `UID:${stampOf(start)}-${index + 1}-${slugOf(title)}@undunted.invalid`,
+    `DTSTAMP:${stamp}`,
+    `DTSTART:${stampOf(clockAt(start, seconds))}`,
+    "DURATION:PT15M",
+    `SUMMARY:${escaped(what)}`,
+    `DESCRIPTION:${escaped(`${title}. Planned times; the kiln may be early or late.`)}`,
+    "END:VEVENT",
+  ]);
+  const lines = [
+    "BEGIN:VCALENDAR",
+    "VERSION:2.0",
+    "PRODID:-//Undunted//Kiln firing//EN",
+    "CALSCALE:GREGORIAN",
+    ...events,
+    "END:VCALENDAR",
+  ];
+  return lines.map((line) => `${folded(line)}\r\n`).join("");
+}
+
+/** When the wanted cone should be down; the peak says it where none is wanted or none goes down. */
+function coneMoments({ schedule, heatwork }: Draft): readonly FiringMoment[] {
+  const wanted = heatwork.cones.find(({ cone }) => cone === schedule.cone);
+  if (wanted === undefined || wanted.downAtSeconds === null) return [];
+  return [
+    {
+      what: `Check cone ${wanted.cone}: by the plan it goes down now`,
+      seconds: wanted.downAtSeconds,
+    },
+  ];
+}
+
+function quartzMoments(draft: Draft, unit: TemperatureUnit): readonly FiringMoment[] {
+  if (QUARTZ === undefined) return [];
+  const at = (tempC: number) =>
+    crossingTimes(draft.expansion.curve, tempC).find(({ direction }) => direction === "cooling");
+  const into = at(QUARTZ.highC);
+  const out = at(QUARTZ.lowC);
+  const moment = (what: string, tempC: number, seconds: number | undefined) =>
+    seconds === undefined
+      ? []
+      : [{ what: `${what} the quartz inversion, ${printTemperature(tempC, unit)}`, seconds }];
+  return [
+    ...moment("Cools into", QUARTZ.highC, into?.seconds),
+    ...moment("Passes", QUARTZ.lowC, out?.seconds),
+  ];
+}
+
+function coolMoments(draft: Draft, kiln: AssumedKiln | undefined): readonly number[] {
+  const own = draft.own?.firing.cooledTo.find(({ tempC }) => tempC === UNLOAD_C);
+  if (own !== undefined) return [own.seconds];
+  const { curve } = expandSchedule(untilCool(draft.schedule), { kiln: kiln ?? REFERENCE_KILN });
+  const cool = crossingTimes(curve, UNLOAD_C).findLast(({ direction }) => direction === "cooling");
+  const endC = curve.tempsC.at(-1) as number;
+  if (cool !== undefined) return [cool.seconds];
+  return endC <= UNLOAD_C + 0.5 ? [curve.timesSeconds.at(-1) as number] : [];
+}
+
+/** A wall time in the form of the standard: `20261201T180000`. */
+function stampOf(wall: string): string {
+  return wall.replaceAll(/[-:]/g, "");
+}
+
+function slugOf(title: string): string {
+  return title
+    .toLowerCase()
+    .replaceAll(/[^a-z0-9]+/g, "-")
+    .slice(0, 40);
+}
+
+/** Text of a value: backslash, semicolon, comma and line ends escaped, other controls left out. */
+function escaped(text: string): string {
+  return text
+    .replaceAll(/[\\;,]/g, (mark) => `\\${mark}`)
+    .replaceAll(/\r\n|\r|\n/g, "\\n")
+    .replaceAll(/\p{Cc}/gu, "");
+}
+
+/** Octets that a line may have before it goes on in the next one. */
+const LONGEST_LINE = 75;
+
+/** A line cut where it grows too long, never inside a letter; each further line begins with a blank. */
+function folded(line: string): string {
+  let result = "";
+  let octets = 0;
+  for (const letter of line) {
+    const size = octetsOf(letter);
+    if (octets + size > LONGEST_LINE) {
+      result += "\r\n ";
+      octets = 1;
+    }
+    result += letter;
+    octets += size;
+  }
+  return result;
+}
+
+/** Octets of a letter in UTF-8. */
+function octetsOf(letter: string): number {
+  const point = letter.codePointAt(0) ?? 0;
+  return point < 0x80 ? 1 : point < 0x800 ? 2 : point < 0x10000 ? 3 : 4;
+}

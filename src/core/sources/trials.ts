@@ -1,0 +1,75 @@
+import type { Source } from "./source.ts";
+
+/** Sources of the trials room: reading coats and comparing crack spacings of tiles. */
+export const TRIALS_SOURCES = {
+  "coat-reading": {
+    title: "Thickness of glaze coats: reading error, dry over fired coat, density of fired glaze",
+    publisher: "workshop practice",
+    year: null,
+    locator: "15 % when read by hand; dry 1.6 to 2 times fired; 2.4 to 2.6 g/cm³",
+    seen: "from memory",
+  },
+  "groisman-kaplan-1994": {
+    title: "An experimental study of cracking induced by desiccation",
+    author: "A. Groisman & E. Kaplan",
+    publisher: "Europhysics Letters 25, 415",
+    year: 1994,
+    locator: "spacing of cracks in drying layers nearly in proportion to thickness",
+    seen: "from memory",
+  },
+  "tobin-1958": {
+    title: "Estimation of relationships for limited dependent variables",
+    author: "J. Tobin",
+    publisher: "Econometrica 26, 24–36",
+    year: 1958,
+    locator: "likelihood of observations known only to lie beyond a limit",
+    seen: "from memory",
+  },
+  "fuller-1987": {
+    title: "Measurement Error Models",
+    author: "W. A. Fuller",
+    publisher: "Wiley",
+    year: 1987,
+    locator: "reliability ratio; slopes with known error in the explaining variable",
+    seen: "from memory",
+  },
+  "good-2005": {
+    title: "Permutation, Parametric and Bootstrap Tests of Hypotheses",
+    author: "P. Good",
+    publisher: "Springer",
+    year: 2005,
+    locator: "labels exchanged within blocks; least p of few dealings",
+    seen: "from memory",
+  },
+  "kish-1965": {
+    title: "Survey Sampling",
+    author: "L. Kish",
+    publisher: "Wiley",
+    year: 1965,
+    locator: "design effect of clusters, 1 + (m − 1) icc",
+    seen: "from memory",
+  },
+  "clopper-pearson-1934": {
+    title: "The use of confidence or fiducial limits illustrated in the case of the binomial",
+    author: "C. J. Clopper & E. S. Pearson",
+    publisher: "Biometrika 26, 404–413",
+    year: 1934,
+    locator: "exact limits of a share",
+    seen: "from memory",
+  },
+  "fisher-1934": {
+    title: "Statistical Methods for Research Workers, 5th edition",
+    author: "R. A. Fisher",
+    publisher: "Oliver & Boyd",
+    year: 1934,
+    locator: "exact treatment of 2 × 2 tables",
+    seen: "from memory",
+  },
+  "trial-planning": {
+    title: "Tiles needed for a ratio of spacings and for the exponent, by t test and least squares",
+    publisher: "own computation",
+    year: 2026,
+    locator: "scatter 0.25 between like tiles, our own estimate; two-sided 5 %, power 0.8",
+    seen: "copy",
+  },
+} as const satisfies Record<string, Source>;

@@ -1,0 +1,21 @@
+import type { Caution } from "../cautions/Caution.ts";
+import type { Confounding } from "./Confounding.ts";
+import type { FactDifference } from "./differences.ts";
+import type { FiringInNumbers } from "./FiringFact.ts";
+import type { GlazeStudy } from "./GlazeStudy.ts";
+import type { NextTest } from "./NextTest.ts";
+import type { TileSet } from "./tilesOf.ts";
+
+/** What differed between firings, what their tiles tell, and what they leave open. */
+export interface FiringStudy {
+  readonly firings: readonly FiringInNumbers[];
+  readonly differences: readonly FactDifference[];
+  readonly tiles: TileSet;
+  /** Null without tiles that say something of spacing. */
+  readonly confounding: Confounding | null;
+  /** Spacing and through cracks, the glaze with most tiles first. */
+  readonly glazes: readonly GlazeStudy[];
+  /** Null without any tile. */
+  readonly next: NextTest | null;
+  readonly cautions: readonly Caution[];
+}

@@ -1,0 +1,149 @@
+import { tQuantile } from "../crackle/tQuantile.ts";
+import { failed, ok, type Result } from "../problem.ts";
+import { censoredFit, informationOf } from "./censoredModel.ts";
+import { effectiveLines } from "./effectiveLines.ts";
+import { type FittedRows, fittedRows } from "./fittedRows.ts";
+import { groupRatios } from "./groupRatios.ts";
+import { dot, solved } from "./linearSystem.ts";
+import { profileInterval } from "./profileInterval.ts";
+import type { GroupSlope, SpacingFit } from "./SpacingFit.ts";
+import { type FactorName, levelOf } from "./spacingFactors.ts";
+import { spacingProblems } from "./spacingProblems.ts";
+import { EXPONENT_AT, type SpacingRows, spacingRows } from "./spacingRows.ts";
+import type { Tile } from "./Tile.ts";
+
+/** Measured tiles from which a group has an exponent of its own to show. */
+const TILES_FOR_SLOPE = 6;
+
+/** Points of the curve. */
+const CURVE_POINTS = 25;
+
+/**
+ * Spacing against coat for tiles of one glaze, groups side by side: the exponent is free, the tile
+ * is what was repeated, reading error of the coats is taken out, and tiles on which no crack was met
+ * count as wider than what they rule out. Tiles without a spacing are to be left out before.
+ *
+ * Uncracked tiles thinner than all cracked ones count too, and the exponent without them is given.
+ *
+ * @param seed Of the draws in tests of labels.
+ * @returns `trials/too-few-tiles`, `trials/coats-alike` or `trials/groups-uncracked`.
+ */
+export function fitSpacing(tiles: readonly Tile[], seed: number): Result<SpacingFit> {
+  const problems = spacingProblems(tiles);
+  if (problems.length > 0) return failed(...problems);
+  const data = spacingRows(tiles);
+  const fitted = fittedRows(data);
+  const asRead = censoredFit(data.asRead);
+  if (fitted === null || asRead === null)
+    throw new RangeError("fitSpacing: columns say the same twice");
+  const coats = tiles.map(({ coat }) => coat.firedMm);
+  const measured = tiles.filter(({ spacing }) => spacing.kind === "measured").length;
+  return ok({
+    glaze: (tiles[0] as Tile).glaze,
+    tiles: measured,
+    uncracked: tiles.length - measured,
+    ...thinOnes(tiles),
+    firings: new Set(tiles.map(({ firing }) => firing)).size,
+    coatsMm: { least: Math.min(...coats), most: Math.max(...coats) },
+    exponent: profileInterval(fitted.rows, fitted.fit, EXPONENT_AT),
+    exponentAsRead: asRead.coefficients[EXPONENT_AT] as number,
+    reliability: data.coats.reliability,
+    coatErrorAssumed: tiles.filter(({ coat }) => coat.sigmaIs === "assumed").length,
+    countingErrorUnknown: data.counting.unknown,
+    ...scatterOf(fitted, measured),
+    ratios: groupRatios(fitted, seed),
+    untold: data.factors.untold.map(({ factor, level, against }) => ({ factor, level, against })),
+    slopes: slopesOf(data),
+    curve: curveOf(fitted, measured),
+    curveIsOf: curveGroups(data),
+  });
+}
+
+/** A coat too thin to crack does not follow a law of spacing; what is left without them is shown too. */
+function thinOnes(
+  tiles: readonly Tile[],
+): Pick<SpacingFit, "thinUncracked" | "exponentWithoutThin"> {
+  const cracked = tiles.filter(({ spacing }) => spacing.kind === "measured");
+  const least = Math.min(...cracked.map(({ coat }) => coat.firedMm));
+  const rest = tiles.filter(
+    ({ spacing, coat }) => spacing.kind === "measured" || coat.firedMm >= least,
+  );
+  const thinUncracked = tiles.length - rest.length;
+  if (thinUncracked === 0 || spacingProblems(rest).length > 0)
+    return { thinUncracked, exponentWithoutThin: null };
+  const fitted = fittedRows(spacingRows(rest));
+  return {
+    thinUncracked,
+    exponentWithoutThin:
+      fitted === null ? null : profileInterval(fitted.rows, fitted.fit, EXPONENT_AT),
+  };
+}
+
+function scatterOf(
+  { data, fit }: FittedRows,
+  measured: number,
+): Pick<SpacingFit, "tileSigma" | "lineSigma" | "icc" | "effectiveLines"> {
+  const freedom = Math.max(1, measured - fit.coefficients.length);
+  const tileSigma = fit.tileSigma * Math.sqrt(measured / freedom);
+  const { perLine } = data.counting;
+  if (perLine === null) return { tileSigma, lineSigma: null, icc: null, effectiveLines: null };
+  const icc = tileSigma ** 2 / (tileSigma ** 2 + perLine);
+  const lines = data.tiles.flatMap(({ spacing }) =>
+    spacing.kind === "measured" && spacing.lines > 0 ? [spacing.lines] : [],
+  );
+  return {
+    tileSigma,
+    lineSigma: Math.sqrt(perLine),
+    icc,
+    effectiveLines: lines.reduce(
+      (sum, linesPerTile) => sum + effectiveLines({ tiles: 1, linesPerTile, icc }),
+      0,
+    ),
+  };
+}
+
+/** Exponents of groups by themselves, for every factor that tells two groups with enough tiles. */
+function slopesOf({ tiles, factors }: SpacingRows): readonly GroupSlope[] {
+  const names = [...new Set(factors.columns.map(({ factor }) => factor))];
+  return names.flatMap((factor) => {
+    const levels = [...new Set(tiles.flatMap((tile) => levelOf(tile, factor) ?? []))];
+    const slopes = levels.flatMap((level) => slopeOf(tiles, factor, level));
+    return slopes.length > 1 ? slopes : [];
+  });
+}
+
+function slopeOf(tiles: readonly Tile[], factor: FactorName, level: string): readonly GroupSlope[] {
+  const own = tiles.filter((tile) => levelOf(tile, factor) === level);
+  const measured = own.filter(({ spacing }) => spacing.kind === "measured").length;
+  if (measured < TILES_FOR_SLOPE || spacingProblems(own).length > 0) return [];
+  const fitted = fittedRows(spacingRows(own));
+  if (fitted === null) return [];
+  const exponent = profileInterval(fitted.rows, fitted.fit, EXPONENT_AT);
+  return [{ factor, level, exponent, tiles: measured }];
+}
+
+function curveOf({ data, rows, fit }: FittedRows, measured: number): SpacingFit["curve"] {
+  const coats = data.tiles.map(({ coat }) => coat.firedMm);
+  const [least, most] = [Math.min(...coats), Math.max(...coats)];
+  const information = informationOf(rows, fit);
+  const t = tQuantile(0.95, Math.max(1, measured - fit.coefficients.length));
+  return Array.from({ length: CURVE_POINTS }, (_, i) => {
+    const coatMm = least * (most / least) ** (i / (CURVE_POINTS - 1));
+    const columns = fit.coefficients.map((__, at) =>
+      at === 0 ? 1 : at === 1 ? Math.log(coatMm) : 0,
+    );
+    const log = dot(columns, fit.coefficients);
+    const reach = t * Math.sqrt(dot(columns, solved(information, columns) ?? []));
+    return {
+      coatMm,
+      pitchMm: Math.exp(log),
+      lowMm: Math.exp(log - reach),
+      highMm: Math.exp(log + reach),
+    };
+  });
+}
+
+function curveGroups({ factors }: SpacingRows): SpacingFit["curveIsOf"] {
+  const against = new Map(factors.columns.map(({ factor, against: level }) => [factor, level]));
+  return [...against].map(([factor, level]) => ({ factor, level }));
+}

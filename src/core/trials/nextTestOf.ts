@@ -1,0 +1,128 @@
+import type { Confounding } from "./Confounding.ts";
+import type { FiringInNumbers } from "./FiringFact.ts";
+import { FIRING_CAUSE_WORDS } from "./firingCauses.ts";
+import type { NextTest, NextTile, NextTiles } from "./NextTest.ts";
+import { nextFiring } from "./nextFiring.ts";
+import { nextTiles } from "./nextTiles.ts";
+import type { PlannedFiring } from "./PlannedFiring.ts";
+import type { Tile } from "./Tile.ts";
+import { tilesPerGroup } from "./tilesPerGroup.ts";
+
+/** Half as wide again, as for the tiles. */
+const RATIO = 1.5;
+
+/** Chance of noticing it. */
+const POWER = 0.8;
+
+/** While none is measured; our own estimate. */
+const USUAL_SCATTER = 0.25;
+
+/** Tiles that are made again to compare a firing with, when every tile that there was is uncracked. */
+const AGAIN = 4;
+
+/**
+ * The next tiles and the next firing together. Tiles come first: what they alone can tell needs no
+ * change of the firing. Where only parts of the firings are mixed up, the firing changes in one
+ * thing, and tiles like most of those so far go in, as many as a comparison of two firings needs.
+ */
+export function nextTestOf(given: {
+  readonly firings: readonly PlannedFiring[];
+  readonly facts: readonly FiringInNumbers[];
+  readonly tiles: readonly Tile[];
+  readonly confounding: Confounding | null;
+  readonly scatter: number | null;
+}): NextTest {
+  const { tiles, scatter } = given;
+  const confounding = given.confounding ?? NOTHING_LOOKED_AT;
+  const chosen = nextTiles({ tiles, confounding, scatter });
+  const isUncracked = tiles.every(({ spacing }) => spacing.kind !== "measured");
+  const firing = nextFiring({
+    ...given,
+    confounding,
+    tilesTell: chosen !== null || isUncracked,
+  });
+  const followed = tiles.filter(({ firingTitle }) => firingTitle === firing?.follows);
+  const telling = chosen ?? sameAgain(followed.length > 0 ? followed : tiles, scatter);
+  return { tiles: telling, firing, open: openAfter(telling, confounding, chosen !== null) };
+}
+
+const NOTHING_LOOKED_AT: Confounding = {
+  tiles: 0,
+  causes: [],
+  pairs: [],
+  together: [],
+  jointly: [],
+  constant: [],
+  everyOwn: [],
+  unknown: [],
+};
+
+/** Tiles of the kind that most were of; with the coat doubled when none of them cracked. */
+function sameAgain(tiles: readonly Tile[], scatter: number | null): NextTiles | null {
+  const measured = tiles.filter(({ spacing }) => spacing.kind === "measured");
+  const from = measured.length > 0 ? measured : tiles;
+  const same = (one: Tile, other: Tile) =>
+    one.clay === other.clay &&
+    one.glaze === other.glaze &&
+    one.glazedSides === other.glazedSides &&
+    one.shape === other.shape;
+  const most = from
+    .map((tile) => from.filter((other) => same(tile, other)))
+    .reduce<readonly Tile[]>((best, each) => (each.length > best.length ? each : best), []);
+  const [tile] = most;
+  if (tile === undefined) return null;
+  const coats = most.map(({ coat }) => coat.firedMm).toSorted((a, b) => a - b);
+  const usual = coats[Math.floor(coats.length / 2)] as number;
+  const isUncracked = measured.length === 0;
+  const count = isUncracked
+    ? AGAIN
+    : tilesPerGroup({ ratio: RATIO, tileSigma: scatter ?? USUAL_SCATTER, power: POWER });
+  const kind: NextTile = {
+    clay: tile.clay,
+    glaze: tile.glaze,
+    coatMm: Number((isUncracked ? 2 * usual : usual).toPrecision(2)),
+    glazedSides: tile.glazedSides,
+    shape: tile.shape,
+    count,
+  };
+  return {
+    tiles: [kind],
+    total: count,
+    wanted: [],
+    isEnough: !isUncracked,
+    fewest: 1,
+    scatter: scatter ?? USUAL_SCATTER,
+    scatterIs: scatter === null ? "assumed" : "measured",
+    ratio: RATIO,
+    reason: isUncracked
+      ? "No tile has a spacing yet. A thicker coat cracks sooner, so the coat is doubled and all else stays."
+      : "Tiles like most of those in that firing, so that the two can be held against each other by them.",
+  };
+}
+
+function openAfter(
+  tiles: NextTiles | null,
+  { pairs }: Confounding,
+  tilesTell: boolean,
+): readonly string[] {
+  const parts: readonly string[] = Object.values(FIRING_CAUSE_WORDS);
+  const mixed = pairs.filter(
+    ({ first, second, telling }) =>
+      telling === "cannot" && parts.includes(first) && parts.includes(second),
+  );
+  const names = [...new Set(mixed.flatMap(({ first, second }) => [first, second]))];
+  return [
+    ...(tilesTell && names.length > 0
+      ? [
+          `${names.join(", ")} of the firings changed together as well. That takes a firing with one change, and is left for the test after this one.`,
+        ]
+      : []),
+    ...(tiles !== null && !tiles.isEnough && tiles.wanted.length > 0
+      ? [
+          `Even ${tiles.total} tiles do not make every comparison sharp enough; a second firing of the same tiles would go on from there.`,
+        ]
+      : []),
+    "A firing is one firing, however many tiles are in it: how far firings of one schedule scatter shows only when one is repeated.",
+    "Only clays, glazes, sides and shapes that were used before were looked at.",
+  ];
+}

@@ -1,0 +1,160 @@
+import type { Band } from "../curve/Band.ts";
+import { bandPassage } from "../curve/bandPassage.ts";
+import type { Evidence } from "../findings/Finding.ts";
+import { hottestZone } from "../firing/hottestZone.ts";
+import { REFERENCE_KILN } from "../kiln/AssumedKiln.ts";
+import { expandSchedule } from "../schedule/expandSchedule.ts";
+import { untilCool, WINDOW_REACH_HOURS } from "../schedule/mends/cooling.ts";
+import { paced } from "../schedule/paced.ts";
+import type { Schedule, Segment } from "../schedule/Schedule.ts";
+import { peakSegment } from "../schedule/solvePeak.ts";
+import { solveSchedule } from "../schedule/solveSchedule.ts";
+import { rateDown, temperatureDown, temperatureUp } from "../schedule/wholeUnits.ts";
+import { CRISTOBALITE_BAND, QUARTZ_BAND } from "../ware/inversionBands.ts";
+import type { FactName, FiringCause } from "./FiringFact.ts";
+import type { NotedFiring } from "./firingFacts.ts";
+
+/** A plan has to be faster by this than what it is slowed to; our own choice. */
+const MATERIAL = 1.25;
+
+/** The hottest at which unloading is advised [°C]. */
+const UNLOAD_C = 100;
+
+/** Heats that differ by less are solved to the same peak [K]. */
+const SAME_PEAK_K = 3;
+
+/** A schedule with one thing changed. */
+interface ChangedSchedule {
+  readonly schedule: Schedule;
+  /** In the imperative; `{name}` stands for the evidence of that name. */
+  readonly change: string;
+  readonly evidence: readonly Evidence[];
+}
+
+/** How one part of a schedule is changed to what it was in another firing. */
+export interface ChangeOf {
+  /** The fact that the change goes by. */
+  readonly fact: FactName;
+  /** Which end of it the change goes to. */
+  readonly towards: "low" | "high";
+  /** Null when the schedule cannot be changed so. */
+  readonly make: (
+    plan: Schedule,
+    to: { readonly value: number; readonly other: NotedFiring },
+  ) => ChangedSchedule | null;
+}
+
+/** For each part of a firing how to change that part alone. */
+export const CHANGES: Readonly<Record<FiringCause, ChangeOf>> = {
+  quartz: { fact: "quartzMean", towards: "low", make: slowerThrough(QUARTZ_BAND) },
+  cristobalite: {
+    fact: "cristobaliteMean",
+    towards: "low",
+    make: slowerThrough(CRISTOBALITE_BAND),
+  },
+  opening: { fact: "openedAt", towards: "low", make: openedCooler },
+  coolingHold: { fact: "coolingHold", towards: "high", make: heldOnTheWayDown },
+  heat: { fact: "cone", towards: "high", make: hotter },
+};
+
+function slowerThrough(band: Band): ChangeOf["make"] {
+  return (plan, { value, other }) => {
+    const { unit } = plan;
+    const mostCPerHour = rateDown(value, unit);
+    // A firing may have gone otherwise than planned; the plan itself has to be the faster one.
+    const { meanCPerHour } = bandPassage(expandSchedule(plan).curve, band, "cooling");
+    if (meanCPerHour === null || Math.abs(meanCPerHour) < MATERIAL * mostCPerHour) return null;
+    const padK = mostCPerHour * WINDOW_REACH_HOURS;
+    const name = band.name.replace(" inversion", "");
+    const schedule = paced(
+      untilCool(plan),
+      {
+        fromC: temperatureUp(band.highC + padK, unit),
+        toC: temperatureDown(band.lowC - padK, unit),
+        mostCPerHour,
+        why: `${band.name}: as slow as in “${other.review.title}”, the one thing that changes`,
+      },
+      REFERENCE_KILN,
+    );
+    return {
+      schedule: titled(schedule, `slower through ${name}`),
+      change: `Fire “${plan.title}” with one change: {rate} through ${name}, as in “${other.review.title}”; the heat stays as it is.`,
+      evidence: [{ name: "rate", value: mostCPerHour, kind: "rate" }],
+    };
+  };
+}
+
+function openedCooler(
+  plan: Schedule,
+  { value, other }: Parameters<ChangeOf["make"]>[1],
+): ChangedSchedule {
+  const tempC = Math.min(value, UNLOAD_C);
+  return {
+    schedule: plan,
+    change: `Fire “${plan.title}” exactly as it is, with one change outside it: open at {opening} or cooler, as in “${other.review.title}”.`,
+    evidence: [{ name: "opening", value: tempC, kind: "temperature" }],
+  };
+}
+
+function heldOnTheWayDown(
+  plan: Schedule,
+  { other }: Parameters<ChangeOf["make"]>[1],
+): ChangedSchedule | null {
+  const zone = hottestZone(other.review.zones);
+  const hold = zone.segments
+    .filter(({ kind, startSeconds }) => kind === "hold" && startSeconds > zone.peakAtSeconds)
+    .toSorted((a, b) => b.endSeconds - b.startSeconds - (a.endSeconds - a.startSeconds))[0];
+  if (hold === undefined) return null;
+  const atC = temperatureUp((hold.fromC + hold.toC) / 2, plan.unit, 5);
+  const holdSeconds = Math.round((hold.endSeconds - hold.startSeconds) / 300) * 300;
+  const at = fallThrough(plan, atC);
+  if (at === null || holdSeconds === 0) return null;
+  const segment: Segment = {
+    toC: atC,
+    rateCPerHour: plan.segments[at]?.rateCPerHour ?? "full",
+    holdSeconds,
+    why: `held as in “${other.review.title}”, the one thing that changes`,
+  };
+  return {
+    schedule: titled(
+      { ...plan, segments: plan.segments.toSpliced(at, 0, segment) },
+      "held on the way down",
+    ),
+    change: `Fire “${plan.title}” with one change: held {hold} at {at} on the way down, as in “${other.review.title}”.`,
+    evidence: [
+      { name: "hold", value: holdSeconds, kind: "duration" },
+      { name: "at", value: atC, kind: "temperature" },
+    ],
+  };
+}
+
+/** The segment that falls through a temperature after the peak. */
+function fallThrough(plan: Schedule, atC: number): number | null {
+  const peakAt = peakSegment(plan)?.index ?? -1;
+  const at = plan.segments.findIndex(
+    ({ toC }, index) => index > peakAt && toC < atC && (plan.segments[index - 1]?.toC ?? 0) > atC,
+  );
+  return at < 0 ? null : at;
+}
+
+function hotter(
+  plan: Schedule,
+  { other }: Parameters<ChangeOf["make"]>[1],
+): ChangedSchedule | null {
+  const { cone } = hottestZone(other.review.zones).heatwork.position;
+  if (cone === null) return null;
+  const solved = solveSchedule({ schedule: plan, cone, solve: "peak" });
+  const before = Math.max(...plan.segments.map(({ toC }) => toC));
+  if (!solved.ok) return null;
+  const peakC = Math.max(...solved.value.segments.map(({ toC }) => toC));
+  if (Math.abs(peakC - before) < SAME_PEAK_K) return null;
+  return {
+    schedule: titled({ ...solved.value, cone }, `to cone ${cone}`),
+    change: `Fire “${plan.title}” with one change: the peak at {peak}, for cone ${cone} as in “${other.review.title}”; the cooling stays as it is.`,
+    evidence: [{ name: "peak", value: peakC, kind: "temperature" }],
+  };
+}
+
+function titled(schedule: Schedule, what: string): Schedule {
+  return { ...schedule, title: `${schedule.title}, ${what}` };
+}

@@ -1,0 +1,77 @@
+import type { Problem } from "../problem.ts";
+import { ERROR_TO_TELL, exponentError } from "./exponentError.ts";
+import type { SpacingFit } from "./SpacingFit.ts";
+import { type FactorName, levelOf } from "./spacingFactors.ts";
+import type { Tile } from "./Tile.ts";
+import { tilesPerGroup } from "./tilesPerGroup.ts";
+
+/** Scatter between like tiles when too few tiles measure it. @see SOURCES["trial-planning"] */
+const USUAL_SCATTER = 0.25;
+
+/** Ratios of pitch that tiles are counted for. */
+const RATIOS = [1.25, 1.5, 2];
+
+/** Chance of seeing a ratio that is there. */
+const POWER = 0.8;
+
+/** Scatter below this is luck; it would promise too much. */
+const LEAST_SCATTER = 0.05;
+
+/** Tiles of one group for a test of labels that can come out below 5 in 100. */
+const FOR_LABELS = 4;
+
+const FACTORS: readonly FactorName[] = ["clay", "sides", "shape"];
+
+/** What so many tiles can tell. */
+export interface SampleSizes {
+  /** Tiles that each of two groups needs for a ratio of pitches, with a chance of 8 in 10. */
+  readonly needed: readonly { readonly ratio: number; readonly tiles: number }[];
+  /** Scatter between like tiles that this goes by, in logarithms of the pitch. */
+  readonly scatter: number;
+  readonly scatterIs: "measured" | "assumed";
+  /** Standard error of the exponent that these coats promise, by that scatter; null for one coat. */
+  readonly exponentError: number | null;
+  /** Under this it tells 1/2 from 1 in eight of ten studies. */
+  readonly exponentErrorToTell: number;
+  /** Groups of one tile, of which nothing can be said, with how many are needed. */
+  readonly problems: readonly Problem[];
+}
+
+/** What the tiles of one glaze can tell by their number, by their own scatter when it is known. */
+export function sampleSizes(tiles: readonly Tile[], fit: SpacingFit | null): SampleSizes {
+  const measured = fit !== null && fit.tileSigma >= LEAST_SCATTER;
+  const scatter = measured ? fit.tileSigma : USUAL_SCATTER;
+  const coats = tiles.map(({ coat }) => coat.firedMm);
+  return {
+    needed: RATIOS.map((ratio) => ({ ratio, tiles: neededFor(ratio, scatter) })),
+    scatter,
+    scatterIs: measured ? "measured" : "assumed",
+    exponentError: new Set(coats).size > 1 ? exponentError(coats, scatter) : null,
+    exponentErrorToTell: ERROR_TO_TELL,
+    problems: FACTORS.flatMap((factor) => lonelyGroups(tiles, factor, neededFor(1.5, scatter))),
+  };
+}
+
+function neededFor(ratio: number, tileSigma: number): number {
+  return tilesPerGroup({ ratio, tileSigma, power: POWER });
+}
+
+/** One tile's luck cannot be told from its group. */
+function lonelyGroups(
+  tiles: readonly Tile[],
+  factor: FactorName,
+  enough: number,
+): readonly Problem[] {
+  const levels = tiles.flatMap((tile) => levelOf(tile, factor) ?? []);
+  const kinds = [...new Set(levels)];
+  if (kinds.length < 2) return [];
+  return kinds
+    .filter((kind) => levels.filter((each) => each === kind).length === 1)
+    .map((kind) => ({
+      code: "trials/group-of-one" as const,
+      what: `one tile with ${factor} ${kind}`,
+      where: `tiles of ${tiles[0]?.glaze ?? "no glaze"}`,
+      expected: `2 tiles to compare at all, ${FOR_LABELS} for a test of labels, ${enough} to see a ratio of 1.5`,
+      fix: `make ${Math.max(FOR_LABELS, enough) - 1} more tiles like it, in one firing with the others`,
+    }));
+}

@@ -1,0 +1,105 @@
+import "../look/paper.css";
+import "../look/bench.css";
+import "../look/parts.css";
+import "../look/report.css";
+import "../look/draft.css";
+import "../look/review.css";
+import "../look/print.css";
+import { render } from "lit-html";
+import { watchDraft } from "../draft/watchDraft.ts";
+import { watchReview } from "../review/watchReview.ts";
+import { benchView } from "./benchView.ts";
+import { keepWork, keptWork } from "./keep.ts";
+import { EMPTY_BENCH, type Work } from "./state.ts";
+import { type Bench, createBench } from "./store.ts";
+
+/** How long the work has to rest before it is kept [ms]. */
+const REST_MS = 400;
+
+/** Opens the bench in an element: what this browser kept lies on it again. */
+export function openBench(root: HTMLElement): void {
+  const bench = createBench({ ...EMPTY_BENCH, dark: darkScreen().matches });
+  showOnChange(bench, root);
+  watchScreen(bench);
+  watchKeys(bench);
+  watchDraft(bench);
+  watchReview(bench);
+  void keptWork().then((kept) => {
+    if (!kept.ok) bench.show((state) => ({ ...state, problems: kept.problems }));
+    else if (kept.value !== null) {
+      const work = kept.value;
+      bench.show((state) => ({ ...state, work }));
+    }
+    keepOnChange(bench);
+    root.dataset.ready = "";
+  });
+}
+
+/** Draws the bench once a frame at most, however much has changed. */
+function showOnChange(bench: Bench, root: HTMLElement): void {
+  let waits = false;
+  const draw = () => {
+    waits = false;
+    render(benchView(bench), root);
+  };
+  root.replaceChildren();
+  draw();
+  bench.listen(() => {
+    if (waits) return;
+    waits = true;
+    requestAnimationFrame(draw);
+  });
+}
+
+function keepOnChange(bench: Bench): void {
+  let timer = 0;
+  let waiting: Work | null = null;
+  const keep = () => {
+    clearTimeout(timer);
+    if (waiting === null) return;
+    const work = waiting;
+    waiting = null;
+    void keepWork(work).then((kept) => {
+      if (!kept.ok) bench.show((state) => ({ ...state, problems: kept.problems }));
+    });
+  };
+  bench.listen((before) => {
+    const { work } = bench.state();
+    if (work === before.work) return;
+    waiting = work;
+    clearTimeout(timer);
+    timer = window.setTimeout(keep, REST_MS);
+  });
+  window.addEventListener("pagehide", keep);
+  document.addEventListener("visibilitychange", keep);
+}
+
+function darkScreen(): MediaQueryList {
+  return matchMedia("(prefers-color-scheme: dark)");
+}
+
+function watchScreen(bench: Bench): void {
+  darkScreen().addEventListener("change", ({ matches }) =>
+    bench.show((state) => ({ ...state, dark: matches })),
+  );
+  for (const kind of ["dragover", "drop"] as const)
+    window.addEventListener(kind, (event) => event.preventDefault());
+}
+
+/** Control+Z takes the last change back, outside of fields, which have their own. */
+function watchKeys(bench: Bench): void {
+  window.addEventListener("keydown", (event) => {
+    const isUndo = event.key.toLowerCase() === "z" && (event.ctrlKey || event.metaKey);
+    if (!isUndo || isTyping(event.target) || bench.state().question !== null) return;
+    event.preventDefault();
+    if (event.shiftKey) bench.redo();
+    else bench.undo();
+  });
+}
+
+function isTyping(target: EventTarget | null): boolean {
+  return (
+    target instanceof HTMLTextAreaElement ||
+    (target instanceof HTMLInputElement && !["radio", "checkbox", "file"].includes(target.type))
+  );
+}

@@ -1,0 +1,60 @@
+import type { LearnedKiln } from "../../core/kiln/LearnedKiln.ts";
+import type { Problem } from "../../core/problem.ts";
+import type { Mending } from "../../core/reports/sections/mendingBlocks.ts";
+import type { Draft } from "../../core/schedule/Draft.ts";
+import type { PastOffset } from "../../core/schedule/pastOffset.ts";
+import type { Schedule } from "../../core/schedule/Schedule.ts";
+import type { KeptFile } from "../bench/KeptFile.ts";
+import type { EditorFrame } from "./editorFrame.ts";
+
+/** What lies on the Draft table. */
+export interface DraftWork {
+  /** Null on an empty table. */
+  readonly schedule: Schedule | null;
+  /** Wall time of the start, as `parseStart` gives it, or null. */
+  readonly start: string | null;
+  /** Logs, and records beside them, that the kiln is learned from; empty for the assumed kiln. */
+  readonly kilnFiles: readonly KeptFile[];
+  /** What the plate of the kiln says [W], and the price of a kilowatt-hour; null when not told. */
+  readonly powerWatt: number | null;
+  readonly tariffPerKWh: number | null;
+}
+
+/** The kiln that schedules are laid out for, learned from logs. */
+export interface DeskKiln {
+  readonly learned: LearnedKiln;
+  /** Null when no record pins an offset by its witness cones. */
+  readonly offset: PastOffset | null;
+}
+
+/** What the Draft table works out, and what is only on the way. */
+export interface DraftDesk {
+  /** The draft with stress and its spread, of the schedule as it last rested; null until then. */
+  readonly full: { readonly draft: Draft; readonly kiln: DeskKiln | null } | null;
+  /** The ground of the curve while a corner is dragged, so that it does not move under it. */
+  readonly heldFrame: EditorFrame | null;
+  readonly kiln: DeskKiln | null;
+  /** What is being read of the kiln's logs; null when nothing is. */
+  readonly kilnBusy: string | null;
+  readonly kilnProblems: readonly Problem[];
+  /** What is being worked out, in words; null when nothing is. */
+  readonly busy: string | null;
+  readonly problems: readonly Problem[];
+  /** A change that is offered; null when none is. */
+  readonly offer: { readonly title: string; readonly mending: Mending } | null;
+}
+
+/** The table with nothing on it. */
+export const EMPTY_DRAFT: { readonly work: DraftWork; readonly desk: DraftDesk } = {
+  work: { schedule: null, start: null, kilnFiles: [], powerWatt: null, tariffPerKWh: null },
+  desk: {
+    full: null,
+    heldFrame: null,
+    kiln: null,
+    kilnBusy: null,
+    kilnProblems: [],
+    busy: null,
+    problems: [],
+    offer: null,
+  },
+};

@@ -1,0 +1,95 @@
+import { html, nothing, type TemplateResult } from "lit-html";
+import { REFERENCE_KILN } from "../../core/kiln/AssumedKiln.ts";
+import { asAssumedKiln } from "../../core/kiln/asAssumedKiln.ts";
+import { failed, ok, type Result } from "../../core/problem.ts";
+import { capitalised, stopped } from "../../core/reports/capitalised.ts";
+import { inert } from "../../core/reports/inert.ts";
+import { writtenQuantity } from "../../core/units/parseQuantity.ts";
+import { printDifference } from "../../core/units/print.ts";
+import type { TemperatureUnit } from "../../core/units/temperature.ts";
+import type { Bench } from "../bench/store.ts";
+import { fileDrop } from "../parts/fileDrop.ts";
+import { problemList } from "../parts/problemList.ts";
+import { quantityField } from "../parts/quantityField.ts";
+import { changeDraft, deskDraft } from "./changeDraft.ts";
+import type { DeskKiln } from "./draftState.ts";
+
+/** The kiln: the assumed one, or the user's own as its logs show it. */
+export function kilnPanel(bench: Bench): TemplateResult {
+  const { draft, work } = bench.state();
+  const { kilnFiles } = work.draft;
+  const basis =
+    draft.kiln === null ? REFERENCE_KILN.basis : asAssumedKiln(draft.kiln.learned).basis;
+  return html`<section class="panel" aria-labelledby="kiln-title"><h3 id="kiln-title">Kiln</h3>
+    <p>${capitalised(stopped(inert(basis)))} ${draft.kiln === null ? nothing : offsetWords(draft.kiln, work.unit)}</p>
+    ${fileDrop({
+      id: "kiln-logs",
+      button: kilnFiles.length === 0 ? "Pick logs of your kiln" : "Pick more logs",
+      hint: "or drop them here, with the records beside them, and the schedule is laid out for your kiln",
+      multiple: true,
+      onFiles: (files) => {
+        if (!files.ok) deskDraft(bench, { kilnProblems: files.problems });
+        else {
+          const names = new Set(files.value.map(({ name }) => name));
+          const kept = kilnFiles.filter(({ name }) => !names.has(name));
+          changeDraft(bench, "adding logs of the kiln", { kilnFiles: [...kept, ...files.value] });
+        }
+      },
+    })}
+    ${draft.kilnBusy === null ? nothing : html`<p role="status">${inert(draft.kilnBusy)}… <button type="button" @click=${() => changeDraft(bench, "stopping to learn the kiln", { kilnFiles: [] })}>Stop</button></p>`}
+    ${problemList(draft.kilnProblems)}
+    ${kilnFiles.length === 0 ? nothing : fromLogs(bench)}
+  </section>`;
+}
+
+function fromLogs(bench: Bench): TemplateResult {
+  const { kilnFiles, powerWatt, tariffPerKWh } = bench.state().work.draft;
+  return html`<p class="hint">From ${kilnFiles.map(({ name }) => inert(name)).join(", ")}.</p>
+    <div class="fields">
+      ${quantityField<number | null>({
+        id: "power",
+        label: "Power on the plate",
+        value: powerWatt === null ? "" : `${powerWatt} W`,
+        placeholder: "10.5 kW",
+        parse: (text) => positive(text, { w: 1, kw: 1000 }, { what: "a power", fix: "10.5 kW" }),
+        onValue: (watt) =>
+          changeDraft(bench, "changing the power of the kiln", { powerWatt: watt }),
+      })}
+      ${quantityField<number | null>({
+        id: "tariff",
+        label: "Price of a kilowatt-hour",
+        value: tariffPerKWh === null ? "" : String(tariffPerKWh),
+        placeholder: "0.30",
+        parse: (text) => positive(text, { "": 1 }, { what: "a price", fix: "0.30" }),
+        onValue: (price) =>
+          changeDraft(bench, "changing the price of electricity", { tariffPerKWh: price }),
+      })}
+    </div>
+    <button type="button" @click=${() => changeDraft(bench, "taking the kiln's logs away", { kilnFiles: [] })}>Use the assumed kiln again</button>`;
+}
+
+function positive(
+  text: string,
+  units: Readonly<Record<string, number>>,
+  words: { readonly what: string; readonly fix: string },
+): Result<number | null> {
+  if (text.trim() === "") return ok(null);
+  const written = writtenQuantity(text);
+  const scale = written === null ? undefined : units[written.unit];
+  if (written !== null && scale !== undefined && written.value > 0)
+    return ok(written.value * scale);
+  return failed({
+    code: "page/not-a-number",
+    where: "the kiln",
+    what: `"${text.trim().slice(0, 40)}" is not ${words.what}`,
+    expected: `a number above 0, like ${words.fix}`,
+    fix: `write it like ${words.fix}`,
+  });
+}
+
+/** The offset that the cones here allow for, as the command says it. */
+function offsetWords({ offset }: DeskKiln, unit: TemperatureUnit): string {
+  if (offset === null) return "";
+  const way = offset.offsetK < 0 ? "high" : "low";
+  return `By its witness cones the thermocouple reads ${printDifference(Math.abs(offset.offsetK), unit)} too ${way}; the cones here allow for that.`;
+}

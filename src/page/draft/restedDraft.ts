@@ -1,0 +1,10 @@
+import type { Draft } from "../../core/schedule/Draft.ts";
+import type { BenchState } from "../bench/state.ts";
+
+/** The whole draft of the schedule as it stands now; null while the slow part is still being worked out. */
+export function restedDraft({ draft, work }: BenchState): Draft | null {
+  const { full } = draft;
+  if (full === null || full.kiln !== draft.kiln) return null;
+  const { schedule, start } = work.draft;
+  return full.draft.schedule === schedule && full.draft.start === start ? full.draft : null;
+}

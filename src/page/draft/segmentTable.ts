@@ -1,0 +1,123 @@
+import { html, type TemplateResult } from "lit-html";
+import { ok } from "../../core/problem.ts";
+import { clockText, startOfDayOf } from "../../core/reports/moments.ts";
+import type { Draft } from "../../core/schedule/Draft.ts";
+import { targetOf } from "../../core/schedule/parseSegments.ts";
+import type { Segment } from "../../core/schedule/Schedule.ts";
+import { parseDuration } from "../../core/units/parseDuration.ts";
+import { parseRate } from "../../core/units/parseRate.ts";
+import { printDuration, printElapsed } from "../../core/units/print.ts";
+import type { TemperatureUnit } from "../../core/units/temperature.ts";
+import type { Bench } from "../bench/store.ts";
+import { quantityField } from "../parts/quantityField.ts";
+import { changeSchedule, draftProblems } from "./changeDraft.ts";
+import {
+  allowed,
+  type SegmentChange,
+  withoutSegment,
+  withSegment,
+  withSegmentAfter,
+} from "./editSegments.ts";
+import { typedHold, typedRate, typedTemperature } from "./typedValues.ts";
+
+/** The segments as a table to type in: a number in the unit shown, or with a unit of its own. */
+export function segmentTable(bench: Bench, draft: Draft, unit: TemperatureUnit): TemplateResult {
+  const { schedule, expansion, start } = draft;
+  const startOfDay = startOfDayOf(start);
+  return html`<div class="table" role="group" aria-label="Segments" tabindex="0"><table class="segments">
+    <caption>Segments: type over any of them; units may be typed too, as in 2165 F, 108 F/h, 1 h 30 min. A rate may be full.</caption>
+    <thead><tr>
+      <th scope="col" class="right">Segment</th><th scope="col">to °${unit}</th><th scope="col">°${unit}/h</th><th scope="col">hold</th>
+      <th scope="col" class="right">lasts</th><th scope="col" class="right">ends${startOfDay === null ? ", h:min" : ""}</th><td></td>
+    </tr></thead>
+    <tbody>${schedule.segments.map((segment, index) => {
+      const rows = expansion.timeline.filter((row) => row.segment === index);
+      const from = rows[0]?.startSeconds ?? 0;
+      const end = rows.at(-1)?.endSeconds ?? 0;
+      return html`<tr>
+        <th scope="row" class="right">${index + 1}</th>
+        <td>${targetField(bench, { segment, index, unit })}</td>
+        <td>${rateField(bench, { segment, index, unit })}</td>
+        <td>${holdField(bench, { segment, index, unit })}</td>
+        <td class="right">${printDuration(end - from)}</td>
+        <td class="right">${clockText(startOfDay, end) ?? printElapsed(end)}</td>
+        <td class="row-tools">
+          <button type="button" aria-label=${`Add a segment after segment ${index + 1}`} title="Add a segment after this one" @click=${() => add(bench, index)}>+</button>
+          <button type="button" aria-label=${`Take segment ${index + 1} out`} title="Take this segment out" ?disabled=${schedule.segments.length === 1} @click=${() => take(bench, index)}>−</button>
+        </td>
+      </tr>`;
+    })}</tbody>
+  </table></div>`;
+}
+
+interface Cell {
+  readonly segment: Segment;
+  readonly index: number;
+  readonly unit: TemperatureUnit;
+}
+
+function targetField(bench: Bench, { segment, index, unit }: Cell): TemplateResult {
+  const where = `segment ${index + 1}`;
+  return quantityField({
+    id: `to-${index}`,
+    label: `Target of ${where}`,
+    hideLabel: true,
+    value: typedTemperature(segment.toC, unit),
+    parse: (text) => targetOf(text, { unit, where }),
+    onValue: (toC) => change(bench, index, { toC }),
+  });
+}
+
+function rateField(bench: Bench, { segment, index, unit }: Cell): TemplateResult {
+  const where = `segment ${index + 1}`;
+  return quantityField<number | "full">({
+    id: `rate-${index}`,
+    label: `Rate of ${where}`,
+    hideLabel: true,
+    value: typedRate(segment.rateCPerHour, unit),
+    parse: (text) =>
+      text.trim().toLowerCase() === "full" ? ok("full") : parseRate(text, { unit, where }),
+    onValue: (rateCPerHour) => change(bench, index, { rateCPerHour }),
+  });
+}
+
+function holdField(bench: Bench, { segment, index }: Cell): TemplateResult {
+  return quantityField({
+    id: `hold-${index}`,
+    label: `Hold of segment ${index + 1}`,
+    hideLabel: true,
+    value: typedHold(segment.holdSeconds),
+    placeholder: "none",
+    parse: (text) =>
+      text.trim() === "" ? ok(0) : parseDuration(text, { where: `segment ${index + 1}` }),
+    onValue: (holdSeconds) => change(bench, index, { holdSeconds }),
+  });
+}
+
+/** Takes what was typed when a file may hold it too; else says what is wrong and changes nothing. */
+function change(bench: Bench, index: number, changed: SegmentChange): void {
+  const { schedule } = bench.state().work.draft;
+  if (schedule === null) return;
+  const wanted = allowed(withSegment(schedule, index, changed));
+  if (!wanted.ok) draftProblems(bench, wanted.problems);
+  else {
+    draftProblems(bench, []);
+    changeSchedule(bench, wanted.value, { what: `changing segment ${index + 1}` });
+  }
+}
+
+function add(bench: Bench, index: number): void {
+  const { schedule } = bench.state().work.draft;
+  if (schedule === null) return;
+  const wanted = allowed(withSegmentAfter(schedule, index));
+  if (!wanted.ok) draftProblems(bench, wanted.problems);
+  else changeSchedule(bench, wanted.value, { what: `adding a segment after segment ${index + 1}` });
+}
+
+function take(bench: Bench, index: number): void {
+  const { schedule } = bench.state().work.draft;
+  if (schedule === null) return;
+  const wanted = allowed(withoutSegment(schedule, index));
+  if (!wanted.ok) draftProblems(bench, wanted.problems);
+  else changeSchedule(bench, wanted.value, { what: `taking segment ${index + 1} out` });
+}

@@ -1,0 +1,73 @@
+import { html, nothing, type TemplateResult } from "lit-html";
+import { ref } from "lit-html/directives/ref.js";
+import type { Result } from "../../core/problem.ts";
+
+/** A field for something typed with its unit. */
+interface QuantityFieldOptions<T> {
+  readonly id: string;
+  readonly label: string;
+  /** For readers of screens only; the table around it says it to the others. */
+  readonly hideLabel?: boolean;
+  /** What it holds, as a person would type it. */
+  readonly value: string;
+  readonly parse: (text: string) => Result<T>;
+  readonly onValue: (value: T) => void;
+  readonly hint?: string;
+  readonly placeholder?: string;
+}
+
+/** What a field last showed of the stored value. */
+const SHOWN = new WeakMap<HTMLInputElement, string>();
+
+/** Fields in which something stands that is not taken over yet, or cannot be. */
+const TOUCHED = new WeakSet<HTMLInputElement>();
+
+/**
+ * A field for a quantity: what is typed is taken on Enter or on leaving; what cannot be understood
+ * stays in the field with what is wrong about it, and the stored value stays as it was.
+ */
+export function quantityField<T>(options: QuantityFieldOptions<T>): TemplateResult {
+  const { id, label, value, hint } = options;
+  const problemId = `${id}-problem`;
+  const hintId = hint === undefined ? "" : `${id}-hint`;
+  return html`<div class="field">
+    <label for=${id} class=${options.hideLabel ? "out-of-sight" : nothing}>${label}</label>
+    <input id=${id} type="text" autocomplete="off" spellcheck="false" placeholder=${options.placeholder ?? nothing}
+      aria-describedby=${`${problemId} ${hintId}`.trim()}
+      ${ref((element) => sync(element as HTMLInputElement | undefined, value))}
+      @input=${(event: Event) => TOUCHED.add(event.target as HTMLInputElement)}
+      @change=${(event: Event) => take(event.target as HTMLInputElement, options)}>
+    ${hint === undefined ? nothing : html`<span class="hint" id=${hintId}>${hint}</span>`}
+    <span class="field-problem" id=${problemId} role="status"></span>
+  </div>`;
+}
+
+function sync(input: HTMLInputElement | undefined, value: string): void {
+  if (input === undefined) return;
+  const isNew = SHOWN.get(input) !== value;
+  SHOWN.set(input, value);
+  if (isNew) TOUCHED.delete(input);
+  if (TOUCHED.has(input) || input.value === value) return;
+  input.value = value;
+  complain(input, "");
+}
+
+function take<T>(input: HTMLInputElement, options: QuantityFieldOptions<T>): void {
+  const result = options.parse(input.value);
+  if (result.ok) {
+    TOUCHED.delete(input);
+    complain(input, "");
+    options.onValue(result.value);
+    const shown = SHOWN.get(input);
+    if (shown !== undefined && input.isConnected) input.value = shown;
+    return;
+  }
+  const [problem] = result.problems;
+  if (problem) complain(input, `${problem.what}; try: ${problem.fix}`);
+}
+
+function complain(input: HTMLInputElement, text: string): void {
+  input.setAttribute("aria-invalid", String(text !== ""));
+  const place = input.parentElement?.querySelector(".field-problem");
+  if (place) place.textContent = text;
+}

@@ -1,0 +1,19 @@
+import type { AssumedKiln } from "../../core/kiln/AssumedKiln.ts";
+import { asAssumedKiln } from "../../core/kiln/asAssumedKiln.ts";
+import type { LearnedKiln } from "../../core/kiln/LearnedKiln.ts";
+
+/** What is known of kiln and thermocouple, as it can be sent to a worker. */
+export interface KilnAsked {
+  /** Null for the kiln that is assumed. */
+  readonly learned: LearnedKiln | null;
+  /** Added to thermocouple readings before cones are judged [K]. */
+  readonly offsetK: number;
+}
+
+/** The same, as schedules are worked out with it. */
+export function knownKiln({ learned, offsetK }: KilnAsked): {
+  readonly kiln?: AssumedKiln;
+  readonly offsetK: number;
+} {
+  return learned === null ? { offsetK } : { offsetK, kiln: asAssumedKiln(learned) };
+}

@@ -1,0 +1,97 @@
+import type { FiringRecord } from "../../core/firing/FiringRecord.ts";
+import { parseRecord } from "../../core/firing/record.ts";
+import type { LogOptions, LogReading } from "../../core/log/LogReading.ts";
+import { readLog } from "../../core/log/readLog.ts";
+import { failed, ok, type Result } from "../../core/problem.ts";
+import type { Schedule } from "../../core/schedule/Schedule.ts";
+import { parseSchedule } from "../../core/schedule/scheduleFile.ts";
+import type { KeptFile } from "../bench/KeptFile.ts";
+import { SHIPPED_SCHEDULES } from "../draft/shippedSchedules.ts";
+import { splitQuoted } from "./splitQuoted.ts";
+
+/** A log with the files that belong to it, as dropped together. */
+export interface FiringGroup {
+  readonly log: KeptFile;
+  /** The record: of the same name, with the ending .yaml, .yml or .json. */
+  readonly record: KeptFile | null;
+  /** Other YAML and JSON files, among which the record's schedule may be. */
+  readonly others: readonly KeptFile[];
+}
+
+/** A firing that was read: the log, its record and its schedule as far as they are there. */
+export interface ReadFiring {
+  readonly reading: LogReading;
+  readonly record: FiringRecord | null;
+  readonly plan: Schedule | null;
+}
+
+const DOCUMENT = /\.(?:ya?ml|json)$/i;
+
+/** Files that were dropped together, each log with the record of the same name. */
+export function firingGroups(files: readonly KeptFile[]): readonly FiringGroup[] {
+  const documents = files.filter(({ name }) => DOCUMENT.test(name));
+  const logs = files.filter(({ name }) => !DOCUMENT.test(name));
+  const recordNames = new Set(logs.map((log) => stemOf(log.name)));
+  const others = documents.filter(({ name }) => !recordNames.has(stemOf(name)));
+  return logs.map((log) => ({
+    log,
+    record: documents.find(({ name }) => stemOf(name) === stemOf(log.name)) ?? null,
+    others,
+  }));
+}
+
+/**
+ * Reads a log, its record and the schedule that the record names, among the dropped files or those
+ * that come with the page. What a person says in `options` goes before what the record says.
+ */
+export function readGroup(
+  group: FiringGroup,
+  options: Omit<LogOptions, "name"> = {},
+): Result<ReadFiring> {
+  const record = group.record === null ? ok(null) : recordOf(group.record);
+  if (!record.ok) return record;
+  const { log, others } = group;
+  const known = { ...record.value?.log, ...options, name: log.name };
+  const reading = readLog(log.bytes, known, splitQuoted);
+  if (!reading.ok) return reading;
+  const plan = planOf(record.value?.schedule ?? null, others);
+  if (!plan.ok) return plan;
+  return ok({ reading: reading.value, record: record.value, plan: plan.value });
+}
+
+/** The text of a UTF-8 file; a byte-order mark is dropped. */
+export function textOf(file: KeptFile): Result<string> {
+  try {
+    return ok(new TextDecoder("utf-8", { fatal: true }).decode(file.bytes));
+  } catch {
+    return failed({
+      code: "file/not-text",
+      where: file.name,
+      what: "it is not UTF-8 text",
+      expected: "a text file in UTF-8",
+      fix: "save it as UTF-8 from a text editor",
+    });
+  }
+}
+
+function recordOf(file: KeptFile): Result<FiringRecord> {
+  const text = textOf(file);
+  return text.ok ? parseRecord(text.value, file.name) : text;
+}
+
+function planOf(named: string | null, others: readonly KeptFile[]): Result<Schedule | null> {
+  if (named === null) return ok(null);
+  const wanted = stemOf(named);
+  const dropped = others.find(({ name }) => stemOf(name) === wanted);
+  if (dropped !== undefined) {
+    const text = textOf(dropped);
+    return text.ok ? parseSchedule(text.value, dropped.name) : text;
+  }
+  const shipped = SHIPPED_SCHEDULES.find(({ name }) => stemOf(name) === wanted);
+  return shipped === undefined ? ok(null) : parseSchedule(shipped.text, shipped.name);
+}
+
+/** A file's name without its folder and its ending. */
+function stemOf(name: string): string {
+  return name.replace(/^.*[\\/]/, "").replace(/(\.[^.]+)?(\.gz)?$/, "");
+}

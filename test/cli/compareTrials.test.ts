@@ -1,0 +1,103 @@
+import { existsSync, readFileSync } from "node:fs";
+import { join } from "node:path";
+import { Ajv2020 } from "ajv/dist/2020.js";
+import { describe, expect, it } from "vitest";
+import { emptyFolder, undunted } from "../support/undunted.ts";
+
+const NATURAL = "logs/2026-02-21-b.csv";
+const SLOW = "logs/2026-03-14-b.csv";
+const NO_TRIALS = "logs/2026-03-28-a.csv";
+
+/** A report on one line, so that where it was broken does not matter. */
+function unwrapped(text: string): string {
+  return text.replaceAll(/\s+/g, " ");
+}
+
+describe("undunted compare, of firings with trial tiles", () => {
+  const folder = emptyFolder();
+  const [html, chart, next] = ["c.html", "c.svg", "next.yaml"].map((name) =>
+    join(folder, name),
+  ) as [string, string, string];
+  const ran = undunted([
+    "compare",
+    NATURAL,
+    SLOW,
+    "--html",
+    html,
+    "--chart",
+    chart,
+    "--next",
+    next,
+  ]);
+
+  it("says what differed, what cannot be told apart, what governs the spacing and what to test next", () => {
+    expect(ran.exit).toBe(0);
+    for (const heading of [
+      "What differed",
+      "What cannot be told apart",
+      "What governs the spacing",
+      "The tiles",
+      "Which test next",
+    ])
+      expect(ran.out).toContain(`\n${heading}\n`);
+    // The natural fall through quartz is twice as fast as the slow one.
+    expect(unwrapped(ran.out)).toMatch(
+      /quartz, cooling: mean: \d+ °C\/h in firing 2, \d+ °C\/h in firing 1/,
+    );
+    expect(unwrapped(ran.out)).toContain("A crackled surface is not for food or drink");
+  });
+
+  it("keeps to 80 columns", () => {
+    for (const line of ran.out.split("\n")) expect([...line].length, line).toBeLessThanOrEqual(80);
+  });
+
+  it("writes a schedule that draft lays out", () => {
+    expect(ran.err).toContain(`wrote ${next}`);
+    expect(readFileSync(next, "utf8")).toMatch(/^formatVersion: 1\ntitle: /);
+    const drafted = undunted(["draft", next]);
+    expect([0, 1]).toContain(drafted.exit);
+    expect(drafted.out).toContain("Timeline");
+  });
+
+  it("writes the charts of the study into the page and the picture", () => {
+    for (const path of [html, chart]) {
+      expect(existsSync(path)).toBe(true);
+      const text = readFileSync(path, "utf8");
+      expect(text).toContain("What moved with what");
+      expect(text).toContain("The firings one by one");
+    }
+    expect(readFileSync(html, "utf8")).toContain("Crack spacing against coat");
+  });
+
+  it("answers with a document that fits its schema", () => {
+    const validate = new Ajv2020({ strict: false }).compile(
+      JSON.parse(undunted(["schema", "compare"]).out),
+    );
+    const document = JSON.parse(undunted(["compare", NATURAL, SLOW, "--json"]).out);
+    expect(validate(document), JSON.stringify(validate.errors)).toBe(true);
+    expect(document.study.tiles.length).toBeGreaterThan(8);
+    expect(document.study.next.firing.scheduleYaml).toContain("segments:");
+  });
+});
+
+describe("undunted compare, with little to go on", () => {
+  it("takes one log when its record has trials, to compare its tiles among themselves", () => {
+    const ran = undunted(["compare", SLOW]);
+    expect(ran.exit).toBe(0);
+    expect(ran.out).toContain("Which test next");
+  });
+
+  it("refuses one log without trials", () => {
+    const ran = undunted(["compare", NO_TRIALS]);
+    expect(ran.exit).toBe(2);
+    expect(ran.err).toContain("(firing/too-few)");
+  });
+
+  it("has no next test to write when no record has trials", () => {
+    const file = join(emptyFolder(), "next.yaml");
+    const ran = undunted(["compare", NO_TRIALS, "logs/2026-04-25-b.csv", "--next", file]);
+    expect(ran.exit).toBe(2);
+    expect(ran.err).toContain("(trials/no-next-firing)");
+    expect(existsSync(file)).toBe(false);
+  });
+});

@@ -1,0 +1,202 @@
+import { describe, expect, it } from "vitest";
+import { fitSpacing } from "../../../src/core/trials/fitSpacing.ts";
+import { labelTest } from "../../../src/core/trials/labelTest.ts";
+import { sampleSizes } from "../../../src/core/trials/sampleSizes.ts";
+import type { Tile } from "../../../src/core/trials/Tile.ts";
+import { throughCracks } from "../../../src/core/trials/throughCracks.ts";
+import {
+  coatRead,
+  crackleStudy,
+  PLAIN_TRUTH,
+  TWO_CLAYS,
+  tile,
+} from "../../support/crackleStudies.ts";
+
+/** A tile with a coat known for certain and a spacing. */
+function measured(piece: string, coatMm: number, pitchMm: number, more: Partial<Tile> = {}): Tile {
+  return {
+    ...tile(piece),
+    coat: coatRead(coatMm, 1e-6),
+    spacing: {
+      kind: "measured",
+      pitchMm,
+      lowMm: null,
+      highMm: null,
+      interceptMm: null,
+      lines: 0,
+      lengthMm: 0,
+      crossings: 0,
+      pattern: "net",
+      from: "spacing",
+      directions: [],
+      alongOverAcross: null,
+    },
+    cracked: "crackle",
+    ...more,
+  };
+}
+
+function fitOf(tiles: readonly Tile[]) {
+  const fit = fitSpacing(tiles, 1);
+  if (!fit.ok) throw new Error(fit.problems.map(({ what }) => what).join());
+  return fit.value;
+}
+
+const codesOf = (tiles: readonly Tile[]) => {
+  const fit = fitSpacing(tiles, 1);
+  return fit.ok ? [] : fit.problems.map(({ code }) => code);
+};
+
+describe("spacing against coat", () => {
+  it("is least squares with Student's t where coats are known and nothing is counted", () => {
+    // By hand: ln coats -1, 0, 1 twice over, ln pitches with mean 0.7; slope 0.4 (1.6 over 4); four
+    // degrees of freedom, t 2.776.
+    const logs = [
+      [-1, 0],
+      [0, 1],
+      [1, 1],
+      [-1, 0.2],
+      [0, 1.2],
+      [1, 0.8],
+    ] as const;
+    const fit = fitOf(logs.map(([x, y], i) => measured(`${i}`, Math.exp(x), Math.exp(y))));
+    const squares = logs.reduce((sum, [x, y]) => sum + (y - 0.7 - 0.4 * x) ** 2, 0);
+    const error = Math.sqrt(squares / 4 / 4);
+    expect(fit.exponent.value).toBeCloseTo(0.4, 5);
+    expect(fit.exponent.high - fit.exponent.value).toBeCloseTo(2.776 * error, 2);
+    expect(fit.exponent.value - fit.exponent.low).toBeCloseTo(2.776 * error, 2);
+    expect(fit.tileSigma).toBeCloseTo(Math.sqrt(squares / 4), 3);
+    expect(fit).toMatchObject({ tiles: 6, uncracked: 0, countingErrorUnknown: 6, icc: null });
+  });
+
+  it("gives no more than it has: a curve over the coats measured, and no ratio of one group", () => {
+    const fit = fitOf(crackleStudy(PLAIN_TRUTH, { ...TWO_CLAYS, clays: ["buff"] }, 3));
+    expect(fit.ratios).toEqual([]);
+    expect(fit.curve[0]?.coatMm).toBeCloseTo(fit.coatsMm.least, 9);
+    expect(fit.curve.at(-1)?.coatMm).toBeCloseTo(fit.coatsMm.most, 9);
+    for (const { lowMm, pitchMm, highMm } of fit.curve) {
+      expect(lowMm).toBeLessThan(pitchMm);
+      expect(pitchMm).toBeLessThan(highMm);
+    }
+  });
+
+  it("says that two things changed together, and whose ratio that is", () => {
+    const tiles = crackleStudy(PLAIN_TRUTH, TWO_CLAYS, 5).map((each) => ({
+      ...each,
+      firing: each.clay === "buff" ? "a" : "b",
+    }));
+    const fit = fitOf(tiles);
+    expect(fit.untold).toEqual([{ factor: "firing", level: "b", against: "a" }]);
+    expect(fit.ratios).toMatchObject([{ factor: "clay", isShared: true, test: null }]);
+  });
+
+  it("warns of uncracked tiles too thin to crack, and gives the exponent without them", () => {
+    const study = crackleStudy(PLAIN_TRUTH, { ...TWO_CLAYS, clays: ["buff"] }, 3);
+    const thin: Tile = {
+      ...tile("thin"),
+      coat: coatRead(0.05, 0.15),
+      spacing: { kind: "uncracked", atLeastMm: 100, from: "size" },
+      cracked: "none",
+    };
+    const [without, fit] = [fitOf(study), fitOf([...study, thin])];
+    expect(without).toMatchObject({ thinUncracked: 0, exponentWithoutThin: null });
+    expect(fit).toMatchObject({ uncracked: 1, thinUncracked: 1 });
+    expect(fit.exponent.value).toBeLessThan(0);
+    expect(fit.exponentWithoutThin?.value).toBeCloseTo(without.exponent.value, 6);
+  });
+
+  it("shows the exponent of each group by itself", () => {
+    const { slopes } = fitOf(crackleStudy(PLAIN_TRUTH, TWO_CLAYS, 7));
+    expect(slopes.map(({ level, tiles }) => [level, tiles])).toEqual([
+      ["buff", 12],
+      ["white", 12],
+    ]);
+  });
+
+  it("asks for more tiles, for coats that differ, and for a cracked tile in every group", () => {
+    const few = [0.3, 0.6, 1.2].map((coat, i) => measured(`${i}`, coat, 5));
+    expect(codesOf(few)).toEqual(["trials/too-few-tiles"]);
+    const alike = Array.from({ length: 8 }, (_, i) => ({
+      ...measured(`${i}`, 0.6 + 0.01 * i, 5 + (i % 3)),
+      coat: coatRead(0.6 + 0.01 * i, 0.15),
+    }));
+    expect(codesOf(alike)).toEqual(["trials/coats-alike"]);
+    const whole: Tile[] = [0.3, 0.6, 1.2].map((coat, i) => ({
+      ...measured(`w${i}`, coat, 5, { clay: "white" }),
+      spacing: { kind: "uncracked", atLeastMm: 100, from: "size" },
+    }));
+    const cracked = [0.3, 0.5, 0.6, 0.8, 1, 1.2].map((coat, i) => measured(`${i}`, coat, 5 + i));
+    expect(codesOf([...cracked, ...whole])).toEqual(["trials/group-uncracked"]);
+  });
+});
+
+describe("a test of labels", () => {
+  it("keeps to dealings within firings", () => {
+    // Two firings of 2 + 2: 6 × 6 dealings, the least p 2/36.
+    const labels = [true, true, false, false, true, true, false, false];
+    const firings = ["a", "a", "a", "a", "b", "b", "b", "b"];
+    const scores = [10, 11, 1, 2, 110, 111, 101, 102];
+    const test = labelTest({ scores, labels, firings, columns: [] }, 1);
+    expect(test).toMatchObject({ dealings: 36, looked: 36 });
+    expect(test?.leastP).toBeCloseTo(2 / 36, 12);
+    expect(test?.p).toBeCloseTo(2 / 36, 12);
+  });
+
+  it("says nothing where every firing has one group", () => {
+    const tiles = { scores: [1, 2], labels: [true, false], firings: ["a", "b"], columns: [] };
+    expect(labelTest(tiles, 1)).toBeNull();
+  });
+
+  it("draws dealings when there are too many, the same for the same seed", () => {
+    const labels = Array.from({ length: 24 }, (_, i) => i % 2 === 0);
+    const scores = labels.map((_, i) => (i * 7919) % 101);
+    const of = (seed: number) =>
+      labelTest({ scores, labels, firings: labels.map(() => "a"), columns: [] }, seed);
+    expect(of(1)?.looked).toBe(5000);
+    expect(of(1)).toEqual(of(1));
+    expect(Math.abs((of(1)?.p ?? 0) - (of(2)?.p ?? 1))).toBeLessThan(0.05);
+  });
+});
+
+describe("numbers of tiles", () => {
+  it("name how many a lonely tile needs beside it", () => {
+    const tiles = [
+      ...crackleStudy(PLAIN_TRUTH, { ...TWO_CLAYS, clays: ["buff"] }, 3),
+      { ...tile("x"), clay: "white" },
+    ];
+    const { problems, needed, scatterIs } = sampleSizes(tiles, null);
+    expect(scatterIs).toBe("assumed");
+    expect(needed.map(({ tiles: count }) => count)).toEqual([21, 8, 4]);
+    expect(problems).toMatchObject([
+      {
+        code: "trials/group-of-one",
+        what: "one tile with clay white",
+        expected: "2 tiles to compare at all, 4 for a test of labels, 8 to see a ratio of 1.5",
+      },
+    ]);
+  });
+});
+
+describe("through cracks", () => {
+  it("are a share with its limits, group by group, of the tiles looked at", () => {
+    const sides = (count: number, glazedSides: Tile["glazedSides"], throughCrack: boolean | null) =>
+      Array.from({ length: count }, (_, i) => ({
+        ...tile(`${glazedSides}${i}`),
+        glazedSides,
+        throughCrack,
+      }));
+    const found = throughCracks([
+      ...sides(4, "one", true),
+      ...sides(4, "both", false),
+      ...sides(3, "both", null),
+    ]);
+    expect(found).toMatchObject({ all: { found: 4, of: 8 }, notLooked: 3 });
+    expect(found?.byFactor.map(({ factor }) => factor)).toEqual(["sides"]);
+    // 2 over the ways to choose 4 of 8.
+    expect(found?.byFactor[0]?.p).toBeCloseTo(2 / 70, 10);
+  });
+
+  it("are nothing when nobody looked", () => {
+    expect(throughCracks([{ ...tile("a"), throughCrack: null }])).toBeNull();
+  });
+});

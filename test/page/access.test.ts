@@ -1,0 +1,58 @@
+import axe from "axe-core";
+import type { Browser, Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { layShipped, openPage, rested, startBrowser } from "./browser.ts";
+
+let browser: Browser;
+beforeAll(async () => {
+  browser = await startBrowser();
+});
+afterAll(async () => browser.close());
+
+/** What the checker finds, one line each; it is run outside of the page's own policy. */
+async function complaintsOf(page: Page): Promise<readonly string[]> {
+  await page.addScriptTag({ content: axe.source });
+  return page.evaluate(async () => {
+    const { axe: checker } = window as unknown as {
+      axe: { run: () => Promise<{ violations: { id: string; nodes: { html: string }[] }[] }> };
+    };
+    const { violations } = await checker.run();
+    return violations.map(
+      ({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 120)).join(" | ")}`,
+    );
+  });
+}
+
+/** The checker needs a way in, and colours that are not on their way from one to the other. */
+const CHECKED = { bypassCSP: true, reducedMotion: "reduce" } as const;
+
+const SCREENS = [
+  { name: "a light screen", options: {} },
+  { name: "a dark screen", options: { colorScheme: "dark" } },
+  { name: "a telephone", options: { viewport: { width: 390, height: 800 } } },
+] as const;
+
+describe.each(SCREENS)("on $name, a checker of accessibility finds nothing", ({ options }) => {
+  it("on the empty tables", async () => {
+    const { page, close } = await openPage(browser, { ...options, ...CHECKED });
+    for (const table of ["Draft", "Review", "Compare"]) {
+      await page.getByRole("tab", { name: table }).click();
+      expect(await complaintsOf(page), table).toEqual([]);
+    }
+    await close();
+  });
+
+  it("with a schedule on the Draft table, a problem and an offer", async () => {
+    const { page, close } = await openPage(browser, { ...options, ...CHECKED });
+    await layShipped(page, "crackle tiles");
+    await page.selectOption("#body", "stoneware cone 6");
+    await page.fill("#to-2", "12 furlongs");
+    await page.press("#to-2", "Enter");
+    await rested(page);
+    expect(await complaintsOf(page)).toEqual([]);
+    await page.getByRole("button", { name: "Mend every finding" }).click();
+    await page.getByRole("dialog").waitFor();
+    expect(await complaintsOf(page)).toEqual([]);
+    await close();
+  });
+});

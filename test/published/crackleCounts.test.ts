@@ -1,0 +1,55 @@
+import { describe, expect, it } from "vitest";
+import { grainSizeNumber } from "../../src/core/crackle/crackPitch.ts";
+import { lineIntercept } from "../../src/core/crackle/lineIntercept.ts";
+import { tQuantile } from "../../src/core/crackle/tQuantile.ts";
+
+const FIVE_LINES = [18, 22, 19, 25, 20].map((crossings) => ({ lengthMm: 100, crossings }));
+
+describe("ASTM E112, lineal intercept: five lines of 100 mm with 18, 22, 19, 25 and 20 crossings", () => {
+  const { interceptMm, ofLines } = lineIntercept(FIVE_LINES);
+
+  it("give a mean of 4.8728 mm, within 0.00005 (four places)", () => {
+    expect(Math.abs((ofLines?.meanMm ?? 0) - 4.8728)).toBeLessThan(5e-5);
+  });
+
+  it("have a 95 % interval of ± 0.7613 mm, within 0.00015 (t printed to three places)", () => {
+    expect(Math.abs((ofLines?.halfWidthMm ?? 0) - 0.7613)).toBeLessThan(1.5e-4);
+  });
+
+  it("have a relative accuracy of 15.62 %, within 0.005 %", () => {
+    expect(Math.abs(100 * (ofLines?.relativeAccuracy ?? 0) - 15.62)).toBeLessThan(0.005);
+  });
+
+  it("pool to 500/104 = 4.8077 mm, within 0.00005", () => {
+    expect(Math.abs((interceptMm ?? 0) - 4.8077)).toBeLessThan(5e-5);
+  });
+});
+
+describe("ASTM E112, grain size number", () => {
+  it.each([
+    [0.32, 0],
+    [0.02, 8],
+  ])("of an intercept of %f mm is %f, within 0.001", (interceptMm, number) => {
+    expect(Math.abs(grainSizeNumber(interceptMm) - number)).toBeLessThan(1e-3);
+  });
+});
+
+describe("Student's t for 95 %, as tables print it", () => {
+  it.each([
+    [1, 12.706],
+    [2, 4.303],
+    [3, 3.182],
+    [4, 2.776],
+    [5, 2.571],
+    [7, 2.365],
+    [9, 2.262],
+    [19, 2.093],
+    [120, 1.98],
+  ])("with %i degrees of freedom is %f, within 0.0005 (the printed digits)", (freedom, t) => {
+    expect(Math.abs(tQuantile(0.95, freedom) - t)).toBeLessThan(5.1e-4);
+  });
+
+  it("is the normal's 1.95996 with very many, within 0.00001", () => {
+    expect(Math.abs(tQuantile(0.95, 1e6) - 1.95996)).toBeLessThan(1e-5);
+  });
+});

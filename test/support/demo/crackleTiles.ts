@@ -1,0 +1,167 @@
+import { MEAN_OVER_LEAST } from "../../../src/core/glaze/crackSpacing.ts";
+import { middleDraw } from "../../../src/core/glaze/fitDraws.ts";
+import { fitRun } from "../../../src/core/glaze/fitRun.ts";
+import type { Glaze } from "../../../src/core/glaze/Glaze.ts";
+import { parseGlaze } from "../../../src/core/glaze/parseGlaze.ts";
+import { workOutGlaze } from "../../../src/core/glaze/workOutGlaze.ts";
+import { bodyGiven } from "../../../src/core/ware/bodyGiven.ts";
+import type { Body } from "../../../src/core/ware/Ware.ts";
+import type { WrittenRecord } from "./DemoFiring.ts";
+import { DEMO_BODIES } from "./demoBodies.ts";
+import { DEMO_GLAZES } from "./demoGlazes.ts";
+import { seeded } from "./seeded.ts";
+
+type WrittenTrial = NonNullable<WrittenRecord["trials"]>[number];
+
+/** Fired coats that the studio aimed at [mm], each on both clays in every firing. */
+const COATS_MM = [0.35, 0.55, 0.85, 1.2];
+
+/** Wall of all tiles [mm]. */
+const WALL_MM = 6;
+
+/** One standard deviation between like tiles, in logarithms. */
+const TILE_SIGMA = 0.12;
+
+/** One standard deviation of a coat as read, in logarithms. */
+const COAT_SIGMA = 0.1;
+
+/** Variance of a count over the count, as of even cells. */
+const COUNT_SCATTER = 0.34;
+
+/** Where cooling ends [°C]. */
+const ROOM_C = 20;
+
+/** A tile before scatter: what was aimed at. */
+export interface DemoTile {
+  readonly firing: string;
+  readonly piece: string;
+  readonly clay: keyof typeof DEMO_BODIES;
+  readonly coatMm: number;
+  readonly glazedSides: "one" | "both";
+}
+
+/** How tiles of a firing were noted. */
+interface DemoSet {
+  readonly firing: string;
+  readonly letter: "A" | "B" | "C";
+  readonly seed: number;
+}
+
+const SETS = {
+  A: { firing: "2026-02-21-b", letter: "A", seed: 20_260_221 },
+  B: { firing: "2026-03-14-b", letter: "B", seed: 20_260_314 },
+  C: { firing: "2026-04-11-a", letter: "C", seed: 20_260_411 },
+} as const satisfies Record<string, DemoSet>;
+
+/**
+ * What the tiles were made with: pond ice follows the energy of channel cracks on either clay, the
+ * firings make no difference, and no analysis is told. Least squares of the pitches without scatter
+ * on coat, clay and sides; a test holds these numbers against the tiles.
+ */
+export const DEMO_TRUTH = { exponent: 0.65, redOverWhite: 0.73, bothOverOne: 1.11 } as const;
+
+/** The tiles of all three firings, eight each: both clays, four coats, sides in turn. */
+export function demoTiles(): readonly DemoTile[] {
+  return Object.values(SETS).flatMap(tilesOfSet);
+}
+
+function tilesOfSet({ firing, letter }: DemoSet): readonly DemoTile[] {
+  const turn = "ABC".indexOf(letter);
+  return COATS_MM.flatMap((coatMm, i) =>
+    (["Tarrow white", "Tarrow red"] as const).map((clay, j) => ({
+      firing,
+      piece: `${letter}${2 * i + j + 1}`,
+      clay,
+      coatMm,
+      glazedSides: (i + j + turn) % 2 === 0 ? ("one" as const) : ("both" as const),
+    })),
+  );
+}
+
+/** Mean pitch of cracks filled in by energy [mm], without any scatter. */
+export function expectedPitchMm({ clay, coatMm, glazedSides }: DemoTile): number {
+  const glazing = glazedSides === "both" ? "both faces" : "one face, free to bend";
+  const piece = {
+    wallMm: WALL_MM,
+    coatMm,
+    coatSigma: 0,
+    glazing,
+    absorptionPercent: null,
+  } as const;
+  const draw = middleDraw({ glaze: pondIce(), body: bodyOf(clay), piece, roomC: ROOM_C });
+  const { leastSpacingMm } = fitRun(draw, glazing, ROOM_C);
+  if (leastSpacingMm === null) throw new RangeError(`expectedPitchMm: ${coatMm} mm does not crack`);
+  return MEAN_OVER_LEAST * leastSpacingMm;
+}
+
+/** The tiles of one firing as its record writes them, with scatter of tiles, coats and counts. */
+export function demoTrials(letter: keyof typeof SETS): WrittenTrial[] {
+  const set = SETS[letter];
+  const { normal } = seeded(set.seed);
+  return tilesOfSet(set).map((tile) => {
+    const coatMm = tile.coatMm * Math.exp(0.05 * normal());
+    const pitchMm = expectedPitchMm({ ...tile, coatMm }) * Math.exp(TILE_SIGMA * normal());
+    return {
+      piece: tile.piece,
+      clay: tile.clay,
+      body: DEMO_BODIES[tile.clay].given(),
+      glaze: "pond ice",
+      ...coatNoted(letter, coatMm, normal),
+      glazedSides: tile.glazedSides,
+      shape: "flat tile" as const,
+      wall: `${WALL_MM} mm`,
+      ...spacingNoted(letter, pitchMm, normal),
+      cracked: "crackle" as const,
+    };
+  });
+}
+
+function coatNoted(letter: keyof typeof SETS, coatMm: number, normal: () => number) {
+  const read = (mm: number, sigma: number) => `${(mm * Math.exp(sigma * normal())).toFixed(2)} mm`;
+  if (letter === "A") return { coat: read(coatMm, COAT_SIGMA), coatError: "10 %" };
+  if (letter === "C")
+    return { rawCoat: read(1.8 * coatMm, COAT_SIGMA), rawOverFired: 1.8, coatError: "10 %" };
+  return { coat: [1, 2, 3].map(() => read(coatMm, COAT_SIGMA)) };
+}
+
+function spacingNoted(letter: keyof typeof SETS, pitchMm: number, normal: () => number) {
+  if (letter === "B") {
+    const found = pitchMm * Math.exp(0.05 * normal());
+    const end = (share: number) => `${(found * Math.exp(share)).toFixed(2)} mm`;
+    return {
+      crackSpacing: end(0),
+      spacingRange: [end(-0.1), end(0.1)],
+      spacingFrom: "photo" as const,
+      stain: "ink",
+    };
+  }
+  const lengthMm = letter === "A" ? 50 : 40;
+  // Lines in all directions over a net of square cells meet 4/π cracks for every pitch.
+  const mean = (4 * lengthMm) / (Math.PI * pitchMm);
+  const ways =
+    letter === "A"
+      ? [undefined, undefined, undefined]
+      : (["along", "along", "across", "across"] as const);
+  return {
+    lines: ways.map((direction) => ({
+      length: `${lengthMm} mm`,
+      crossings: Math.max(1, Math.round(mean + Math.sqrt(COUNT_SCATTER * mean) * normal())),
+      ...(direction === undefined ? {} : { direction }),
+    })),
+    stain: "ink",
+  };
+}
+
+function pondIce(): Glaze {
+  const file = DEMO_GLAZES.find(({ name }) => name === "glaze-pond-ice.yaml");
+  const parsed = parseGlaze(file?.text ?? "", "glaze-pond-ice.yaml");
+  const sheet = parsed.ok ? workOutGlaze(parsed.value, "glaze-pond-ice.yaml") : parsed;
+  if (!sheet.ok) throw new RangeError(sheet.problems.map(({ what }) => what).join());
+  return sheet.value.glaze;
+}
+
+function bodyOf(clay: keyof typeof DEMO_BODIES): Body {
+  const body = bodyGiven(DEMO_BODIES[clay].given(), () => clay);
+  if (!body.ok) throw new RangeError(body.problems.map(({ what }) => what).join());
+  return body.value;
+}
