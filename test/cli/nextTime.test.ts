@@ -50,6 +50,18 @@ describe("the command that drafts the next firing", () => {
     },
   );
 
+  test("names a body of one's own, which it cannot say, and how to add it", () => {
+    const logs = studio();
+    const record = join(logs, "2026-05-23-b.yaml");
+    const own = "body: { base: stoneware cone 6, name: grogged mix, quartzFraction: 0.25 }";
+    writeFileSync(record, readFileSync(record, "utf8").replace(/body: .*/g, own));
+    const { command, commandSays } = nextTime(["2026-05-23-b.csv"], logs);
+    expect(command).not.toContain("--body");
+    expect(commandSays).toContain("It knows nothing of grogged mix");
+    expect(commandSays).toContain("add --body FILE");
+    expect(nextTime(["2026-03-28-a.csv"], logs).commandSays).not.toContain("It knows nothing of");
+  });
+
   test.each<{ readonly what: string; readonly args: readonly string[]; readonly way: string }>([
     {
       what: "solves the peak where only the cone was missed",

@@ -67,7 +67,9 @@ function forPlan(context: NextContext, planned: Planned): Command {
   if (inSchedule.length === 0)
     return {
       command: line([...head, ...tail]),
-      ...says(`Nothing above changes the schedule; this lays it out again ${byKiln(context)}.`),
+      ...says(`Nothing above changes the schedule; this lays it out again ${byKiln(context)}.`, {
+        reminder: ownBodyLeftOut(context),
+      }),
       schedule,
     };
   const known = { offsetK: kiln.offsetK, ...(kiln.own && { kiln: kiln.own }) };
@@ -80,7 +82,7 @@ function forPlan(context: NextContext, planned: Planned): Command {
       command: line([...head, "--solve", "peak", ...tail, "-o", output]),
       ...says(
         `This moves the peak alone, so that cone ${schedule.cone} is just down, ${byKiln(context)}.`,
-        { reminder: sameAgain(context) },
+        { reminder: reminders(context) },
       ),
       schedule: solved.value,
     };
@@ -94,7 +96,7 @@ function forPlan(context: NextContext, planned: Planned): Command {
   return {
     command: line([...head, "--repair", ...tail, "-o", output]),
     ...says(`This mends the schedule with the smallest change in time, ${byKiln(context)}.`, {
-      reminder: sameAgain(context),
+      reminder: reminders(context),
       limits: limits.length === 0 ? "" : ` It cannot mend all: ${limits.join(", ")} still warns.`,
     }),
     schedule: repair.after,
@@ -145,7 +147,7 @@ function forNew(context: NextContext, changes: readonly NextChange[], output: st
     ]),
     ...says(
       `The schedule of this firing is not known, so this writes a new one for cone ${cone}${wantedCone === null ? ", the one that was reached" : ""}, ${byKiln(context)}.`,
-      { reminder: sameAgain(context) },
+      { reminder: reminders(context) },
     ),
     schedule: made.value,
   };
@@ -194,6 +196,18 @@ function says(
   { reminder = "", limits = "" } = {},
 ): Pick<NextTime, "commandSays" | "scheduleSays"> {
   return { commandSays: `${text}${reminder}${limits}`, scheduleSays: `${text}${limits}` };
+}
+
+/** What a person has to add or repeat for the command to speak of this ware and this thermocouple. */
+function reminders(context: NextContext): string {
+  return `${sameAgain(context)}${ownBodyLeftOut(context)}`;
+}
+
+/** Says which bodies the command does not know; nothing where all are of the list or in the plan. */
+function ownBodyLeftOut({ ware, facts }: NextContext): string {
+  const unsaid = ware.ownBodies.filter((name) => name !== facts.plan?.ware.body?.name);
+  if (unsaid.length === 0) return "";
+  return ` It knows nothing of ${unsaid.join(", ")}: save that body as a file of its own and add --body FILE, or the limits are those of other clay.`;
 }
 
 /** A reminder that the new file is for this thermocouple; nothing where that makes no odds. */
