@@ -1,31 +1,10 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
-import type { Browser } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import {
-  fileOf,
-  layShipped,
-  type OpenedPage,
-  openPage,
-  PAGE_FILE,
-  ready,
-  rested,
-  saved,
-  startBrowser,
-} from "./browser.ts";
+import { describe, expect, it } from "vitest";
+import { fileOf, layShipped, PAGE_FILE, ready, rested, saved } from "./browser.ts";
+import { freshPages } from "./withPage.ts";
 
-let browser: Browser;
-beforeAll(async () => {
-  browser = await startBrowser();
-});
-afterAll(async () => browser.close());
-
-async function withPage(act: (opened: OpenedPage) => Promise<void>): Promise<void> {
-  const opened = await openPage(browser);
-  await act(opened);
-  expect(opened.complaints).toEqual([]);
-  await opened.close();
-}
+const withPage = freshPages();
 
 describe("the page", () => {
   it("opens from disk without a network and asks for nothing but itself", () =>
@@ -69,15 +48,16 @@ describe("the page", () => {
     }));
 
   it("saves the whole bench as one file that another browser opens again", async () => {
-    const first = await openPage(browser);
-    await layShipped(first.page, "crackle tiles");
-    const log = join(import.meta.dirname, "../../logs/2026-03-14-b.csv");
-    await first.page.setInputFiles("#kiln-logs", log);
-    await first.page.getByText("From 2026-03-14-b.csv").waitFor();
-    const schedule = await saved(first.page, "Save the schedule");
-    await first.page.getByText("Whole bench", { exact: true }).click();
-    const bench = await saved(first.page, "Save the whole bench");
-    await first.close();
+    let [schedule, bench] = ["", ""];
+    await withPage(async ({ page }) => {
+      await layShipped(page, "crackle tiles");
+      const log = join(import.meta.dirname, "../../logs/2026-03-14-b.csv");
+      await page.setInputFiles("#kiln-logs", log);
+      await page.getByText("From 2026-03-14-b.csv").waitFor();
+      schedule = await saved(page, "Save the schedule");
+      await page.getByText("Whole bench", { exact: true }).click();
+      bench = await saved(page, "Save the whole bench");
+    });
     await withPage(async ({ page }) => {
       await page.getByText("Whole bench", { exact: true }).click();
       await page.setInputFiles("#open-bench", fileOf("bench.json", bench));

@@ -1,30 +1,12 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
-import type { Browser, Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import type { Page } from "playwright-core";
+import { describe, expect, it } from "vitest";
 import { fileWith, undunted } from "../support/undunted.ts";
-import {
-  fileOf,
-  layShipped,
-  type OpenedPage,
-  openPage,
-  rested,
-  saved,
-  startBrowser,
-} from "./browser.ts";
+import { fileOf, layShipped, rested, saved } from "./browser.ts";
+import { freshPages } from "./withPage.ts";
 
-let browser: Browser;
-beforeAll(async () => {
-  browser = await startBrowser();
-});
-afterAll(async () => browser.close());
-
-async function withPage(act: (opened: OpenedPage) => Promise<void>): Promise<void> {
-  const opened = await openPage(browser);
-  await act(opened);
-  expect(opened.complaints).toEqual([]);
-  await opened.close();
-}
+const withPage = freshPages();
 
 async function type(page: Page, id: string, text: string): Promise<void> {
   await page.fill(id, text);

@@ -6,7 +6,7 @@ export interface AppenFactor {
   readonly factor: number;
   /** Largest share for which it was given [mol %]. */
   readonly mostMolPercent: number;
-  /** Whether the number was seen in a transcription of the table, or its rule is from memory. */
+  /** Whether the number was seen in a copy of the table, or its rule is from memory. */
   readonly attested: "seen" | "rule from memory";
 }
 

@@ -11,26 +11,14 @@ import {
   TWO_CLAYS,
   tile,
 } from "../../support/crackleStudies.ts";
+import { spacingAlone } from "./someTile.ts";
 
 /** A tile with a coat known for certain and a spacing. */
 function measured(piece: string, coatMm: number, pitchMm: number, more: Partial<Tile> = {}): Tile {
   return {
     ...tile(piece),
     coat: coatRead(coatMm, 1e-6),
-    spacing: {
-      kind: "measured",
-      pitchMm,
-      lowMm: null,
-      highMm: null,
-      interceptMm: null,
-      lines: 0,
-      lengthMm: 0,
-      crossings: 0,
-      pattern: "net",
-      from: "spacing",
-      directions: [],
-      alongOverAcross: null,
-    },
+    spacing: spacingAlone(pitchMm),
     cracked: "crackle",
     ...more,
   };

@@ -1,5 +1,23 @@
 import type { Tile } from "../../../src/core/trials/Tile.ts";
 
+/** A spacing that was noted without the lines it was counted on. */
+export function spacingAlone(pitchMm: number): Tile["spacing"] {
+  return {
+    kind: "measured",
+    pitchMm,
+    lowMm: null,
+    highMm: null,
+    interceptMm: null,
+    lines: 0,
+    lengthMm: 0,
+    crossings: 0,
+    pattern: "net",
+    from: "spacing",
+    directions: [],
+    alongOverAcross: null,
+  };
+}
+
 /** A measured tile: Tarrow white, 0.8 mm of pond ice on one side, flat, unless told otherwise. */
 export function someTile(
   told: Partial<Omit<Tile, "coat">> & {
@@ -28,22 +46,7 @@ export function someTile(
     shape: "flat",
     wallMm: 6,
     spacing:
-      pitchMm === null
-        ? { kind: "uncracked", atLeastMm: 80, from: "size" }
-        : {
-            kind: "measured",
-            pitchMm,
-            lowMm: null,
-            highMm: null,
-            interceptMm: null,
-            lines: 0,
-            lengthMm: 0,
-            crossings: 0,
-            pattern: "net",
-            from: "spacing",
-            directions: [],
-            alongOverAcross: null,
-          },
+      pitchMm === null ? { kind: "uncracked", atLeastMm: 80, from: "size" } : spacingAlone(pitchMm),
     cracked: pitchMm === null ? "none" : "crackle",
     throughCrack: false,
     pings: null,
