@@ -67,8 +67,7 @@ function roleFaults(
   const isTaken = channel.role === "temperature";
   if (column.role === "wild" || isTaken === (column.role === "temperature")) return [];
   const what = `"${channel.name}" (${column.role}) was taken for ${channel.role}`;
-  const isProgramme = column.role === "set-point" || channel.role === "set-point";
-  if (!isProgramme || !saysOtherColumns(reading)) return [silent(what)];
+  if (!saysOtherwise(reading, channel.name)) return [silent(what)];
   const { columns, elapsed } = log.truth;
   const programme = columns.find(({ role }) => role === "set-point");
   const view = { elapsed, digitC: digitC(log.levels) };
@@ -79,10 +78,12 @@ function roleFaults(
   return [{ what, isSaid: true, isOpen }];
 }
 
-/** Whether the reading says which other way the columns may be taken, and how to say so. */
-function saysOtherColumns({ decisions }: LogReading): boolean {
+/** Whether the reading says of a column, by its name, that it may be taken another way, and how to say so. */
+function saysOtherwise({ decisions }: LogReading, name: string): boolean {
   const columns = decisions.find(({ about }) => about === "columns");
-  return columns !== undefined && columns.runnerUp !== null && columns.confidence !== "certain";
+  if (columns === undefined || columns.confidence === "certain" || columns.option === null)
+    return false;
+  return columns.runnerUp?.split(/, | as |; |one of /).includes(name) === true;
 }
 
 function isNamed(log: GridLog, column: GridColumn, channel: Channel): boolean {

@@ -213,17 +213,44 @@ function settle(all: readonly Judged[], clock: Float64Array | null): Settled {
   return {
     columns,
     isGuess: found.length === 0 && doubtful.length > 0,
-    runnerUp:
-      found.length > 0
-        ? `${listed(found.map(({ column }) => column.name))} as a temperature`
-        : doubtful.length > 0
-          ? `${doubtful.length > 1 ? "one of " : ""}${listed(doubtful)} as a set point, which would look the same here`
-          : null,
+    runnerUp: runnerUpOf(
+      found.map(({ column }) => column.name),
+      doubtful,
+      unnamedAmong(columns),
+    ),
   };
 }
 
-function listed(names: readonly string[]): string {
-  return names.slice(0, 6).join(", ");
+/** The other way to take the columns: a set point as a kiln, a kiln as a set point, or what has no name. */
+function runnerUpOf(
+  setPoints: readonly string[],
+  doubtful: readonly string[],
+  unnamed: readonly string[],
+): string | null {
+  const others = unnamed.filter((name) => !setPoints.includes(name) && !doubtful.includes(name));
+  const ways = [
+    setPoints.length > 0 ? `${setPoints.join(", ")} as a temperature` : null,
+    setPoints.length === 0 && doubtful.length > 0
+      ? `${doubtful.length > 1 ? "one of " : ""}${doubtful.join(", ")} as a set point, which would look the same here`
+      : null,
+    others.length > 0
+      ? `${others.join(", ")} as something else, since only numbers tell without a name`
+      : null,
+  ];
+  return ways.filter((way) => way !== null).join("; ") || null;
+}
+
+/** Names that say nothing of what a column is. */
+const NO_NAME = /^(?:column|col|channel|ch|input|in|analog|ai|value|data)[\s_.-]*\d*$/i;
+
+/** Columns of numbers that were told by their numbers alone, when there is more than one. */
+function unnamedAmong(columns: readonly Judged[]): readonly string[] {
+  const counted = columns.filter(
+    ({ column, shape }) => column.kind === "number" && shape.count > 0,
+  );
+  const plain = (name: string) => name.replace(/\s*[([].*$/, "");
+  const unnamed = counted.filter(({ column }) => NO_NAME.test(plain(column.name)));
+  return counted.length > 1 ? unnamed.map(({ column }) => column.name) : [];
 }
 
 /** Change of a kiln, or lead of it, beside which a column near room temperature is none of its zones [in its unit]. */

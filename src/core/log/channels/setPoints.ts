@@ -1,4 +1,5 @@
 import { shapeOf } from "../statistics.ts";
+import { exactShare, lastDigit } from "./exactLines.ts";
 import { steadyValues } from "./steadyValues.ts";
 import { wildStretch } from "./wildRows.ts";
 
@@ -10,22 +11,17 @@ export interface OpenColumn {
 
 /** Into how many places a log is cut, from fine to coarse: a ripple shows at one of them. */
 const PLACES = [240, 80, 30] as const;
-/** Places in a row that must lie on one line; fewer in a short log, whose ramps are short. */
-const RUN = 6;
-const SHORT_RUN = 4;
-/** Fewest runs that move, to tell by. */
-const LEAST_RUNS = 6;
 /** Share of runs of a set point on exact lines; the corners of its ramps break a few. */
 const EXACT_SHARE = 0.6;
 /** Share below which a column surely wavers; between the two it may be a programme with many corners. */
 const WAVERING_SHARE = 0.35;
 /** Rows below which columns without names must differ much to be told apart. */
 const SHORT_ROWS = 40;
-/** By what the share counts less of a column that leaves its lines for longer than a corner takes. */
-const LONG_BREAK = 0.5;
 /** Measured columns lie on lines less than this many times as often; of one series of names, much less. */
 const LESS_OFTEN = 0.4;
 const MUCH_LESS_OFTEN = 0.25;
+/** Share of runs on lines of a column that wavers throughout. */
+const HARDLY_EVER = 0.05;
 /** Least change in the unit of the log: what hardly moves cannot be told from a kiln that holds. */
 const LEAST_RANGE = 50;
 
@@ -56,9 +52,9 @@ export function setPointsAmong(
   const open = calm.filter(({ name }) => isOpenName(name, calm));
   if (calm.length < 2 || open.length === 0) return { setPoints: [], doubtful: [] };
   const parked = open.filter((column) => isParked(column, calm) || isStill(column, calm));
-  if (parked.length > 0 && parked.length < calm.length)
+  if (parked.length > 0 && parked.length < calm.length && areLikely(parked, calm, []))
     return { setPoints: parked.map(({ values }) => values), doubtful: [] };
-  const digits = calm.map(({ values }) => lastDigit(steadyValues(thinned(values))));
+  const digits = calm.map(({ values }) => lastDigit(values));
   // Off the lines however closely it is looked at, or up and down: measured.
   const wavers = new Set<OpenColumn>();
   const offOnce = new Set<OpenColumn>();
@@ -68,7 +64,7 @@ export function setPointsAmong(
         exactShare(values, digits[c] as number, { clock, places, holds }),
       );
       const found = exactColumns(calm, shares).filter((column) => open.includes(column));
-      if (found.length > 0 && found.length < calm.length && areLikely(found))
+      if (found.length > 0 && found.length < calm.length && areLikely(found, calm, shares))
         return { setPoints: found.map(({ values }) => values), doubtful: [] };
       calm.forEach((column, c) => {
         const isOff = !holds && (shares[c] as number) < WAVERING_SHARE;
@@ -80,9 +76,20 @@ export function setPointsAmong(
   return { setPoints: [], doubtful: doubtful.map(({ name }) => name) };
 }
 
-/** Without names, several set points are hardly likely; it is zones that run straight. */
-function areLikely(found: readonly OpenColumn[]): boolean {
-  return found.length === 1 || !found.some(({ name }) => /^column \d+$/.test(name));
+/** Several set points are hardly likely, nor is one of `T1`, `T2`, … unless the others waver throughout: it is zones that run straight. */
+function areLikely(
+  found: readonly OpenColumn[],
+  all: readonly OpenColumn[],
+  shares: readonly number[],
+): boolean {
+  const [only] = found;
+  if (only === undefined || found.length > 1) return false;
+  const isOther = (column: OpenColumn) => column !== only;
+  const isOfSeries =
+    stem(only.name) === "t" && all.some((other) => isOther(other) && stem(other.name) === "t");
+  const isOff = (column: OpenColumn, c: number) =>
+    (shares[c] ?? 1) < HARDLY_EVER || turnsOften(column.values);
+  return !isOfSeries || all.every((column, c) => !isOther(column) || isOff(column, c));
 }
 
 /** Names of thermocouples, of what they measure, and of their places in a kiln. */
@@ -218,81 +225,4 @@ function stem(name: string): string {
         .replace(/[([][^)\]]*[)\]]/g, "")
         .replace(/[\d\s_().-]+/g, "")
         .toLowerCase();
-}
-
-/** How closely the columns are looked at. */
-interface Grain {
-  readonly clock: Float64Array | null;
-  readonly places: number;
-  /** Whether runs that stay at one value count as well: on a hold a kiln wavers, its set point does not. */
-  readonly holds: boolean;
-}
-
-/** Share of the runs of places that lie on one line within the last digit; NaN of too few. */
-function exactShare(values: Float64Array, digit: number, { clock, places, holds }: Grain): number {
-  const stride = Math.max(1, Math.floor(values.length / places));
-  const length = values.length < 90 ? SHORT_RUN : RUN;
-  const reach = (length - 1) * stride;
-  let exact = 0;
-  let runs = 0;
-  let broken = 0;
-  let longest = 0;
-  for (let from = 0; from + reach < values.length; from += stride) {
-    const change = Math.abs((values[from + reach] as number) - (values[from] as number));
-    const moves = change > 1.5 * digit * (length - 1);
-    const off = moves || holds ? offLine(values, clock, { from, stride, reach }) : Number.NaN;
-    if (Number.isNaN(off)) continue;
-    runs++;
-    const isExact = off <= (moves ? 1.01 * digit : 1e-9);
-    if (isExact) exact++;
-    broken = isExact ? 0 : broken + 1;
-    if (broken > longest) longest = broken;
-  }
-  if (runs < LEAST_RUNS) return Number.NaN;
-  // A corner breaks the runs across it; beyond that a programme does not leave its lines.
-  return longest > length + 1 ? (exact / runs) * LONG_BREAK : exact / runs;
-}
-
-interface Run {
-  readonly from: number;
-  readonly stride: number;
-  readonly reach: number;
-}
-
-/** Largest departure of the places of a run from the line through its ends; NaN where one has no reading. */
-function offLine(values: Float64Array, clock: Float64Array | null, run: Run): number {
-  const { from, stride, reach } = run;
-  const timeOf = (row: number) => clock?.[row] ?? row;
-  const first = values[from] as number;
-  const slope = ((values[from + reach] as number) - first) / (timeOf(from + reach) - timeOf(from));
-  let most = 0;
-  for (let row = from + stride; row < from + reach; row += stride)
-    most = Math.max(
-      most,
-      Math.abs((values[row] as number) - first - slope * (timeOf(row) - timeOf(from))),
-    );
-  return most;
-}
-
-/** Readings that are looked at for the last digit. */
-const DIGIT_READINGS = 3000;
-
-function thinned(values: Float64Array): Float64Array {
-  const stride = Math.ceil(values.length / DIGIT_READINGS);
-  if (stride <= 1) return values;
-  const few = new Float64Array(Math.ceil(values.length / stride));
-  for (let i = 0; i < few.length; i++) few[i] = values[i * stride] as number;
-  return few;
-}
-
-/** What a log rounds to, from coarse to fine, with grids of whole degrees of the other scale. */
-function lastDigit(values: Float64Array): number {
-  const known = values.filter((value) => !Number.isNaN(value));
-  const isAll = (test: (value: number) => boolean) => known.every(test);
-  const isWhole = (value: number) => Math.abs(value - Math.round(value)) < 1e-4;
-  if (isAll((value) => isWhole((value - 32) / 1.8))) return 1.8;
-  for (const digit of [1, 0.5]) if (isAll((value) => isWhole(value / digit))) return digit;
-  if (isAll((value) => Math.abs((Math.round(value * 1.8 + 32) - 32) / 1.8 - value) < 0.051))
-    return 0.6;
-  return [0.1, 0.05, 0.01].find((digit) => isAll((value) => isWhole(value / digit))) ?? 0.001;
 }

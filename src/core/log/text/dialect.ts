@@ -4,6 +4,7 @@ import type { Decision, LogOptions, SplitQuoted } from "../LogReading.ts";
 import { beginsAsRow } from "./beginsAsRow.ts";
 import { cellKind, type DecimalMark } from "./cellKind.ts";
 import { cellSplitter, type SplitCells } from "./cells.ts";
+import { delimiterName } from "./delimiterName.ts";
 import { commonLength, dialectScore, isBodyLike } from "./dialectScore.ts";
 import { type FixedColumn, fixedColumns } from "./fixedColumns.ts";
 import { isGroupMark } from "./groupMark.ts";
@@ -41,19 +42,6 @@ const WINDOW_ROWS = 120;
 const MARK_ROWS = 1500;
 /** How close the score of single blanks may come to that of wider ones and still lose. */
 const FIXED_WIDTH_LEAD = 0.25;
-
-/** What a delimiter is called in front of a person. */
-export function delimiterName(delimiter: string): string {
-  const names: Readonly<Record<string, string>> = {
-    ",": "comma",
-    ";": "semicolon",
-    "\t": "tab",
-    "|": "bar",
-    " ": "runs of blanks",
-    "  ": "runs of two or more blanks",
-  };
-  return Object.hasOwn(names, delimiter) ? (names[delimiter] as string) : `"${delimiter}"`;
-}
 
 /**
  * Delimiter and decimal mark, decided together: the pair under which most cells of the body are
@@ -113,6 +101,9 @@ export function decideDialect(
   };
 }
 
+/** A row that begins with a number, and not with a word as a remark does. */
+const BEGINS_NUMBER = /^\s*"?[+-]?\d/;
+
 /**
  * The candidate with the best score; where each row is one number with a decimal comma, one that cuts
  * nothing, and where only a note stands behind some lone numbers, the one that cuts it off.
@@ -125,7 +116,7 @@ function bestOf(
   const first = candidates[0] as Candidate;
   if (options.delimiter !== undefined || options.decimal !== undefined) return first;
   const isLone = first.delimiter === "," && isLoneDecimals(records);
-  const isCut = (record: string) => beginsAsRow(record) && record.includes(first.delimiter);
+  const isCut = (record: string) => BEGINS_NUMBER.test(record) && record.includes(first.delimiter);
   const cutsNothing = isLone || !records.some(isCut);
   if (!cutsNothing) return first;
   const decimal = isLone ? "," : first.decimal;

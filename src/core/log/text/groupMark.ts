@@ -68,6 +68,11 @@ const SHAPES: Readonly<Record<DecimalMark, { grouped: RegExp; sure: RegExp }>> =
   ",": { grouped: /^[+-]?[1-9]\d{0,2}(?:,\d{3})+$/, sure: /^[+-]?[1-9]\d{0,2}(?:,\d{3})+\.\d*$/ },
 };
 
+/** No thousands begin with a nought: `0.000` is a decimal, and no cell that was cut off. */
+const LEADING_ZERO = /^[+-]?0[.,]/;
+/** Counts as more than the one cell that may have been cut off. */
+const SURELY = 2;
+
 function countCell(use: MarkUse, cell: string, mark: DecimalMark): void {
   if (!cell.includes(mark)) {
     const whole = cell.replace(/^[+-]/, "").split(/[.,]/)[0] ?? "";
@@ -82,5 +87,5 @@ function countCell(use: MarkUse, cell: string, mark: DecimalMark): void {
     const value = Number(cell.replaceAll(mark, ""));
     use.least = Math.min(use.least, value);
     use.greatest = Math.max(use.greatest, value);
-  } else use.decimal++;
+  } else use.decimal += LEADING_ZERO.test(cell) ? SURELY : 1;
 }

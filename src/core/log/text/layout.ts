@@ -138,6 +138,7 @@ function columnKinds(rows: readonly (readonly CellKind[])[]): readonly CellKind[
   const lengths = new Map<number, number>();
   for (const row of rows) lengths.set(row.length, (lengths.get(row.length) ?? 0) + 1);
   const width = [...lengths].reduce((a, b) => (b[1] > a[1] ? b : a), [0, 0])[0];
+  const full = fullRows(rows.filter((row) => row.length === width));
   return Array.from({ length: width }, (_, c) => {
     const counts: Record<CellKind, number> = {
       number: 0,
@@ -147,12 +148,21 @@ function columnKinds(rows: readonly (readonly CellKind[])[]): readonly CellKind[
       missing: 0,
       empty: 0,
     };
-    for (const row of rows) if (row.length === width) counts[row[c] ?? "empty"]++;
+    for (const row of full) counts[row[c] ?? "empty"]++;
     const numbers = counts.number + counts.grouped;
     if (numbers + counts.stamp + counts.text === 0) return counts.missing > 0 ? "missing" : "empty";
     if (counts.stamp >= numbers && counts.stamp >= counts.text) return "stamp";
     return numbers >= counts.text ? "number" : "text";
   });
+}
+
+/** Rows that are filled at least half as much as most: a remark with a number in it is not. */
+function fullRows(rows: readonly (readonly CellKind[])[]): readonly (readonly CellKind[])[] {
+  const filled = rows.map(
+    (row) => row.filter((kind) => isValue(kind) || kind === "missing").length,
+  );
+  const usual = [...filled].sort((a, b) => a - b)[filled.length >> 1] ?? 0;
+  return rows.filter((_, r) => (filled[r] as number) >= usual / 2);
 }
 
 /** A row belongs to the body when its cells are of their columns' kinds, with at least one value. */

@@ -1,7 +1,7 @@
 import type { Problem } from "../../problem.ts";
 
-/** Rows from which the use of commas can be judged. */
-const LEAST_ROWS = 10;
+/** Different rows from which the use of commas can be judged, without names above them and with. */
+const LEAST_ROWS = { bare: 10, named: 4 };
 /** Most digits behind a comma that a logger writes. */
 const MOST_DIGITS = 8;
 /** Different digits behind the commas from which they look like decimals rather than a switch. */
@@ -11,20 +11,22 @@ const LEAST_DIGITS = 5;
  * The problem of commas that stand both between cells and inside numbers, without quotes: then the
  * cells cannot be told apart. It shows in rows that have more cells than the header has names, or,
  * without a header, in whole numbers each followed by a column of as many digits in every row.
- * @param rows Cells of the body's rows of one length, cut at the commas.
+ * @param all Cells of the body's rows of one length, cut at the commas.
  * @param header Cells of the line above them; null without names.
  */
 export function looseCommas(
-  rows: readonly (readonly string[])[],
+  all: readonly (readonly string[])[],
   header: readonly string[] | null,
   name: string,
 ): Problem | null {
-  if (rows.length < LEAST_ROWS) return null;
+  const rows = differentRows(all);
+  if (rows.length < LEAST_ROWS.named) return null;
   const width = filledWidth(rows);
   const above = header === null ? 0 : header.findLastIndex((cell) => cell.trim() !== "") + 1;
   if (above >= width) return null;
   // A line above that has too few names even so is none of the names.
   const isHeader = above > 1 && pairsOf(rows, width, false) >= width - above;
+  if (!isHeader && rows.length < LEAST_ROWS.bare) return null;
   const names = isHeader ? above : 0;
   const pairs = pairsOf(rows, width, !isHeader);
   if (pairs === 0) return null;
@@ -37,6 +39,12 @@ export function looseCommas(
     expected: "another mark between cells, decimal points, or numbers in quotes",
     fix: "export the log again with semicolons between the cells; or say --delimiter , when no comma is a decimal one",
   };
+}
+
+/** Rows without those that only repeat the cells behind another one's time, as ends of scale do. */
+function differentRows(rows: readonly (readonly string[])[]): readonly (readonly string[])[] {
+  const seen = new Map(rows.map((row) => [row.slice(1).join(","), row]));
+  return [...seen.values()];
 }
 
 function filledWidth(rows: readonly (readonly string[])[]): number {

@@ -96,7 +96,7 @@ export function tableBuilder(form: TableForm): TableBuilder {
       const filled = fillRow(stores, split(text), { slot: rows & SLOT_MASK, decimal });
       if (filled.fits) misfits.fits();
       else misfits.found(line);
-      const isCounted = counts && filled.isBlankRow;
+      const isCounted = counts && (filled.isBlankRow || isLostReading(filled, text));
       if (filled.values === 0 && !isCounted)
         return leaveOut(text, line, "no number and no time in it");
       if (!filled.isReading && !isCounted)
@@ -120,6 +120,11 @@ export function tableBuilder(form: TableForm): TableBuilder {
       };
     },
   };
+}
+
+/** Whether a row without a value begins with a number all the same: a reading that cannot be read, and is counted. */
+function isLostReading({ values }: Filled, text: string): boolean {
+  return values === 0 && /^\s*"?[+-]?\d/.test(text);
 }
 
 function remarkReason(text: string, layout: Layout): string | null {

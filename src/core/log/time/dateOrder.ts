@@ -2,10 +2,18 @@ import { failed, ok, type Result } from "../../problem.ts";
 import { decision } from "../decision.ts";
 import type { Decision, LogOptions, LogSaid } from "../LogReading.ts";
 import { dateOf, dayNumber } from "./calendar.ts";
+import { hourJumpRow, isChangeDay } from "./changeHour.ts";
 import type { StampForm, Stamps } from "./stamps.ts";
 
 /** Orders in which the three fields of a date may stand. */
 type Order = "day-first" | "month-first" | "year-first";
+
+/** Dates of a log's rows, and their clock times. */
+export interface Dates {
+  readonly stamps: Stamps;
+  /** Seconds after midnight, row by row. */
+  readonly ofDay: Float64Array;
+}
 
 /** Turns a stamp's date into a day number, and says how that was decided. */
 export interface DateOrder {
@@ -40,7 +48,7 @@ const NAMES: Readonly<Record<Order, string>> = {
  * @returns the order, or `log/day-order` when the order told does not fit the dates.
  */
 export function decideDateOrder(
-  stamps: Stamps,
+  { stamps, ofDay }: Dates,
   preambleText: string,
   options: LogOptions,
 ): Result<DateOrder> {
@@ -54,7 +62,8 @@ export function decideDateOrder(
   const [only] = best;
   if (best.length === 1 && only !== undefined)
     return ok(ordered(only.order, settledBecause(trials, only), "certain"));
-  return ok(weighed(open, best, preambleText, stamps));
+  const change = summerTimeOrder({ stamps, ofDay }, best);
+  return ok(weighed(open, best, change ?? hintOf(open[0] as StampForm, preambleText, stamps)));
 }
 
 /** Dates where they change, in file order. */
@@ -142,12 +151,7 @@ function settledBecause(trials: readonly Trial[], best: Trial): string {
 }
 
 /** Chooses among orders that fit equally well; what is left open is only the calendar label. */
-function weighed(
-  open: readonly StampForm[],
-  best: readonly Trial[],
-  preambleText: string,
-  stamps: Stamps,
-): DateOrder {
+function weighed(open: readonly StampForm[], best: readonly Trial[], hint: Hint): DateOrder {
   const first = open[0] as StampForm;
   const orders = best.map((trial) => trial.order).filter((order) => isModern(first, order));
   const usable = orders.length > 0 ? orders : best.map((trial) => trial.order);
@@ -159,7 +163,6 @@ function weighed(
       "day and month are the same number, or only one order gives a likely year",
       "certain",
     );
-  const hint = hintOf(first, preambleText, stamps);
   const order = usable.includes(hint.order) ? hint.order : (lone as Order);
   const runner = usable.find((other) => other !== order) as Order;
   const label = (each: Order) => `${NAMES[each]}: ${dayText(dayUnder(first, each))}`;
@@ -175,11 +178,27 @@ function weighed(
   };
 }
 
-function hintOf(
-  first: StampForm,
-  preambleText: string,
-  stamps: Stamps,
-): { readonly order: Order; readonly because: string } {
+/** What speaks for an order, though it does not settle it. */
+interface Hint {
+  readonly order: Order;
+  readonly because: string;
+}
+
+/** The one order under which an hour's jump of the clock falls into a night when summer time changes; null of none or several. */
+function summerTimeOrder({ stamps, ofDay }: Dates, trials: readonly Trial[]): Hint | null {
+  const row = hourJumpRow(ofDay);
+  const form = stamps.forms[stamps.formOf[row] ?? -1];
+  if (form === undefined || form.order !== "open") return null;
+  const fitting = trials.filter(({ order }) => isChangeDay(dayUnder(form, order)));
+  const [only] = fitting;
+  if (fitting.length !== 1 || only === undefined) return null;
+  return {
+    order: only.order,
+    because: "the clock jumps by an hour, and only so in a night when summer time changes",
+  };
+}
+
+function hintOf(first: StampForm, preambleText: string, stamps: Stamps): Hint {
   for (const match of preambleText.matchAll(/(?<!\d)(\d{1,2})([-/.])(\d{1,2})\2\d{2,4}(?!\d)/g)) {
     if (Number(match[1]) > 12)
       return { order: "day-first", because: "a date above the table is written day first" };

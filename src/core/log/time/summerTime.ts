@@ -53,7 +53,7 @@ function isBackStep(
   form: { readonly step: number; readonly isNight: boolean },
 ): boolean {
   const passed = (times[at] as number) - (times[at - 1] as number);
-  if (passed < 0) return isBackByAnHour(times, at, form);
+  if (passed < 0 && isBackByAnHour(times, at, form)) return true;
   // Rows without a reading stand between the two, and the time is an hour less than so many steps.
   const apart = Math.abs((rows[at] as number) - (rows[at - 1] as number));
   const off = apart * form.step - HOUR - passed;

@@ -1,6 +1,7 @@
 import { failed, ok, type Result } from "../../problem.ts";
 import { decision } from "../decision.ts";
 import type { Decision, TimeKind } from "../LogReading.ts";
+import { shapeOf } from "../statistics.ts";
 import type { Column } from "../text/table.ts";
 import { DAY_SECONDS } from "./calendar.ts";
 import { isNewestFirst, runningClock } from "./clockSeconds.ts";
@@ -26,10 +27,11 @@ export function writtenTimes(place: WrittenPlace, query: TimeQuery): Result<RowT
 }
 
 function datedTimes(date: Column, clock: Column | null, query: TimeQuery): Result<RowTimes> {
-  const order = decideDateOrder(date.stamps, query.preamble.text, query.options);
+  const ofDay = clock === null ? new Float64Array(query.rowCount) : clock.stamps.seconds;
+  const { preamble, options } = query;
+  const order = decideDateOrder({ stamps: date.stamps, ofDay }, preamble.text, options);
   if (!order.ok) return order;
   const days = dayNumbers(date, order.value.dayOf, clock !== date);
-  const ofDay = clock === null ? new Float64Array(query.rowCount) : clock.stamps.seconds;
   const seconds = days;
   for (let i = 0; i < seconds.length; i++)
     seconds[i] = (days[i] as number) * DAY_SECONDS + (ofDay[i] as number);
@@ -42,7 +44,7 @@ function datedTimes(date: Column, clock: Column | null, query: TimeQuery): Resul
     doubt: null,
     decisions: [
       decision("time format", clock === null ? "dates, one a row" : formatOf(clock, true), {
-        ...dialSure(timeKind, half !== null, clock !== null && mayBeDial(clock.stamps)),
+        ...dialSure(timeKind, half !== null, clock !== null && mayBeDial(clock.stamps, seconds)),
         because: half === null ? (zoned ?? "every row is written so") : HALF_DIAL,
         ...(clock !== null && kindSays(half === null ? "clock-24h" : "clock-12h")),
       }),
@@ -126,12 +128,17 @@ function dialSure(
     : { confidence: "certain", runnerUp: null };
 }
 
-/** Whether clock times of more than eight different hours are all of 1 to 12, as on a dial without AM and PM. */
-function mayBeDial({ seconds, forms }: Stamps): boolean {
+/**
+ * Whether clock times are all of the hours 1 to 12, as on a dial without AM and PM, though more than
+ * eight different ones are seen, or the log goes on for more than half a day.
+ */
+function mayBeDial({ seconds: ofDay, forms }: Stamps, seconds: Float64Array): boolean {
   if (forms.some((form) => form.half !== null)) return false;
   const hours = new Set<number>();
-  for (const each of seconds) if (!Number.isNaN(each)) hours.add(Math.floor(each / 3600));
-  return hours.size > DIAL_HOURS && !hours.has(0) && [...hours].every((hour) => hour <= 12);
+  for (const each of ofDay) if (!Number.isNaN(each)) hours.add(Math.floor(each / 3600));
+  if (hours.has(0) || [...hours].some((hour) => hour > 12)) return false;
+  const { least, greatest } = shapeOf(seconds);
+  return hours.size > DIAL_HOURS || greatest - least > DAY_SECONDS / 2;
 }
 
 /** Different hours from which it is strange that none is 0 or beyond 12. Own choice. */
@@ -175,19 +182,15 @@ function elapsedBecause(clock: Column): string | null {
     )
   )
     return "its name says so";
-  const isFromZero = first.seconds <= (first.clockFields === 2 ? 60 : 5);
-  return isFromZero && !falls(clock.stamps) ? "it starts at zero and never falls" : null;
+  const known = seconds.filter((_, row) => (clock.stamps.formOf[row] as number) >= 0);
+  if (isNewestFirst(known)) known.reverse();
+  const isFromZero = (known[0] as number) <= (first.clockFields === 2 ? 60 : 5);
+  return isFromZero && !falls(known) ? "it starts at zero and never falls" : null;
 }
 
-function falls({ seconds, formOf }: Stamps): boolean {
-  let last = Number.NaN;
-  for (let i = 0; i < seconds.length; i++) {
-    if ((formOf[i] as number) < 0) continue;
-    // A smaller step back is a row out of order.
-    if ((seconds[i] as number) < last - DAY_SECONDS / 2) return true;
-    last = seconds[i] as number;
-  }
-  return false;
+/** Whether times go back by more than a row out of order does. */
+function falls(seconds: Float64Array): boolean {
+  return seconds.some((each, i) => each < (seconds[i - 1] ?? each) - DAY_SECONDS / 2);
 }
 
 /** What the option about the kind of time says of a decision. */
