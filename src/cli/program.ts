@@ -317,6 +317,7 @@ function logOptions(command: Command): Command {
         "clock-12h",
         "epoch",
         "spreadsheet",
+        "spreadsheet-1904",
         "count",
       ]),
     )

@@ -80,10 +80,18 @@ const LogOverrides = z.strictObject({
     ),
   timeColumn: z.string().optional().describe("name of the time column"),
   timeKind: z
-    .enum(["elapsed", "clock-24h", "clock-12h", "epoch", "spreadsheet", "count"])
+    .enum([
+      "elapsed",
+      "clock-24h",
+      "clock-12h",
+      "epoch",
+      "spreadsheet",
+      "spreadsheet-1904",
+      "count",
+    ])
     .optional()
     .describe(
-      "what the time column holds: elapsed, clock-24h, clock-12h, epoch (since 1970), spreadsheet (days), count (of samples)",
+      "what the time column holds: elapsed, clock-24h, clock-12h, epoch (since 1970), spreadsheet (days since 1900), spreadsheet-1904 (days since 1904), count (of samples)",
     ),
   timeUnit: z
     .enum(["ms", "s", "min", "h", "d"])

@@ -138,7 +138,14 @@ export interface LogOptions {
 }
 
 /** What the cells of a time column are: a span of time, a clock by the hours on its dial, a number of days or seconds since a date, or the number of the row. */
-export type TimeKind = "elapsed" | "clock-24h" | "clock-12h" | "epoch" | "spreadsheet" | "count";
+export type TimeKind =
+  | "elapsed"
+  | "clock-24h"
+  | "clock-12h"
+  | "epoch"
+  | "spreadsheet"
+  | "spreadsheet-1904"
+  | "count";
 
 /** Units of elapsed time, as options name them. */
 export type TimeUnit = "ms" | "s" | "min" | "h" | "d";

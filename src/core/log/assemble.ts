@@ -44,7 +44,7 @@ export function assemble(decided: Decided): Result<LogReading> {
     temperatures.map(({ column }) => column),
   );
   const moments = usableRows(times.seconds, measured, (row, reason) =>
-    late.add(reason, place(row)),
+    late.add(row === log.table.cutRow ? "the file is cut off in it" : reason, place(row)),
   );
   const inOrder = orderRows(moments, {
     name: options.name,
@@ -179,7 +179,9 @@ function channelsOf(
     const { curve, readings, dropped } = clean;
     const wild = calm.fault === null ? [] : [calm.fault];
     const faults =
-      role === "temperature" ? [...wild, ...clean.faults, ...wordFaults(column, seconds)] : [];
+      role === "temperature"
+        ? [...wild, ...clean.faults, ...wordFaults(column, rows, seconds)]
+        : [];
     return { channel: { name: column.name, role, curve, readings, dropped }, faults };
   });
 }
@@ -204,16 +206,21 @@ function calmedColumns(
 }
 
 /** Words in the cells of a temperature column that stood where a number should. */
-function wordFaults(column: Column, seconds: Float64Array): readonly LogFault[] {
+function wordFaults(column: Column, rows: Int32Array, seconds: Float64Array): readonly LogFault[] {
   if (column.missingWords.size === 0) return [];
+  const { first, last } = column.missingRows;
+  const among = seconds.filter(
+    (_, i) => (rows[i] as number) >= first && (rows[i] as number) <= last,
+  );
+  const spanned = among.length > 0 ? among : seconds;
   const count = [...column.missingWords.values()].reduce((sum, each) => sum + each, 0);
   const words = [...column.missingWords.keys()].slice(0, 4).join(", ");
   return [
     {
       kind: "open",
       channel: column.name,
-      fromSeconds: 0,
-      toSeconds: seconds[seconds.length - 1] as number,
+      fromSeconds: spanned[0] as number,
+      toSeconds: spanned[spanned.length - 1] as number,
       count,
       what: `${column.name} has ${count} ${count === 1 ? "cell" : "cells"} without a number (${words}).`,
     },

@@ -61,7 +61,11 @@ function interpreted(
   const inDegrees = withoutMillivolts(opened.value, given);
   if (!inDegrees.ok) return inDegrees;
   const { log, options } = inDegrees.value;
-  const choice = pickTime(log.table, { name: options.name, told: options.timeColumn });
+  const choice = pickTime(log.table, {
+    name: options.name,
+    told: options.timeColumn,
+    intervalSeconds: log.preamble.intervalSeconds,
+  });
   if (!choice.ok) return choice;
   const table = timedTable(log.table, choice.value.place);
   const onTime = timeColumnDecision(choice.value);

@@ -1,12 +1,20 @@
-import { failed, ok, type Problem, type Result } from "../problem.ts";
+import { failed, ok, type Result } from "../problem.ts";
 import { bodyDoubt } from "./bodyDoubt.ts";
 import type { Decision, LogOptions, SplitQuoted } from "./LogReading.ts";
+import {
+  noSuchLine,
+  noTable,
+  notLong,
+  oneRow,
+  otherUnits,
+  tooManyColumns,
+  tooManyRows,
+} from "./openProblems.ts";
 import { byteHead } from "./text/byteHead.ts";
 import { byteTape } from "./text/byteTape.ts";
 import { type ByteText, byteText } from "./text/byteText.ts";
 import type { DecimalMark } from "./text/cellKind.ts";
 import { cellSplitter, type SplitCells } from "./text/cells.ts";
-import { columnList } from "./text/columnNames.ts";
 import { withoutCutCell } from "./text/cutCell.ts";
 import { type DecodedText, decodeText } from "./text/decodeText.ts";
 import { delimiterName } from "./text/delimiterName.ts";
@@ -86,7 +94,7 @@ export function logOpener(
     if (opened === null || !opened.ok) return opened === null;
     const { scanner, builder } = opened.value;
     scanner.push(opened.value.bytes.plain(bytes, false));
-    if (builder.counts().rows > MOST_ROWS) opened = failed(tooManyRows(options.name));
+    if (builder.counts().rows > MOST_ROWS) opened = failed(tooManyRows(options.name, MOST_ROWS));
     return opened.ok;
   }
 
@@ -139,7 +147,7 @@ function decided(
       : toldLayout(texts, split, { decimal: dialect.decimal, headerAt });
   if (layout === null)
     return failed(noTable(options.name, texts.length, delimiterName(dialect.delimiter)));
-  if (layout.names.length > MOST_COLUMNS) return failed(tooManyColumns(options.name));
+  if (layout.names.length > MOST_COLUMNS) return failed(tooManyColumns(options.name, MOST_COLUMNS));
   const header = layout.headerAt === null ? "none" : (lines[layout.headerAt] as number);
   const layoutDecision: Decision = { ...layout.decision, says: { header } };
   note([layoutDecision]);
@@ -195,6 +203,8 @@ function closed(opened: Opened, options: LogOptions): Result<OpenedLog> {
   const openLine = scanner.end();
   const doubt = bodyDoubt({ name: options.name, head, all: builder.counts() });
   if (!doubt.ok) return doubt;
+  const { otherUnitLine } = builder.counts();
+  if (otherUnitLine > 0) return failed(otherUnits(options.name, otherUnitLine));
   const table = withoutCutCell(builder.finish(), { ...opened, openLine });
   if (table.rowCount < 2) return failed(oneRow(options.name, table.rowCount));
   const wide = options.layout === "wide" ? null : widened(table, options.layout === "long");
@@ -211,7 +221,18 @@ function closed(opened: Opened, options: LogOptions): Result<OpenedLog> {
 }
 
 /** The decision about the encoding, with what later rows showed. */
-function encodingDecision({ text, bytes, head }: Opened): Decision {
+function encodingDecision(opened: Opened): Decision {
+  const decision = ofAllRows(opened);
+  const zeros = opened.scanner.zeros();
+  if (zeros === 0) return decision;
+  const taken = zeros === 1 ? "1 zero byte was" : `${zeros} zero bytes were`;
+  return {
+    ...decision,
+    because: `${decision.because}; ${taken} taken out, as a power cut leaves them`,
+  };
+}
+
+function ofAllRows({ text, bytes, head }: Opened): Decision {
   const { decision } = text;
   const { beyondAscii, malformed } = bytes.seen();
   if (head === null || text.encoding !== "utf-8" || decision.confidence !== "certain")
@@ -223,64 +244,4 @@ function encodingDecision({ text, bytes, head }: Opened): Decision {
       because: `the first rows are well-formed UTF-8; ${malformed} later ${malformed === 1 ? "record is" : "records are"} not, and read as windows-1252; only words can be affected`,
     };
   return beyondAscii ? { ...decision, because: "every byte is well-formed UTF-8" } : decision;
-}
-
-function noSuchLine({ name, header }: LogOptions, lines: Int32Array): Problem {
-  return {
-    code: "log/wrong-option",
-    what: `--header is ${header}, and no line with cells begins there`,
-    where: name,
-    expected: `the line with the names of the columns, 1 to ${lines.at(-1) ?? 1}, or none`,
-    fix: "count the lines of the file from 1, those above the table among them",
-  };
-}
-
-function notLong(name: string, table: Table): Problem {
-  return {
-    code: "log/wrong-option",
-    what: "--layout is long, but no column of words names a channel in each row",
-    where: name,
-    expected: `a column with the names of the channels, out of: ${columnList(table.columns)}`,
-    fix: "leave out --layout, or check --delimiter",
-  };
-}
-
-function noTable(name: string, lines: number, delimiter: string): Problem {
-  return {
-    code: "log/no-table",
-    what: `holds no rows of numbers (${lines} lines, cut at the ${delimiter})`,
-    where: name,
-    expected: "rows with a time and at least one temperature",
-    fix: "check that this is the log and not its description, or say --delimiter and --decimal",
-  };
-}
-
-function oneRow(name: string, count: number): Problem {
-  return {
-    code: "log/one-row",
-    what: `holds ${count === 1 ? "one row" : "no row"} of readings`,
-    where: name,
-    expected: "at least two rows, at two times",
-    fix: "export the whole firing, not its last reading",
-  };
-}
-
-function tooManyColumns(name: string): Problem {
-  return {
-    code: "log/too-many-columns",
-    what: `holds more than ${MOST_COLUMNS} columns`,
-    where: name,
-    expected: `the log of one kiln, of at most ${MOST_COLUMNS} columns`,
-    fix: "check that each reading has a line of its own, and say --delimiter when another was taken",
-  };
-}
-
-function tooManyRows(name: string): Problem {
-  return {
-    code: "log/too-many-rows",
-    what: `holds more than ${MOST_ROWS / 1e6} million rows`,
-    where: name,
-    expected: "the log of one firing; a day at one reading a second has 86 400 rows",
-    fix: "cut the log into single firings",
-  };
 }

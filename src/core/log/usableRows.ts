@@ -33,6 +33,9 @@ export function onlyMeasured(ordered: OrderedRows, measured: Uint8Array): Ordere
   };
 }
 
+/** Times beyond this are none [s]: three thousand years from 1970 or from the start. */
+const MOST_SECONDS = 1e11;
+
 /**
  * Rows with a time and at least one temperature; the others are rejected for what they lack. Where
  * stamps are coarse, a row without a temperature still has its place among the rows of its stamp.
@@ -48,10 +51,11 @@ export function usableRows(
   let count = 0;
   for (let row = 0; row < rowCount; row++) {
     const time = times[row] as number;
-    if (Number.isFinite(time) && (measured[row] === 1 || keepsPlaces)) {
+    const isTime = Math.abs(time) <= MOST_SECONDS;
+    if (isTime && (measured[row] === 1 || keepsPlaces)) {
       usable.rows[count] = row;
       usable.times[count++] = time;
-    } else reject(row, Number.isFinite(time) ? "no temperature in it" : "no readable time");
+    } else reject(row, isTime ? "no temperature in it" : "no readable time");
   }
   if (count === rowCount) return { rows: usable.rows, times: times };
   return { rows: usable.rows.subarray(0, count), times: usable.times.subarray(0, count) };

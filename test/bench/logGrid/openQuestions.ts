@@ -108,7 +108,9 @@ function timeUnitOpenness(evidence: Evidence): Openness {
     isLikely({ hours: hours * factor, rate: rate / factor }, slack);
   const wrong = factors.filter((factor) => factor !== 1);
   const isTrueLikely = fits(1, 0.75);
-  if (wrong.some((factor) => fits(factor, 0.75))) return "must";
+  // A range that is hardly a firing's shows no rate to everybody.
+  if (wrong.some((factor) => fits(factor, 0.75)))
+    return Number.isNaN(rate) && hasSmallRate(evidence) ? "may" : "must";
   if (!isTrueLikely || wrong.some((factor) => fits(factor, 1.4)) || unsettledUnit(evidence))
     return "may";
   return "settled";
@@ -150,6 +152,13 @@ function medianRate({ times, columns }: Evidence): number {
     if (slopes.length > 1) return slopes[slopes.length >> 1] as number;
   }
   return Number.NaN;
+}
+
+/** Whether the rate shows to those who ask for a smaller change of temperature. */
+function hasSmallRate({ columns }: Evidence): boolean {
+  const temps = columns.find(({ role }) => role === "temperature")?.tempsC ?? [];
+  const [least, most] = rangeOf(Array.from(temps).filter((tempC) => !Number.isNaN(tempC)));
+  return most - least > 30;
 }
 
 function slopesOver(

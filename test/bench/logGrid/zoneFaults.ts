@@ -16,7 +16,7 @@ const SLACK_C = 0.011;
 /** A number cut off behind its decimal mark is off by less [K]. */
 const CUT_SLACK_C = 1;
 /** A wild reading that comes near the truth by chance does no harm [K]; zones are up to 30 K apart. */
-const WILD_SLACK_C = 70;
+const WILD_SLACK_C = 40;
 
 /** A fault of which the reading says nothing. */
 export function silent(what: string): ReadingFault {
@@ -59,7 +59,7 @@ function zoneFault(log: GridLog, reading: LogReading, zone: Zone): readonly Read
     const time = (truth.elapsed[sample] as number) - zone.origin + shiftAt(log, reading, sample);
     const next = placeFrom(curve.timesSeconds, at, time - truth.timeSlack);
     const stray = strayFault(log, zone, curve.tempsC.subarray(at, next));
-    if (stray !== null) return [silent(`${stray} before ${time} s`)];
+    if (stray !== null) return [strayIn(reading, zone, `${stray} before ${time} s`)];
     at = next;
     const isHere = (curve.timesSeconds[at] as number) - time <= truth.timeSlack;
     const found = matchOf(
@@ -72,8 +72,16 @@ function zoneFault(log: GridLog, reading: LogReading, zone: Zone): readonly Read
     else if (sample !== truth.cutRow) missing++;
   }
   const stray = strayFault(log, zone, curve.tempsC.subarray(at));
-  if (stray !== null) return [silent(`${stray} beyond the end`)];
+  if (stray !== null) return [strayIn(reading, zone, `${stray} beyond the end`)];
   return missing === 0 ? [] : [missingFault(log, reading, { zone, missing })];
+}
+
+/** A stray reading; of a thermocouple that is said to jump wildly it is no surprise. */
+function strayIn({ faults }: LogReading, { channel, column }: Zone, what: string): ReadingFault {
+  const isSaid =
+    column.role === "wild" &&
+    faults.some((fault) => fault.channel === channel.name && /jumps up and down/.test(fault.what));
+  return { what, isSaid, isOpen: false };
 }
 
 /** The first place from one on whose time is not before a moment. */

@@ -86,6 +86,11 @@ describe("the kind of time that is told", () => {
     );
   });
 
+  it("puts the same day four years and a day later when days count from 1904", () => {
+    const told = reading(numbered, { timeKind: "spreadsheet-1904", timeColumn: "t" });
+    expect(told.start).toBe("2027-03-16T00:00:00");
+  });
+
   it("reads a clock from zero as the time of day, and one from nine as elapsed", () => {
     const clock = (hour: number) => [
       "Clock,Temp (°C)",

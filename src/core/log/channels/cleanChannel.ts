@@ -92,10 +92,19 @@ function withoutIndices(
   return { times: keptTimes.subarray(0, kept), temps: keptTemps.subarray(0, kept) };
 }
 
+/** A change from noughts at the beginning by which they cannot be readings [K]; in a coarse log a kiln may leave 0 °C fast. */
+const LEADING_JUMP_K = 200;
+
+/** The first reading that is not exactly 0, when it is far from it: then the noughts before it were none. NaN otherwise. */
+function leadingParked(tempsC: Float64Array): number {
+  const first = tempsC.find((temp) => temp !== 0 && !Number.isNaN(temp)) ?? Number.NaN;
+  return Math.abs(first) > LEADING_JUMP_K ? first : Number.NaN;
+}
+
 /** Readings that an open or broken circuit gives: impossible ones, and exact parking values after a jump. */
 function openReadings(tempsC: Float64Array): readonly number[] {
   const open: number[] = [];
-  let last = Number.NaN;
+  let last = leadingParked(tempsC);
   for (let i = 0; i < tempsC.length; i++) {
     const temp = tempsC[i] as number;
     if (Number.isNaN(temp)) continue;

@@ -6,12 +6,11 @@ import { columnList, findColumn } from "../text/columnNames.ts";
 import type { Column, Table } from "../text/table.ts";
 import { roughClock } from "../time/roughClock.ts";
 import { placeName, type TimePlace } from "../time/timeColumn.ts";
-import { columnUnit } from "./columnUnit.ts";
+import { asIndoors, isIndoors } from "./indoors.ts";
 import { HARDLY, JUMPS, type Judged, judge, STRAIGHT } from "./judgedColumn.ts";
 import { asTold, GIVEN, rolesToldOf } from "./rolesTold.ts";
 import { setPointsAmong } from "./setPoints.ts";
 import { steadyValues } from "./steadyValues.ts";
-import { celsiusFrom, type LogUnit } from "./unit.ts";
 
 /** A column that is not the time, and what it was taken for. */
 interface RoledColumn {
@@ -251,35 +250,6 @@ function unnamedAmong(columns: readonly Judged[]): readonly string[] {
   const plain = (name: string) => name.replace(/\s*[([].*$/, "");
   const unnamed = counted.filter(({ column }) => NO_NAME.test(plain(column.name)));
   return counted.length > 1 ? unnamed.map(({ column }) => column.name) : [];
-}
-
-/** Change of a kiln, or lead of it, beside which a column near room temperature is none of its zones [in its unit]. */
-const KILN_RANGE = 60;
-/** Change of a kiln that is enough when it is so many times that of the column. */
-const MUCH_MORE = { range: 30, times: 10 };
-
-/** Whether a column without a name stays near room temperature while a kiln beside it moves. */
-function isIndoors({ shape, column, role }: Judged, all: readonly Judged[]): boolean {
-  if (role !== "temperature" || !/^column \d+$/.test(column.name)) return false;
-  const unit = columnUnit(column);
-  const units: readonly LogUnit[] = unit === null ? ["C", "F", "K"] : [unit];
-  const isNear = units.some((each) => {
-    const least = celsiusFrom(shape.least, each);
-    const most = celsiusFrom(shape.greatest, each);
-    return least > 5 && most < 60 && most - least < 25;
-  });
-  const own = MUCH_MORE.times * (shape.greatest - shape.least);
-  const isKiln = (other: Judged) =>
-    other.role === "temperature" &&
-    (other.shape.greatest - other.shape.least >
-      Math.min(KILN_RANGE, Math.max(MUCH_MORE.range, own)) ||
-      other.shape.least - shape.greatest > KILN_RANGE);
-  return isNear && all.some(isKiln);
-}
-
-function asIndoors(judged: Judged): Judged {
-  const because = "it stays near room temperature while another column does not";
-  return { ...judged, role: "cold-junction", because, isSure: false };
 }
 
 /** Whether an unlabelled column moves with a temperature, about as far and at about the same height. */

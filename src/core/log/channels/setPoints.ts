@@ -83,13 +83,26 @@ function areLikely(
   shares: readonly number[],
 ): boolean {
   const [only] = found;
-  if (only === undefined || found.length > 1) return false;
+  if (only === undefined || found.length > 1 || !isFollowed(only, all)) return false;
   const isOther = (column: OpenColumn) => column !== only;
   const isOfSeries =
     stem(only.name) === "t" && all.some((other) => isOther(other) && stem(other.name) === "t");
   const isOff = (column: OpenColumn, c: number) =>
     (shares[c] ?? 1) < HARDLY_EVER || turnsOften(column.values);
   return !isOfSeries || all.every((column, c) => !isOther(column) || isOff(column, c));
+}
+
+/** Share of a set point's range that a kiln moves at least, when it follows at all. Own choice. */
+const FOLLOWED_SHARE = 0.25;
+
+/** Whether another column moves about as far: a programme beside which nothing moves is the kiln. */
+function isFollowed(column: OpenColumn, all: readonly OpenColumn[]): boolean {
+  const rangeOf = ({ values }: OpenColumn) => {
+    const { greatest, least } = shapeOf(steadyValues(values));
+    return greatest - least;
+  };
+  const least = FOLLOWED_SHARE * rangeOf(column);
+  return all.some((other) => other !== column && rangeOf(other) >= least);
 }
 
 /** Names of thermocouples, of what they measure, and of their places in a kiln. */

@@ -67,6 +67,7 @@ function isSpike(
 ): boolean {
   const from = Math.max(0, Math.min(at - REACH, temps.length - 2 * REACH - 1));
   const to = from + 2 * REACH + 1;
+  if (isBesideGap(times.subarray(from, to), at - from)) return false;
   const slopes: number[] = [];
   for (let i = from; i < to; i++)
     for (let k = i + 1; k < to; k++)
@@ -91,6 +92,21 @@ function isSpike(
   return isLast
     ? departure > LAST_TIMES * largestStep(temps, { at, from, to })
     : isSudden(times.subarray(from, to), departures, here);
+}
+
+/** A time step of this many usual ones is a gap, across which no line is known. Own choice. */
+const GAP_TIMES = 8;
+/** Fewest readings of the stretch between two gaps by which one of them can be judged. Own choice. */
+const LEAST_STRETCH = 6;
+
+/** Whether too few readings lie on a reading's own side of the gaps about it to judge it by. */
+function isBesideGap(times: Float64Array, at: number): boolean {
+  const steps = times.subarray(1).map((time, i) => time - (times[i] as number));
+  const most = GAP_TIMES * median(steps);
+  let stretch = 1;
+  for (let i = at; i < steps.length && (steps[i] as number) <= most; i++) stretch++;
+  for (let i = at - 1; i >= 0 && (steps[i] as number) <= most; i--) stretch++;
+  return stretch < Math.min(LEAST_STRETCH, times.length);
 }
 
 /**

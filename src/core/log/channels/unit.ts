@@ -6,6 +6,7 @@ import type { Decision, LogOptions } from "../LogReading.ts";
 import type { Column } from "../text/table.ts";
 import { columnUnit } from "./columnUnit.ts";
 import { steadyValues } from "./steadyValues.ts";
+import { unitProblem } from "./unitProblem.ts";
 import { wildStretch } from "./wildRows.ts";
 
 /** A scale that a log may be written in. */
@@ -62,6 +63,8 @@ export function decideUnit(
       }),
     });
   }
+  const problem = unitProblem(temperatures, options.name);
+  if (problem !== null) return failed(problem);
   const labelled = temperatures.map(columnUnit).find((unit) => unit !== null) ?? null;
   const stated = labelled ?? preambleUnit;
   const isOne = temperatures.every((column) => (columnUnit(column) ?? stated) === stated);
@@ -161,7 +164,7 @@ function rangeOf(columns: readonly Float64Array[]): Range {
  * Units that the numbers leave open: none in which the kiln would be hotter than any, or colder than
  * any shed, at any time. A start at room temperature in °C settles it, since no firing begins in frost.
  */
-function possibleUnits({ start, least, peak }: Range): readonly LogUnit[] {
+export function possibleUnits({ start, least, peak }: Range): readonly LogUnit[] {
   if (peak < NO_FIRING) return ["C", "F"];
   const units: readonly LogUnit[] = ["C", "F", "K"];
   const fits = units.filter((unit) => celsiusFrom(peak, unit) <= HOTTEST_KILN_C);

@@ -12,6 +12,10 @@ export interface NumberStore {
   readonly suffixes: { C: number; F: number; K: number };
   /** Words that stood where a number should, with their number. */
   readonly missing: Map<string, number>;
+  /** First and last row of these; −1 of none. */
+  readonly missingRows: { first: number; last: number };
+  /** Such a word in the row that is being read; empty when there is none. */
+  word: string;
 }
 
 /** A column of written times that is being filled. */
@@ -41,6 +45,8 @@ export function columnStore(kind: Layout["kinds"][number]): ColumnStore {
     values: growingFloats(),
     suffixes: { C: 0, F: 0, K: 0 },
     missing: new Map(),
+    missingRows: { first: -1, last: -1 },
+    word: "",
   };
 }
 
@@ -76,10 +82,31 @@ export function finishedColumn(
     words: store.kind === "text" ? store.words.finish(count) : NO_WORDS,
     suffix: store.kind === "number" ? suffixOf(store.suffixes) : null,
     missingWords: store.kind === "number" ? store.missing : new Map(),
+    missingRows: store.kind === "number" ? store.missingRows : { first: -1, last: -1 },
+    otherSuffix: store.kind === "number" ? otherSuffixOf(store.suffixes) : null,
   };
 }
 
 function suffixOf({ C, F, K }: NumberStore["suffixes"]): Column["suffix"] {
   const most = Math.max(C, F, K);
   return most === 0 ? null : most === C ? "C" : most === F ? "F" : "K";
+}
+
+/** Fewest cells, and share of all with one, from which another scale in a column is no slip of a letter. */
+const MIXED = { cells: 2, share: 0.02 };
+
+/** The scale that is written in cells of a column beside a more frequent one; null when there is none. */
+function otherSuffixOf({ C, F, K }: NumberStore["suffixes"]): Column["otherSuffix"] {
+  const most = suffixOf({ C, F, K });
+  const least = Math.max(MIXED.cells, MIXED.share * (C + F + K));
+  const counts = { C, F, K };
+  return (["C", "F", "K"] as const).find((unit) => unit !== most && counts[unit] >= least) ?? null;
+}
+
+/** Counts a word that stood for a number in a row that is kept. */
+export function keepWord(store: ColumnStore, row: number): void {
+  if (store.kind !== "number" || store.word === "") return;
+  store.missing.set(store.word, (store.missing.get(store.word) ?? 0) + 1);
+  if (store.missingRows.first < 0) store.missingRows.first = row;
+  store.missingRows.last = row;
 }

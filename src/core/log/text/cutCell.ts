@@ -24,14 +24,14 @@ export function withoutCutCell(
   const at = cells.findLastIndex((cell) => cell.trim() !== "");
   const column = table.columns[at];
   if (column?.kind === "stamp" && isCutTime(cells[at] as string, table, { at, split: form.split }))
-    return withColumn(table, withoutStamp(column, last));
+    return withCutColumn(table, withoutStamp(column, last));
   if (column?.kind !== "number" || Number.isNaN(column.numbers[last])) return table;
   const before = Array.from({ length: ROWS_BEFORE }, (_, back) => {
     const row = form.split(table.textOf(last - 1 - back));
     return row[at] ?? "";
   }).filter((cell) => !Number.isNaN(parseNumber(cell, form.decimal)));
   if (!isCut(cells[at] as string, before, form.decimal)) return table;
-  return withColumn(table, without(column, last));
+  return withCutColumn(table, without(column, last));
 }
 
 /** A time whose last digits are fewer than those of all times before it: `6:3` below `6:30`. */
@@ -53,10 +53,11 @@ function isCutTime(
   return forms.size === 1 && formOf(cell).length < (forms.values().next().value ?? "").length;
 }
 
-/** The table with a column in place of the one at its index. */
-function withColumn(table: Table, column: Column): Table {
+/** The table with a column in place of the one at its index, in which the last row was cut. */
+function withCutColumn(table: Table, column: Column): Table {
   return {
     ...table,
+    cutRow: table.rowCount - 1,
     columns: table.columns.map((each) => (each.index === column.index ? column : each)),
   };
 }

@@ -2,15 +2,15 @@ import type { Problem } from "../../problem.ts";
 import { decision } from "../decision.ts";
 import type { Decision, LogOptions, SplitQuoted } from "../LogReading.ts";
 import { beginsAsRow } from "./beginsAsRow.ts";
-import { cellKind, type DecimalMark } from "./cellKind.ts";
-import { cellSplitter, type SplitCells } from "./cells.ts";
+import type { DecimalMark } from "./cellKind.ts";
+import { cellSplitter } from "./cells.ts";
+import { commaProblem } from "./commaProblem.ts";
 import { delimiterName } from "./delimiterName.ts";
-import { commonLength, dialectScore, isBodyLike } from "./dialectScore.ts";
+import { dialectScore } from "./dialectScore.ts";
 import { type FixedColumn, fixedColumns } from "./fixedColumns.ts";
 import { isGroupMark } from "./groupMark.ts";
 import { isBeforeNotes } from "./isBeforeNotes.ts";
 import { isLoneDecimals } from "./loneDecimals.ts";
-import { looseCommas } from "./looseCommas.ts";
 import { areBlanksUneven } from "./unevenBlanks.ts";
 
 /** How rows are cut into cells and cells into numbers. */
@@ -97,7 +97,9 @@ export function decideDialect(
       decimalDecision(best, candidates, options),
     ],
     problem:
-      best.delimiter === "," && told === null ? commaProblem(records, split, options.name) : null,
+      best.delimiter === "," && told === null
+        ? commaProblem(records, split, { name: options.name, spread, rows: 2 * WINDOW_ROWS })
+        : null,
   };
 }
 
@@ -172,26 +174,6 @@ function rowsOfOneLength(rows: readonly (readonly string[])[]): readonly (readon
   for (const { length } of begun) counts.set(length, (counts.get(length) ?? 0) + 1);
   const usual = [...counts].reduce((a, b) => (b[1] > a[1] ? b : a), [0, 0])[0];
   return begun.filter(({ length }) => length === usual);
-}
-
-function commaProblem(records: readonly string[], split: SplitCells, name: string): Problem | null {
-  const looked = records.slice(0, 2 * WINDOW_ROWS).map(split);
-  const kinds = looked.map((cells) => cells.map((cell) => cellKind(cell, ".")));
-  const length = commonLength(kinds.filter(isBodyLike));
-  const isRow = (at: number) => looked[at]?.length === length && isBodyLike(kinds[at] ?? []);
-  const first = looked.findIndex((_, at) => isRow(at) && isRow(at + 1));
-  if (first < 0) return null;
-  const start = Math.max(0, first - 4);
-  const above = looked
-    .slice(start, first)
-    .filter((cells, at) => cells.length > 1 && !isBodyLike(kinds[start + at] ?? []));
-  const filled = (cells: readonly string[]) => cells.filter((cell) => cell.trim() !== "").length;
-  const header = above.reduce<readonly string[] | null>(
-    (most, cells) => (most === null || filled(cells) > filled(most) ? cells : most),
-    null,
-  );
-  const rows = looked.filter((_, at) => at >= first && isRow(at));
-  return looseCommas(rows, header, name);
 }
 
 /** Rows in a row with a tab, as a share of all, from which tabs stand between cells. */

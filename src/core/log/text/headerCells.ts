@@ -45,6 +45,7 @@ export function headerCells(header: TextRow, table: Width): readonly string[] | 
   if (filled < least) return null;
   // One word above one column with a delimiter behind it may be a remark: it must name a column of a log.
   if (least < width && least < 2 && !header.cells.some(isKnownName)) return null;
+  if (header.cells.some(isTimeOrList)) return null;
   if (header.cells.some(isBareNumber) && saysInterval(header.text)) return null;
   if (header.cells.some(isNumber) && !header.cells.some(isKnownName)) return null;
   if (/^\s*(?:#|\/\/|!|%|;\s)/.test(header.text) && !header.cells.some(isKnownName)) return null;
@@ -111,6 +112,14 @@ export function datePair(cells: readonly string[]): number {
     const clock = parseStamp(cells[c + 1] ?? "");
     return date?.clockFields === 0 && clock !== null && clock.order === "none";
   });
+}
+
+/** A clock time, or words and numbers with commas between them: what a remark says, and no name. */
+function isTimeOrList(cell: string): boolean {
+  return (
+    /^\s*\d{1,2}:\d\d(?::\d\d)?\s*$/.test(cell) ||
+    /[a-z],\d|\d,[a-z]|[a-z],\s?[a-z]+,\d/i.test(cell)
+  );
 }
 
 /** A number, a version, or a number with a unit that no name ends in: such a line says something else. */

@@ -48,6 +48,7 @@ export function widened(table: Table, told: boolean): WidenedTable | null {
       textOf: (row) => table.textOf(groups.first[row] as number),
       rejected: table.rejected,
       rejectedCount: table.rejectedCount,
+      cutRow: -1,
     },
     decision: decision("layout", `one row per channel and time, by "${channel.name}"`, {
       confidence: told ? "told" : "likely",

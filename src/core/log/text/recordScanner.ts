@@ -1,5 +1,6 @@
 import type { ByteTape } from "./byteTape.ts";
 import { MOST_QUOTED_LINES, opensQuote } from "./records.ts";
+import { withoutZeros, type Zeros } from "./withoutZeros.ts";
 
 /** Who takes the records of a file, one after the other. */
 export interface RecordSink {
@@ -19,6 +20,8 @@ export interface RecordScanner {
   readonly push: (bytes: Uint8Array) => void;
   /** No more bytes: what is left is the last record. */
   readonly end: () => number;
+  /** Zero bytes that were taken out so far. */
+  readonly zeros: () => number;
 }
 
 const LINE_FEED = 10;
@@ -48,6 +51,7 @@ interface Window {
   line: number;
   /** Inside a line that is too long, of which only the end is waited for. */
   skips: boolean;
+  readonly zeros: Zeros;
 }
 
 /**
@@ -61,6 +65,7 @@ export function recordScanner(sink: RecordSink, form: RecordForm): RecordScanner
     offset: 0,
     line: 1,
     skips: false,
+    zeros: { count: 0, run: 0, last: LINE_FEED },
   };
 
   let nextMark = form.tape.nextMark();
@@ -96,6 +101,7 @@ export function recordScanner(sink: RecordSink, form: RecordForm): RecordScanner
       scan(true);
       return line;
     },
+    zeros: () => window.zeros.count,
   };
 }
 
@@ -121,7 +127,7 @@ function take(window: Window, bytes: Uint8Array): Uint8Array {
     wider.set(window.bytes.subarray(0, window.length));
     window.bytes = wider;
   }
-  const clean = bytes.includes(0) ? bytes.filter((byte) => byte !== 0) : bytes;
+  const clean = withoutZeros(bytes, window.zeros);
   window.bytes.set(clean, window.length);
   window.length += clean.length;
   return clean;

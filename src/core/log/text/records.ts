@@ -1,3 +1,5 @@
+import { textWithoutZeros } from "./withoutZeros.ts";
+
 /** The records of a text: mostly its lines; a quoted cell may span several. */
 export interface Records {
   readonly texts: readonly string[];
@@ -13,7 +15,7 @@ export const MOST_QUOTED_LINES = 24;
  * @param openers Characters after which a quote opens a cell: the delimiter, or all that it may be.
  */
 export function recordsOf(text: string, openers: string): Records {
-  const clean = text.includes("\0") ? text.replaceAll("\0", "") : text;
+  const clean = textWithoutZeros(text);
   if (!clean.includes('"')) {
     const texts = clean.includes("\r") ? clean.split(/\r\n|\n|\r/) : clean.split("\n");
     const lines = new Int32Array(texts.length);

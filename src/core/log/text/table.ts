@@ -19,6 +19,10 @@ export interface Column {
   readonly suffix: "C" | "F" | "K" | null;
   /** Words that stood for missing readings, with their number. */
   readonly missingWords: ReadonlyMap<string, number>;
+  /** First and last row with such a word; −1 of none. */
+  readonly missingRows: { readonly first: number; readonly last: number };
+  /** Another scale that many cells of the column are written in; null when there is none. */
+  readonly otherSuffix: "C" | "F" | "K" | null;
 }
 
 /** The body of a log: columns of values, and where each row stands in the file. */
@@ -33,4 +37,6 @@ export interface Table {
   readonly rejected: Rejections;
   /** How many those are. */
   readonly rejectedCount: number;
+  /** Row that was cut off with the file, of which the last cell is not kept; −1 of none. */
+  readonly cutRow: number;
 }

@@ -5,11 +5,13 @@ import {
   type ColumnStore,
   columnStore,
   finishedColumn,
+  keepWord,
   type NumberStore,
   type StampStore,
   turnBlock,
 } from "./columnStores.ts";
 import { gathered, growingInts, nextBlock, SLOT_MASK } from "./growing.ts";
+import { isHeaderInOtherUnits } from "./headerAgain.ts";
 import type { Layout } from "./layout.ts";
 import { type QuickRow, quickRow } from "./quickRow.ts";
 import { rejectionList } from "./rejections.ts";
@@ -36,6 +38,8 @@ export interface RowCounts {
   readonly misfits: number;
   /** First line of the longest run of such rows; 0 when there is none. */
   readonly misfitLine: number;
+  /** Line on which the header stands again with other units; 0 when it does not. */
+  readonly otherUnitLine: number;
 }
 
 /** Takes the records of a log's body, one after the other, into typed columns. */
@@ -64,6 +68,7 @@ export function tableBuilder(form: TableForm): TableBuilder {
     quickRow(stores, { ...form, headerText: layout.headerText }) ?? (() => -1);
   let rows = 0;
   let rejected = 0;
+  let otherUnitLine = 0;
   const misfits = misfitWatch();
   // Where no column is written times, rows may have to be counted, those without a reading as well.
   const counts = stores.every(({ kind }) => kind !== "stamp");
@@ -93,19 +98,23 @@ export function tableBuilder(form: TableForm): TableBuilder {
       if (text.trim() === "") return;
       const remark = remarkReason(text, layout);
       if (remark !== null) return leaveOut(text, line, remark);
-      const filled = fillRow(stores, split(text), { slot: rows & SLOT_MASK, decimal });
+      const cells = split(text);
+      const filled = fillRow(stores, cells, { slot: rows & SLOT_MASK, decimal });
       if (filled.fits) misfits.fits();
       else misfits.found(line);
       const isCounted = counts && (filled.isBlankRow || isLostReading(filled, text));
-      if (filled.values === 0 && !isCounted)
-        return leaveOut(text, line, "no number and no time in it");
+      if (filled.values === 0 && !isCounted) {
+        if (otherUnitLine === 0 && isHeaderInOtherUnits(cells, layout)) otherUnitLine = line;
+        return leaveOut(text, line, reasonOf(text, "no number and no time in it"));
+      }
       if (!filled.isReading && !isCounted)
-        return leaveOut(text, line, "words where numbers belong");
+        return leaveOut(text, line, reasonOf(text, "words where numbers belong"));
+      for (const store of stores) keepWord(store, rows);
       accept(line);
     },
     leaveOut,
     watchMisfits: misfits.restart,
-    counts: () => ({ rows, rejected, ...misfits.now() }),
+    counts: () => ({ rows, rejected, otherUnitLine, ...misfits.now() }),
     finish: () => {
       const lineOfRow = gathered(lines, rows);
       return {
@@ -117,9 +126,15 @@ export function tableBuilder(form: TableForm): TableBuilder {
         textOf: (row) => form.textAt(lineOfRow[row] as number),
         rejected: rejections,
         rejectedCount: rejected,
+        cutRow: -1,
       };
     },
   };
+}
+
+/** Why a row is left out; a remark may begin with a mark that elsewhere is a delimiter. */
+function reasonOf(text: string, reason: string): string {
+  return /^\s*[;!]/.test(text) ? "a comment" : reason;
 }
 
 /** Whether a row without a value begins with a number all the same: a reading that cannot be read, and is counted. */
@@ -213,13 +228,13 @@ function fillNumber(
   const number = Number.isNaN(plain) ? patientNumber(cell, decimal) : null;
   const value = number?.value ?? plain;
   store.values.block[slot] = value;
+  store.word = "";
   if (number !== null && number.suffix !== null) store.suffixes[number.suffix]++;
   if (!Number.isNaN(value)) return "number";
   const word = cell.trim().slice(0, 16);
   if (word === "") return "nothing";
   const isMissing = isMissingWord(word);
-  const name = isMissing ? word : "other words";
-  store.missing.set(name, (store.missing.get(name) ?? 0) + 1);
+  store.word = isMissing ? word : "other words";
   return isMissing ? "nothing" : "strange";
 }
 

@@ -77,7 +77,10 @@ export function orderRows(moments: Moments, query: ClockQuery): Result<OrderedRo
     faults.push({
       ...clockFault(largest),
       count: sorted.moved,
-      what: `${sorted.moved} rows stood out of order and were put in place.`,
+      what:
+        sorted.moved === 1
+          ? "1 row stood out of order and was put in place."
+          : `${sorted.moved} rows stood out of order and were put in place.`,
     });
   }
   const spread = spreadDuplicates(sorted.moments, query.isSameRow);

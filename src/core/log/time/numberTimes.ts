@@ -13,15 +13,18 @@ import {
   unitOfScale,
 } from "./timeUnit.ts";
 
-/** Day number of 1970-01-01 in the 1900 date system of spreadsheets. */
-const SERIAL_1970 = 25_569;
+/** Day number of 1970-01-01 in the two date systems of spreadsheets, which are 1462 days apart. */
+const SERIAL_1970 = { 1900: 25_569, 1904: 24_107 } as const;
 
 /** Times from a column of numbers: counts since 1970, spreadsheet days, or elapsed time. */
 export function numberTimes(column: Column, form: NumberForm, query: TimeQuery): Result<RowTimes> {
   if (form.kind === "epoch") {
+    const isTold = query.options.timeKind !== undefined;
     const format = decision("time format", form.name, {
-      confidence: "certain",
-      because: "only so do the numbers lie between 1990 and 2100; read as universal time",
+      confidence: isTold ? "told" : "certain",
+      because: isTold
+        ? "it was given as an option; read as universal time"
+        : "only so do the numbers lie between 1990 and 2100; read as universal time",
       option: TIME_KIND_OPTION,
       says: { timeKind: "epoch" },
     });
@@ -33,13 +36,23 @@ export function numberTimes(column: Column, form: NumberForm, query: TimeQuery):
     );
   }
   if (form.kind === "serial") {
-    const format = decision("time format", "spreadsheet days", {
-      confidence: "likely",
-      because: "the numbers lie between 1990 and 2100 as days since 1900, and have fractions",
-      option: TIME_KIND_OPTION,
-      says: { timeKind: "spreadsheet" },
+    const isTold = query.options.timeKind !== undefined;
+    const days1970 = SERIAL_1970[form.since];
+    const format = decision("time format", `spreadsheet days since ${form.since}`, {
+      confidence: isTold ? "told" : "likely",
+      because: isTold
+        ? "it was given as an option"
+        : "the numbers lie between 1990 and 2100 as days, and have fractions; only the calendar date depends on the year they count from",
+      runnerUp: isTold ? null : "days since 1904, four years and a day later",
+      option: `${TIME_KIND_OPTION}, as spreadsheet-1904`,
+      says: { timeKind: form.since === 1900 ? "spreadsheet" : "spreadsheet-1904" },
     });
-    return ok(dated(column.numbers.map(serialSeconds), format));
+    return ok(
+      dated(
+        column.numbers.map((value) => serialSeconds(value - days1970)),
+        format,
+      ),
+    );
   }
   return elapsedTimes(column, query);
 }
@@ -49,8 +62,8 @@ function dated(seconds: Float64Array, format: Decision): RowTimes {
 }
 
 /** To the millisecond, since a day number carries rounding in its last digits. */
-function serialSeconds(value: number): number {
-  return Math.round((value - SERIAL_1970) * 86_400_000) / 1000;
+function serialSeconds(daysSince1970: number): number {
+  return Math.round(daysSince1970 * 86_400_000) / 1000;
 }
 
 function elapsedTimes(column: Column, query: TimeQuery): Result<RowTimes> {

@@ -48,13 +48,20 @@ export function rowTimes(choice: TimeChoice, query: TimeQuery): Result<RowTimes>
 
 /** What was decided about the place of the time. */
 export function timeColumnDecision(choice: TimeChoice): Decision {
+  const runnerUp = choice.runnerUp ?? (isByRiseAlone(choice.place) ? "no time at all" : null);
   return decision("time column", placeName(choice.place), {
-    confidence: choice.told ? "told" : choice.runnerUp === null ? "certain" : "likely",
+    confidence: choice.told ? "told" : runnerUp === null ? "certain" : "likely",
     because: choice.because,
-    runnerUp: choice.runnerUp,
+    runnerUp: choice.told ? null : runnerUp,
     option: "--time-column NAME",
     ...saysOf(choice.place),
   });
+}
+
+/** Whether only its rise makes a column without a name the time. */
+function isByRiseAlone(place: TimePlace): boolean {
+  if (place.kind !== "number" || !/^column \d+$/.test(place.column.name)) return false;
+  return place.form.kind === "elapsed" || place.form.kind === "index";
 }
 
 /** The column to name; of a date and a clock apart the clock, beside which the date is found again. */

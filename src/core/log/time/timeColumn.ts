@@ -1,7 +1,8 @@
 import { failed, ok, type Result } from "../../problem.ts";
-import { median, type Shape, shapeOf } from "../statistics.ts";
+import { type Shape, shapeOf } from "../statistics.ts";
 import { columnList, findColumn } from "../text/columnNames.ts";
 import type { Column, Table } from "../text/table.ts";
+import { inOrder, isEven, isFromZero } from "./countsEvenly.ts";
 import { formShare } from "./stamps.ts";
 
 /** Where the time of a row stands. */
@@ -19,7 +20,7 @@ export type TimePlace =
 /** What a number that stands for time is. */
 export type NumberForm =
   | { readonly kind: "epoch"; readonly perSecond: number; readonly name: string }
-  | { readonly kind: "serial" }
+  | { readonly kind: "serial"; readonly since: 1900 | 1904 }
   | { readonly kind: "elapsed" }
   | { readonly kind: "index" };
 
@@ -66,19 +67,44 @@ export function epochForm({ numbers }: Column): NumberForm {
 const SERIAL_1990 = 31_412;
 const SERIAL_2100 = 73_051;
 
+/** What is known of the time before it is looked for. */
+export interface TimeFacts {
+  /** The log's. */
+  readonly name: string;
+  /** Column that was named, if one was. */
+  readonly told: string | undefined;
+  /** Sampling step that stands above the table [s]; null without. */
+  readonly intervalSeconds: number | null;
+}
+
+/** How near a step must be to the one above the table, in any unit of time. Own choice. */
+const STEP_SHARE = 0.05;
+
+/** Whether a nameless column may be elapsed time in a log that says its step: in one unit it must step by it. */
+function mayStepBy(place: TimePlace, intervalSeconds: number): boolean {
+  if (place.kind !== "number" || place.form.kind !== "elapsed") return true;
+  if (!/^column \d+$/.test(place.column.name)) return true;
+  const step = Math.abs(shapeOf(place.column.numbers).medianStep);
+  return [0.001, 1, 60, 3600, 86_400].some(
+    (unit) => Math.abs(step * unit - intervalSeconds) <= STEP_SHARE * intervalSeconds,
+  );
+}
+
 /**
  * The column, or pair of columns, that holds the time.
  * @returns the place (perhaps `none`), or `log/unknown-column` for a name that is not there.
  */
 export function pickTime(
   table: Table,
-  { name, told }: { readonly name: string; readonly told: string | undefined },
+  { name, told, intervalSeconds }: TimeFacts,
 ): Result<TimeChoice> {
   if (told !== undefined) return toldTime(table, { name, told });
   const candidates = [
     ...pairCandidates(table.columns),
     ...table.columns.flatMap((column) => columnCandidates(column, table.rowCount)),
-  ].sort((a, b) => b.score - a.score);
+  ]
+    .filter(({ place }) => intervalSeconds === null || mayStepBy(place, intervalSeconds))
+    .sort((a, b) => b.score - a.score);
   const best = candidates[0];
   if (best === undefined)
     return ok({
@@ -206,59 +232,12 @@ function numberCandidates(column: Column, rowCount: number): readonly Candidate[
   if (isSerial(column.numbers, shape))
     return [
       {
-        place: number({ kind: "serial" }),
+        place: number({ kind: "serial", since: 1900 }),
         score: 80,
         because: "its numbers are spreadsheet days of 1990 to 2100 with a fraction",
       },
     ];
   return isSteady ? elapsedCandidates(column, shape, number) : [];
-}
-
-/** Whether numbers count in steps that are mostly alike, as a time does and a temperature hardly ever. */
-function isEven(numbers: Float64Array): boolean {
-  const known = numbers.filter((value) => !Number.isNaN(value));
-  const steps = known.slice(1).map((value, i) => Math.abs(value - (known[i] as number)));
-  const usual = median(steps);
-  return steps.filter((step) => Math.abs(step - usual) <= 0.02 * usual).length > steps.length / 2;
-}
-
-/**
- * Whether numbers begin, or end, at zero, as elapsed time does and no thermocouple. A step from zero is
- * not near enough: so begins a kiln that heats fast in a coarse log, and so does its set point.
- */
-function isFromZero(numbers: Float64Array): boolean {
-  const known = numbers.filter((value) => !Number.isNaN(value)).sort();
-  const steps = known.slice(1).map((value, i) => value - (known[i] as number));
-  return Math.abs(known[0] ?? Number.NaN) <= NEAR_ZERO * median(steps);
-}
-
-/** Share of a step within which a number is near zero. */
-const NEAR_ZERO = 0.1;
-
-/** Share of rows that may stand out of order in a column that counts evenly; one at least. */
-const FEW_FALLS = 0.03;
-
-/** Numbers that are not more than the one before, and all of them. */
-function fallsIn(numbers: Float64Array): { readonly falls: number; readonly count: number } {
-  let falls = 0;
-  let count = 0;
-  let before = Number.NEGATIVE_INFINITY;
-  for (const value of numbers) {
-    if (Number.isNaN(value)) continue;
-    count++;
-    if (value <= before) falls++;
-    before = value;
-  }
-  return { falls, count };
-}
-
-/** The numbers sorted, each once, when they then count evenly and few rows stood out of order or twice; else as they are. */
-function inOrder(numbers: Float64Array): Float64Array {
-  const { falls, count } = fallsIn(numbers);
-  if (falls === 0 || falls > Math.max(1, FEW_FALLS * count)) return numbers;
-  const known = numbers.filter((value) => !Number.isNaN(value));
-  const sorted = Float64Array.from(new Set(known)).sort();
-  return isEven(sorted) ? sorted : numbers;
 }
 
 /** Nearly all numbers are days of 1990…2100; a line cut off leaves a stray one. */

@@ -9,6 +9,7 @@ export const TIME_KINDS: readonly TimeKind[] = [
   "clock-12h",
   "epoch",
   "spreadsheet",
+  "spreadsheet-1904",
   "count",
 ];
 
@@ -18,7 +19,13 @@ export const TIME_KIND_OPTION = "--time-kind KIND";
 /** Kinds that cells with written times may be of, and those of a lone number. */
 const OF_CLOCK: readonly TimeKind[] = ["elapsed", "clock-24h", "clock-12h"];
 const OF_DATE: readonly TimeKind[] = ["clock-24h", "clock-12h"];
-const OF_NUMBER: readonly TimeKind[] = ["elapsed", "epoch", "spreadsheet", "count"];
+const OF_NUMBER: readonly TimeKind[] = [
+  "elapsed",
+  "epoch",
+  "spreadsheet",
+  "spreadsheet-1904",
+  "count",
+];
 
 /**
  * The place of the time, with its cells read as they were told to be.
@@ -47,7 +54,8 @@ function possibleKinds(place: TimePlace): readonly TimeKind[] {
 
 function formOf(kind: TimeKind, { column }: Extract<TimePlace, { kind: "number" }>): NumberForm {
   if (kind === "epoch") return epochForm(column);
-  if (kind === "spreadsheet") return { kind: "serial" };
+  if (kind === "spreadsheet") return { kind: "serial", since: 1900 };
+  if (kind === "spreadsheet-1904") return { kind: "serial", since: 1904 };
   return { kind: kind === "count" ? "index" : "elapsed" };
 }
 

@@ -3,7 +3,7 @@ import { decision } from "../decision.ts";
 import type { Decision, TimeKind } from "../LogReading.ts";
 import { shapeOf } from "../statistics.ts";
 import type { Column } from "../text/table.ts";
-import { DAY_SECONDS } from "./calendar.ts";
+import { DAY_SECONDS, wallTime } from "./calendar.ts";
 import { isNewestFirst, runningClock } from "./clockSeconds.ts";
 import { decideDateOrder } from "./dateOrder.ts";
 import type { RowTimes, TimeQuery } from "./rowTimes.ts";
@@ -174,7 +174,7 @@ function elapsedBecause(clock: Column): string | null {
   const { forms, seconds } = clock.stamps;
   const first = firstStamp(clock.stamps);
   if (first === null || hasHalves(clock.stamps)) return null;
-  if (forms.some((form) => form.isSpan)) return "it counts days as well";
+  if (forms.some((form) => form.isSpan)) return "it is written as a span, not as a time of day";
   if (seconds.some((each) => each >= DAY_SECONDS)) return "it counts beyond 24 hours";
   if (
     /elaps|durat|run ?time|since|lapse|mm:ss|hh+:mm elapsed/i.test(
@@ -220,10 +220,17 @@ function dayTimes(clock: Column, told: TimeKind | undefined): RowTimes {
       decision("time format", `time of day: ${formatOf(clock, false)}`, {
         confidence: told !== undefined ? "told" : running.isHalfDial ? "guessed" : "likely",
         because,
+        ...(running.isHalfDial && told === undefined && { runnerUp: otherHalf(ofDay) }),
         ...kindSays(running.isHalfDial ? "clock-12h" : "clock-24h"),
       }),
     ],
   };
+}
+
+/** When a log on a dial of twelve hours began, if it was in the other half of the day. */
+function otherHalf(ofDay: Float64Array): string {
+  const first = ofDay.find((each) => !Number.isNaN(each)) ?? 0;
+  return `the other half of the day, from ${wallTime((first + DAY_SECONDS / 2) % DAY_SECONDS).slice(11, 16)} on`;
 }
 
 function times(count: number): string {
