@@ -29,7 +29,10 @@ export function readColumns(
     return noReadings(temperatures, options);
   const unit = decideUnit(temperatures, log.preamble.unit, options);
   const assumed = unit.ok ? unit.value.of : () => "C" as const;
-  const widest = widestColumn(temperatures);
+  const widest = widestColumn(
+    temperatures.filter(({ name }) => !roles.doubtful.includes(name)),
+    temperatures,
+  );
   const scale = assumed(widest);
   const times = rowTimes(choice, {
     options,
@@ -74,12 +77,13 @@ function noReadings(temperatures: readonly Column[], options: LogOptions): Resul
   });
 }
 
-/** The column that moves most and not wildly: the best one to judge rates by. */
-function widestColumn(temperatures: readonly Column[]): Column {
-  let widest = temperatures[0] as Column;
+/** The column that moves most and not wildly: the best one to judge rates by. One of all when none is beyond doubt. */
+function widestColumn(sure: readonly Column[], temperatures: readonly Column[]): Column {
+  const asked = sure.length > 0 ? sure : temperatures;
+  let widest = asked[0] as Column;
   let range = Number.NEGATIVE_INFINITY;
   const all = temperatures.map(({ numbers }) => numbers);
-  for (const column of temperatures) {
+  for (const column of asked) {
     const others = all.filter((numbers) => numbers !== column.numbers);
     if (wildStretch(column.numbers, others) !== null) continue;
     const shape = shapeOf(column.numbers);

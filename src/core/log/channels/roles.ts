@@ -23,6 +23,8 @@ interface RoledColumn {
 export interface Roles {
   readonly columns: readonly RoledColumn[];
   readonly decision: Decision;
+  /** Temperatures that may as well be set points, by name. */
+  readonly doubtful: readonly string[];
 }
 
 /** Correlation above which an unlabelled column beside a known temperature is another of them. */
@@ -43,7 +45,7 @@ export function decideRoles(table: Table, place: TimePlace, options: LogOptions)
   if (judged.some((each) => each.role === "temperature")) {
     const isTold = roles.value.size > 0;
     const decision = rolesDecision({ ...settled, columns: judged }, isTold);
-    return ok({ columns: judged, decision });
+    return ok({ columns: judged, decision, doubtful: isTold ? [] : settled.doubtful });
   }
   return failed({
     code: "log/no-temperature",
@@ -105,11 +107,12 @@ function toldRoles(
   const columns = asTold(chosenOnly, roles);
   return ok({
     columns,
-    decision: rolesDecision({ columns, runnerUp: null, isGuess: false }, true),
+    decision: rolesDecision({ columns, runnerUp: null, doubtful: [] }, true),
+    doubtful: [],
   });
 }
 
-function rolesDecision({ columns: judged, runnerUp, isGuess }: Settled, told: boolean): Decision {
+function rolesDecision({ columns: judged, runnerUp, doubtful }: Settled, told: boolean): Decision {
   const named = judged.map(({ column, role, because }) => ({ name: column.name, role, because }));
   const temperatures = named.filter(({ role }) => role === "temperature");
   const rest = named.filter(({ role }) => role !== "temperature");
@@ -121,7 +124,7 @@ function rolesDecision({ columns: judged, runnerUp, isGuess }: Settled, told: bo
   const isSure =
     runnerUp === null && judged.every((each) => each.role !== "temperature" || each.isSure);
   return decision("columns", temperatures.map(({ name }) => name).join(", "), {
-    confidence: told ? "told" : isGuess ? "guessed" : isSure ? "certain" : "likely",
+    confidence: told ? "told" : doubtful.length > 0 ? "guessed" : isSure ? "certain" : "likely",
     because: [
       [...new Set(temperatures.map(({ because }) => because))].join("; "),
       ...(restText === "" ? [] : [`left out: ${restText}`]),
@@ -177,8 +180,8 @@ function withHolding(judged: readonly Judged[]): readonly Judged[] {
 interface Settled {
   readonly columns: readonly Judged[];
   readonly runnerUp: string | null;
-  /** Whether the other way is as good. */
-  readonly isGuess: boolean;
+  /** Columns of which the other way is as good. */
+  readonly doubtful: readonly string[];
 }
 
 /** Looks at the columns together: labelled ones rule, alike ones follow, a set point leads in straight steps. */
@@ -211,7 +214,7 @@ function settle(all: readonly Judged[], clock: Float64Array | null): Settled {
   const found = columns.filter((each) => each.because === STRAIGHT);
   return {
     columns,
-    isGuess: found.length === 0 && doubtful.length > 0,
+    doubtful: found.length === 0 ? doubtful : [],
     runnerUp: runnerUpOf(
       found.map(({ column }) => column.name),
       doubtful,

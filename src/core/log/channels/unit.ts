@@ -130,7 +130,10 @@ function shown(value: number): string {
 
 /** Readings without those that no kiln gives, and without columns that jump wildly. */
 function calmColumns(temperatures: readonly Column[]): readonly Float64Array[] {
-  const all = temperatures.map(({ numbers }) => numbers);
+  const every = temperatures.map(({ numbers }) => numbers);
+  // What stays at one number beside others that move is a programme that is off, or stuck.
+  const moving = every.filter((numbers) => !isOneNumber(numbers));
+  const all = moving.length > 0 ? moving : every;
   const calm = all.filter(
     (numbers) =>
       wildStretch(
@@ -139,6 +142,11 @@ function calmColumns(temperatures: readonly Column[]): readonly Float64Array[] {
       ) === null,
   );
   return (calm.length > 0 ? calm : all).map(steadyValues).filter((values) => values.length > 0);
+}
+
+function isOneNumber(numbers: Float64Array): boolean {
+  const first = numbers.find((value) => !Number.isNaN(value));
+  return numbers.every((value) => value === first || Number.isNaN(value));
 }
 
 interface Range {

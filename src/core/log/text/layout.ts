@@ -102,15 +102,16 @@ function findBody(
   }));
   const typed = sample.filter((row) => row.kinds.some(isValue) && !isMostlyWords(row.kinds));
   if (typed.length === 0) return null;
-  const kinds = columnKinds(typed.map((row) => row.kinds));
+  const first = columnKinds(typed.map((row) => row.kinds));
+  // Remarks are looked at as well; what is unlike the rest does not speak for the columns.
+  const like = typed.filter((row) => agreesWith(row.kinds, first));
+  const kinds = like.length > 0 ? columnKinds(like.map((row) => row.kinds)) : first;
   if (!kinds.some(isValue)) return null;
-  const agrees = (at: number) =>
-    agreesWith(
-      split(records[at] ?? "").map((cell) => cellKind(cell, decimal)),
-      kinds,
-    );
+  const kindsAt = (at: number) => split(records[at] ?? "").map((cell) => cellKind(cell, decimal));
+  const agrees = (at: number) => agreesWith(kindsAt(at), kinds);
+  const goesOn = (at: number) => agrees(at) || isCutShort(kindsAt(at), kinds);
   for (let at = 0; at < records.length; at++)
-    if (agrees(at) && nextFilledAgrees(records, at, agrees)) return { start: at, kinds };
+    if (agrees(at) && nextFilledAgrees(records, at, goesOn)) return { start: at, kinds };
   return null;
 }
 
@@ -182,6 +183,17 @@ function agreesWith(row: readonly CellKind[], kinds: readonly CellKind[]): boole
   return same > 0 && same > other;
 }
 
+/** A row of which only the first cells were written. */
+function isCutShort(row: readonly CellKind[], kinds: readonly CellKind[]): boolean {
+  return (
+    row.length < kinds.length && row.every((kind, c) => isValue(kind) && isOfKind(kind, kinds[c]))
+  );
+}
+
+function isOfKind(kind: CellKind, expected: CellKind | undefined): boolean {
+  return kind === expected || (kind === "grouped" && expected === "number");
+}
+
 function nextFilledAgrees(
   records: readonly string[],
   at: number,
@@ -199,6 +211,7 @@ function textRowsAbove(
   split: SplitCells,
 ): readonly TextRow[] {
   const rows: TextRow[] = [];
+  const isAtWideBlanks = split("a  b").length > split("a b").length;
   for (let at = body.start - 1; at >= 0 && rows.length < 2; at--) {
     const text = records[at] as string;
     if (text.trim() === "") continue;
@@ -209,9 +222,19 @@ function textRowsAbove(
         ? whole
         : split(text.replace(COMMENT, ""));
     if (!/[^\d\s.,;:|"'-]/.test(text)) break;
-    rows.push({ at, text, cells });
+    rows.push({
+      at,
+      text,
+      cells: isAtWideBlanks ? atBlanks(text, cells, body.kinds.length) : cells,
+    });
   }
   return rows;
+}
+
+/** The words of a line that is not cut at wide blanks, when there is one for each column; its cells otherwise. */
+function atBlanks(text: string, cells: readonly string[], width: number): readonly string[] {
+  const words = text.trim().split(/\s+/);
+  return cells.length === 1 && width > 2 && words.length === width ? words : cells;
 }
 
 /** Names of the columns, each once; those without are numbered. */

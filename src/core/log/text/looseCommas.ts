@@ -1,6 +1,6 @@
 import type { Problem } from "../../problem.ts";
 
-/** Different rows from which the use of commas can be judged, without names above them and with. */
+/** Different rows from which the use of commas can be judged: without names above them, times the pairs of columns; and with names. */
 const LEAST_ROWS = { bare: 10, named: 4 };
 /** Most digits behind a comma that a logger writes. */
 const MOST_DIGITS = 8;
@@ -26,10 +26,9 @@ export function looseCommas(
   if (above >= width) return null;
   // A line above that has too few names even so is none of the names.
   const isHeader = above > 1 && pairsOf(rows, width, false) >= width - above;
-  if (!isHeader && rows.length < LEAST_ROWS.bare) return null;
   const names = isHeader ? above : 0;
   const pairs = pairsOf(rows, width, !isHeader);
-  if (pairs === 0) return null;
+  if (pairs === 0 || (!isHeader && pairs * rows.length < LEAST_ROWS.bare)) return null;
   const shown = (rows[0] ?? []).slice(0, width).join(",");
   const count = names === 0 ? "" : ` under ${names} names`;
   return {
@@ -88,7 +87,7 @@ function areDecimals(digits: readonly string[], isStrict: boolean): boolean {
   if (length < 1 || length > MOST_DIGITS) return false;
   const even = digits.filter((cell) => cell.length === length && /^\d+$/.test(cell));
   if (even.length < MOSTLY * digits.length) return false;
-  if (!isStrict) return true;
+  if (!isStrict || (length > 1 && even.every((cell) => /^0+$/.test(cell)))) return true;
   if (length > 2 && !even.some((cell) => cell.startsWith("0"))) return false;
   const different = new Set(even);
   // Ends of scale among halves have other digits.

@@ -34,7 +34,7 @@ export function mendSummerTime(moments: Moments, query: ClockQuery): SummerTime 
       shift += HOUR;
       shifts.push({ from: i, seconds: shift });
       faults.push(fault(here + shift, backText(before, query)));
-    } else if (isAheadByAnHour(here - before, step) && isNight(before)) {
+    } else if (isAhead(moments, i, step) && isNight(before)) {
       const passed = hourPassed(moments, i, { step, tempsC: query.tempsC });
       // On another day than those of the change it only counts when the temperature shows it.
       if (passed !== "no" && !isChangeHour(before, query.clock)) continue;
@@ -87,6 +87,14 @@ const ROWS_LOST = 4;
 function lost(step: number): number {
   // Two rows changed over go back by a step, which must not be taken for an hour less a few.
   return Math.max(0, Math.min(ROWS_LOST * step, HOUR - 3 * step));
+}
+
+/** Whether the clock goes ahead by an hour, perhaps within rows without a reading. */
+function isAhead({ rows, times }: Moments, at: number, step: number): boolean {
+  const passed = (times[at] as number) - (times[at - 1] as number);
+  if (isAheadByAnHour(passed, step)) return true;
+  const apart = Math.abs((rows[at] as number) - (rows[at - 1] as number));
+  return apart > 1 && Math.abs(passed - HOUR - apart * step) <= 0.5 * step + 1;
 }
 
 function isAheadByAnHour(jump: number, step: number): boolean {

@@ -53,7 +53,7 @@ const COUNTS: readonly DefectLog[] = [
     file: "elapsed-days-word.csv",
     is: "in days with a d behind them, and hours",
     ...HOURLY,
-    decided: { "time format": /^elapsed: .*written as a span/ },
+    decided: { "time format": /^elapsed: .*days/ },
   },
   { file: "elapsed-before-nought.csv", is: "in seconds from ten minutes before nought on" },
   {
