@@ -115,7 +115,15 @@ Exit codes: 0 fine, 1 it ran and the answer is no (a warning, a cone not reached
           "Several firings and their trial tiles side by side, and which test to do next",
         )
         .argument("<log...>", "two or more logs, or folders of logs, best with their records")
-        .option("--next <file>", "write the schedule of the next test: next.yaml"),
+        .option("--next <file>", "write the schedule of the next test: next.yaml")
+        .option(
+          "--kiln <log...>",
+          "past logs of the kiln that the next test goes into: its schedule asks no more of it",
+        )
+        .option(
+          "--glaze <file...>",
+          "files of the glazes on the tiles; else glaze-NAME.yaml beside the logs",
+        ),
       { pictures: true, many: true },
     ),
   )

@@ -1,10 +1,10 @@
 import { peakOf } from "../core/curve/peakOf.ts";
 import { MOMENT_FORMS, type Moment, parseMoment, placeMoment } from "../core/firing/moment.ts";
-import type { LogReading } from "../core/log/LogReading.ts";
+import { placedUnloading } from "../core/firing/placedMoments.ts";
 import type { RecordingStart } from "../core/pings/PingReview.ts";
 import type { LogBeside } from "../core/pings/pingTemperatures.ts";
 import { failed, ok, type Problem, type Result } from "../core/problem.ts";
-import { readFiring } from "../node/readFiring.ts";
+import { type FiringFiles, readFiring } from "../node/readFiring.ts";
 import { type LogCommandOptions, logOptionsFrom } from "./options.ts";
 
 /** What the command line says about when a recording began and about the log beside it. */
@@ -17,12 +17,17 @@ export interface RecordingStartOptions extends LogCommandOptions {
 export interface PlacedRecording {
   readonly started: RecordingStart;
   readonly log: LogBeside | null;
+  /** What was chosen in placing it, as sentences. */
+  readonly notes: readonly string[];
   readonly isFahrenheit: boolean;
 }
+
+const DAY_SECONDS = 86_400;
 
 const UNKNOWN: PlacedRecording = {
   started: { secondsOfDay: null, elapsedSeconds: null },
   log: null,
+  notes: [],
   isFahrenheit: false,
 };
 
@@ -47,7 +52,7 @@ export async function recordingStart(
     recordPath: null,
     schedulePath: null,
   });
-  return files.ok ? onLog(files.value.reading, moment, started ?? "") : files;
+  return files.ok ? onLog(files.value, moment, started ?? "") : files;
 }
 
 function withoutLog(moment: Moment): PlacedRecording {
@@ -60,27 +65,67 @@ function withoutLog(moment: Moment): PlacedRecording {
   };
 }
 
-function onLog(reading: LogReading, moment: Moment, said: string): Result<PlacedRecording> {
+function onLog(
+  { reading, record }: FiringFiles,
+  moment: Moment,
+  said: string,
+): Result<PlacedRecording> {
   const curves = reading.channels.flatMap(({ name, role, curve }) =>
     role === "temperature" && curve !== null ? [{ name, curve }] : [],
   );
   const [first, ...others] = curves;
   if (!first) return failed(noTemperatures(reading.name));
-  const startedSeconds = placeMoment(moment, reading);
-  if (startedSeconds === null) return failed(noClock(reading.name, said));
+  const placed = placeMoment(moment, reading);
+  if (placed === null) return failed(noClock(reading.name, said));
   const hottest = others.reduce(
     (best, each) => (peakOf(each.curve).tempC > peakOf(best.curve).tempC ? each : best),
     first,
   );
+  const peakAtSeconds = peakOf(hottest.curve).seconds;
+  const unloading = placedUnloading(reading, { curve: hottest.curve, peakAtSeconds }, record);
+  if (!unloading.ok) return unloading;
+  const unloaded = unloading.value;
+  const { startedSeconds, notes } = onTheWayDown(placed, moment, {
+    peakAtSeconds,
+    lastSeconds: Math.max(hottest.curve.timesSeconds.at(-1) ?? 0, unloaded?.atSeconds ?? 0),
+  });
   const ofDay = reading.startOfDaySeconds;
   return ok({
     started: {
       secondsOfDay: ofDay === null ? null : (ofDay + startedSeconds) % 86_400,
       elapsedSeconds: startedSeconds,
     },
-    log: { logName: reading.name, channel: hottest.name, curve: hottest.curve, startedSeconds },
+    log: {
+      logName: reading.name,
+      channel: hottest.name,
+      curve: hottest.curve,
+      startedSeconds,
+      unloaded:
+        unloaded === null || unloaded.atSeconds === null
+          ? null
+          : { seconds: unloaded.atSeconds, tempC: unloaded.tempC },
+    },
+    notes,
     isFahrenheit: reading.unit === "F",
   });
+}
+
+/** Glaze pings on the way down: a time of day that comes before the peak and again after it is the later one. */
+function onTheWayDown(
+  placed: number,
+  moment: Moment,
+  { peakAtSeconds, lastSeconds }: { readonly peakAtSeconds: number; readonly lastSeconds: number },
+): { readonly startedSeconds: number; readonly notes: readonly string[] } {
+  const isFree = moment.kind === "clock" && moment.date === null;
+  const days = Math.max(0, Math.ceil((peakAtSeconds - placed) / DAY_SECONDS));
+  const later = placed + days * DAY_SECONDS;
+  if (!isFree || days === 0 || later > lastSeconds) return { startedSeconds: placed, notes: [] };
+  return {
+    startedSeconds: later,
+    notes: [
+      "its time of day comes more than once in the log and was taken on the way down; put the date into --started to be sure",
+    ],
+  };
 }
 
 function notAMoment(said: string): Problem {

@@ -1,4 +1,4 @@
-import { existsSync, readFileSync } from "node:fs";
+import { copyFileSync, existsSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { Ajv2020 } from "ajv/dist/2020.js";
 import { describe, expect, it } from "vitest";
@@ -36,6 +36,7 @@ describe("undunted compare, of firings with trial tiles", () => {
       "What differed",
       "What cannot be told apart",
       "What governs the spacing",
+      "How the glazes fit their clays",
       "The tiles",
       "Which test next",
     ])
@@ -77,6 +78,52 @@ describe("undunted compare, of firings with trial tiles", () => {
     expect(validate(document), JSON.stringify(validate.errors)).toBe(true);
     expect(document.study.tiles.length).toBeGreaterThan(8);
     expect(document.study.next.firing.scheduleYaml).toContain("segments:");
+    expect(document.study.fits.pairs).toHaveLength(2);
+    expect(document.study.fits.tiles).toHaveLength(16);
+  });
+});
+
+describe("undunted compare and the files of glazes", () => {
+  it("sets what the tiles say of the fit beside what glaze and body say", () => {
+    const text = unwrapped(undunted(["compare", SLOW]).out);
+    // The demo tiles were made with 1.03 on Tarrow white and 1.34 on Tarrow red.
+    expect(text).toMatch(
+      /Pond ice on Tarrow white: .* millionths per °C by its measured expansion/,
+    );
+    expect(text).toMatch(/by the crack spacing of 4 tiles; all agree with the files/);
+  });
+
+  it("takes a file that is named, by its title, and refuses one that no tile names", () => {
+    const named = undunted(["compare", SLOW, "--glaze", "logs/glaze-pond-ice.yaml"]);
+    expect(named.exit).toBe(0);
+    const other = undunted(["compare", SLOW, "--glaze", "logs/glaze-fitting.yaml"]);
+    expect(other.exit).toBe(2);
+    expect(unwrapped(other.err)).toContain("Tarrowmere liner");
+    expect(other.err).toContain("(command/glaze-not-on-tiles)");
+  });
+
+  it("says which file it needs where there is none", () => {
+    const folder = emptyFolder();
+    for (const ending of ["csv", "yaml"])
+      copyFileSync(`logs/2026-03-14-b.${ending}`, join(folder, `a.${ending}`));
+    const text = unwrapped(undunted(["compare", join(folder, "a.csv")]).out);
+    expect(text).toContain(
+      "Of 8 tiles nothing is said of fit: no glaze file is known for pond ice",
+    );
+    expect(text).toContain("--glaze FILE names a glaze file");
+  });
+});
+
+describe("undunted compare --kiln", () => {
+  it("makes the next schedule one that this kiln can do, and says whose it is", () => {
+    const next = join(emptyFolder(), "next.yaml");
+    const worn = "logs/2026-06-06-a.csv";
+    const ran = undunted(["compare", NATURAL, SLOW, "--next", next, "--kiln", worn]);
+    expect(ran.exit).toBe(0);
+    expect(unwrapped(ran.out)).toContain("The schedule goes by your kiln as learned from");
+    // On the same kiln nothing is left to mend in its reach.
+    const drafted = undunted(["draft", next, "--kiln", worn]);
+    expect(unwrapped(drafted.out)).not.toMatch(/and is about .* late/);
   });
 });
 

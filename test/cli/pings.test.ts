@@ -46,6 +46,34 @@ describe("undunted pings", () => {
     expect(document.temperatures.channel).toBe("kiln_C");
   });
 
+  it("gives no temperature to what was heard after the record's unloading", () => {
+    const { exit, out } = undunted([
+      "pings",
+      path,
+      "--json",
+      "--log",
+      LOG,
+      "--started",
+      "2026-03-16 08:10",
+    ]);
+    expect(exit).toBe(0);
+    const { temperatures, pings } = JSON.parse(out);
+    // Taken out at 07:52, 18 min before.
+    expect(temperatures.unloading).toMatchObject({ atSeconds: -1080, tempC: 75, count: 60 });
+    expect(pings.every(({ tempC }: { tempC: number | null }) => tempC === null)).toBe(true);
+  });
+
+  it("takes a time of day that comes before and after the peak as the later one, and says so", () => {
+    const of = (started: string) =>
+      JSON.parse(undunted(["pings", path, "--json", "--log", LOG, "--started", started]).out)
+        .recording;
+    const told = of("2026-03-16 06:52");
+    const taken = of("06:52");
+    expect(taken.startedElapsedSeconds).toBe(told.startedElapsedSeconds);
+    expect(taken.notes.join()).toContain("on the way down");
+    expect(told.notes.join()).not.toContain("on the way down");
+  });
+
   it("writes a page and a chart", () => {
     const folder = emptyFolder();
     const [html, chart] = [join(folder, "pings.html"), join(folder, "pings.svg")];

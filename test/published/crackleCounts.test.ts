@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import { grainSizeNumber } from "../../src/core/crackle/crackPitch.ts";
 import { lineIntercept } from "../../src/core/crackle/lineIntercept.ts";
 import { tQuantile } from "../../src/core/crackle/tQuantile.ts";
+import { type Segment, voronoi } from "../support/mosaics.ts";
 
 const FIVE_LINES = [18, 22, 19, 25, 20].map((crossings) => ({ lengthMm: 100, crossings }));
 
@@ -33,6 +34,31 @@ describe("ASTM E112, grain size number", () => {
     expect(Math.abs(grainSizeNumber(interceptMm) - number)).toBeLessThan(1e-3);
   });
 });
+
+describe("Meijering: cells of points strewn at a density λ", () => {
+  // 400 by 400 mm at 0.25 points a mm², counted along 40 lines across; the mean is π/(4 √λ).
+  const SIDE = 400;
+  const cracks = voronoi({ width: SIDE, height: SIDE }, 0.25, 7);
+  const lines = Array.from({ length: 40 }, (_, i) => ({
+    lengthMm: SIDE,
+    crossings: crossingsAt(cracks, ((i + 0.5) * SIDE) / 40 + 0.013),
+  }));
+
+  it("λ 0.25: 1.5708 mm along lines, within three times the scatter of so many crossings (0.58/√n)", () => {
+    const { interceptMm } = lineIntercept(lines);
+    const count = lines.reduce((sum, { crossings }) => sum + crossings, 0);
+    expect(Math.abs((interceptMm ?? 0) / 1.5708 - 1)).toBeLessThan((3 * 0.58) / Math.sqrt(count));
+  });
+});
+
+/** Cracks that a level line cuts. */
+function crossingsAt(cracks: readonly Segment[], y: number): number {
+  return cracks.filter(({ ay, by, ax, bx }) => {
+    if (ay > y === by > y) return false;
+    const x = ax + ((y - ay) / (by - ay)) * (bx - ax);
+    return x >= 0 && x <= 400;
+  }).length;
+}
 
 describe("Student's t for 95 %, as tables print it", () => {
   it.each([

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { misfitOfOnset } from "../../src/core/pings/misfitOfOnset.ts";
 import { omoriShare } from "../../src/core/pings/omoriLaw.ts";
 import { slowCrackExponent } from "../../src/core/pings/slowCrackExponent.ts";
 
@@ -28,5 +29,29 @@ describe("shares of a day of pings, p 0.75 and c 2 min", () => {
     ["4 to 24 h", 4, 24, 45],
   ])("%s", (_, from, to, percent) => {
     expect(Math.abs(share(to) - share(from) - percent)).toBeLessThan(0.5);
+  });
+});
+
+describe("first ping against misfit, 0.70 MPa√m, 65 GPa, Poisson 0.20, Z 1.976 (a second program)", () => {
+  it.each([
+    [0.4, 0.5, 613],
+    [0.4, 0.75, 409],
+    [0.4, 1, 306],
+    [0.4, 1.5, 204],
+    [0.4, 2, 153],
+    [0.2, 1, 433],
+    [0.8, 1, 217],
+  ])(
+    "%d mm, %d millionths per kelvin: %i K below the set point, within 1 K",
+    (coat, millionths, fallK) => {
+      // The fall that gives this misfit; misfit × fall is the same for all falls of one coat.
+      const fall = misfitOfOnset(1, coat) / (millionths * 1e-6);
+      expect(Math.abs(fall - fallK)).toBeLessThan(1);
+      expect(misfitOfOnset(fall, coat) * 1e6).toBeCloseTo(millionths, 9);
+    },
+  );
+
+  it("by hand: 0.7/√(1.976 × 0.0004) = 24.90 MPa, × 0.8/65000 = 0.0003065 over 306.5 K", () => {
+    expect(misfitOfOnset(306.5, 0.4) * 1e6).toBeCloseTo(1, 3);
   });
 });

@@ -25,14 +25,21 @@ import {
 } from "../conversation.ts";
 import type { LogOutcome, LogTask } from "../logWork.ts";
 import { manyLogs, workersFrom } from "../manyLogs.ts";
+import { namedWare } from "../namedWare.ts";
 import { type LogCommandOptions, logOptionsFrom } from "../options.ts";
+import { type OwnKiln, ownKiln } from "../ownKiln.ts";
 import { drawn, writePictures } from "../pictures.ts";
 import { tellLogs } from "../tellLogs.ts";
 
 interface CompareOptions extends CommonOptions, LogCommandOptions {
   readonly workers?: string;
   readonly next?: string;
+  readonly kiln?: readonly string[];
+  readonly glaze?: readonly string[];
 }
+
+/** Electricity is not asked for here. */
+const UNTOLD = { powerWatt: null, tariffPerKWh: null };
 
 /** Most firings whose trials and differences are studied together. */
 const MOST_STUDIED = 200;
@@ -51,6 +58,8 @@ export async function run(given: readonly string[], options: CompareOptions): Pr
   const asked = await askedOf(given, options);
   if (!asked.ok) return refuse(asked.problems, options);
   const { paths, task, workers } = asked.value;
+  const known = options.kiln === undefined ? ok(undefined) : await ownKiln(options.kiln, UNTOLD);
+  if (!known.ok) return refuse(known.problems, options);
   const parts: ComparisonPart[] = [];
   const planned: PlannedFiring[] = [];
   const broken: Problem[] = [];
@@ -73,9 +82,31 @@ export async function run(given: readonly string[], options: CompareOptions): Pr
   const comparison = compareParts(parts, hasTrials ? 1 : 2);
   if (!comparison.ok) return refuse(comparison.problems, options);
   const allFahrenheit = parts.every(({ isFahrenheit }) => isFahrenheit);
-  const study = planned.length === 0 ? null : studyFirings(planned);
-  const answered = { comparison: comparison.value, study };
+  const study = await studied(planned, options, { logs: paths, known: known.value });
+  if (!study.ok) return refuse(study.problems, options);
+  if (known.value !== undefined && study.value?.next == null)
+    say("--kiln is not used: no record names trial tiles, so there is no next test", options);
+  const answered = { comparison: comparison.value, study: study.value };
   return Math.max(exit, await shown(answered, options, allFahrenheit ? "F" : "C"));
+}
+
+/** Differences, tiles and next test of the firings, with the files of their glazes. */
+async function studied(
+  planned: readonly PlannedFiring[],
+  options: CompareOptions,
+  from: { readonly logs: readonly string[]; readonly known: OwnKiln | undefined },
+): Promise<Result<FiringStudy | null>> {
+  if (planned.length === 0) return ok(null);
+  const { logs, known } = from;
+  const ware = await namedWare(planned, { logs, glazes: options.glaze ?? [] });
+  if (!ware.ok) return ware;
+  for (const remark of ware.value.remarks) say(remark, options);
+  return ok(
+    studyFirings(planned, {
+      named: ware.value.named,
+      ...(known && { known: { kiln: known.kiln, offsetK: known.offset?.offsetK ?? 0 } }),
+    }),
+  );
 }
 
 async function askedOf(given: readonly string[], options: CompareOptions): Promise<Result<Asked>> {
@@ -103,7 +134,9 @@ async function askedOf(given: readonly string[], options: CompareOptions): Promi
 }
 
 function linesAlone(options: CompareOptions): Result<null> {
-  const beside = (["json", "html", "chart"] as const).find((name) => options[name] !== undefined);
+  const beside = (["json", "html", "chart", "glaze", "kiln"] as const).find(
+    (name) => options[name] !== undefined,
+  );
   if (!options.jsonLines || beside === undefined) return ok(null);
   return failed({
     code: "command/contradiction",
@@ -157,6 +190,7 @@ async function shown(
         comparisonChart(comparison, { unit }),
         ...(charts ? [charts.firings({ unit })] : []),
         ...(charts?.spacing.map(({ chart }) => chart({ unit })) ?? []),
+        ...(charts?.fits ? [charts.fits({ unit })] : []),
         ...(charts?.causes ? [charts.causes({ unit })] : []),
       ]);
     },
@@ -181,11 +215,12 @@ async function shown(
 async function drawnCharts({ comparison, study }: Answered, unit: "C" | "F") {
   const overlay = (dark: boolean) => comparisonChart(comparison, { unit, dark });
   if (study === null) return drawn({ overlay });
-  const { firings, spacing, causes } = studyCharts(comparison, study);
+  const { firings, spacing, causes, fits } = studyCharts(comparison, study);
   const each = await drawn<string>({
     overlay,
     firings: (dark) => firings({ unit, dark }),
     ...(causes && { causes: (dark: boolean) => causes({ unit, dark }) }),
+    ...(fits && { fits: (dark: boolean) => fits({ unit, dark }) }),
   });
   const byGlaze = Object.fromEntries(
     spacing.map(({ glaze, chart }) => [glaze, (dark: boolean) => chart({ unit, dark })]),

@@ -40,7 +40,14 @@ export async function run(path: string, options: PingsOptions): Promise<number> 
       say(`heard ${printDuration(seconds)} of ${printDuration(whole)}`, options),
   });
   if (!read.ok) return refuse(read.problems, options);
-  const review = reviewPings({ ...read.value, ...start.value });
+  const { sound, heard } = read.value;
+  const { started, log, notes } = start.value;
+  const review = reviewPings({
+    sound: { ...sound, notes: [...sound.notes, ...notes] },
+    heard,
+    started,
+    log,
+  });
   const unit = options.unit ?? (start.value.isFahrenheit ? "F" : "C");
   const charts = pingsCharts(review, unit);
   const written = await writePictures(options, {

@@ -1,5 +1,6 @@
 import { cited } from "../sources/basedOn.ts";
 import type { Caution } from "./Caution.ts";
+import { EU_LEACH } from "./leachLimits.ts";
 
 /** What a glaze can hold that hurts, and what follows from working with it. */
 export interface GlazeSituation {
@@ -52,14 +53,14 @@ export const GLAZE_CAUTIONS: readonly {
     when: "lead",
     caution: {
       topic: "lead",
-      text: `Lead poisons, children most of all: as dust, as fume from the kiln, and out of the fired glaze into acid food. Keep it off anything that holds food or drink. The law limits its release (${cited("eu-84-500")}: 4.0 mg/L from hollow ware, 0.8 mg/dm² from flat ware; under revision downwards; check current law).`,
+      text: `Lead poisons, children most of all: as dust, as fume from the kiln, and out of the fired glaze into acid food. Keep it off anything that holds food or drink. The law limits its release (${cited("eu-84-500")}: ${EU_LEACH.hollow.lead.toFixed(1)} mg/L from hollow ware, ${EU_LEACH.flat.lead} mg/dm² from flat ware; under revision downwards; check current law).`,
     },
   },
   {
     when: "cadmium",
     caution: {
       topic: "cadmium",
-      text: `Cadmium poisons as dust and fume, and out of the fired glaze. Keep it off anything that holds food or drink. The law limits its release (${cited("eu-84-500")}: 0.3 mg/L from hollow ware, 0.07 mg/dm² from flat ware; under revision downwards; check current law).`,
+      text: `Cadmium poisons as dust and fume, and out of the fired glaze. Keep it off anything that holds food or drink. The law limits its release (${cited("eu-84-500")}: ${EU_LEACH.hollow.cadmium} mg/L from hollow ware, ${EU_LEACH.flat.cadmium} mg/dm² from flat ware; under revision downwards; check current law).`,
     },
   },
   {
@@ -133,7 +134,7 @@ export const GLAZE_CAUTIONS: readonly {
     when: "glazeEstimate",
     caution: {
       topic: "estimate",
-      text: "Expansion and set point are worked out from the composition. They rank glazes; fit, crazing and crackle are decided by tiles on your own body.",
+      text: "Expansion and set point are worked out from the composition. They rank glazes; fit and crazing are decided by tiles on your own body.",
     },
   },
 ];

@@ -19,6 +19,7 @@ import { coolingChart } from "./coolingChart.ts";
 import { drawnPrediction } from "./drawnPrediction.ts";
 import { firingChart } from "./firingChart.ts";
 import { firingsChart } from "./firingsChart.ts";
+import { fitsChart } from "./fitsChart.ts";
 import { overlayChart } from "./overlayChart.ts";
 import { spacingChart } from "./spacingChart.ts";
 import { strainChart } from "./strainChart.ts";
@@ -93,6 +94,8 @@ export interface StudyCharts {
   readonly firings: (style: ChartStyle) => TopLevelSpec;
   /** What moved with what; null when fewer than two things did. */
   readonly causes: ((style: ChartStyle) => TopLevelSpec) | null;
+  /** Fit by files and by tiles; null when no glaze file is known. */
+  readonly fits: ((style: ChartStyle) => TopLevelSpec) | null;
   /** Spacing against coat for each glaze. */
   readonly spacing: readonly {
     readonly glaze: string;
@@ -125,6 +128,7 @@ export function studyCharts(comparison: Comparison, study: FiringStudy): StudyCh
               ...(dark !== undefined && { dark }),
             })
         : null,
+    fits: fitsOf(study),
     spacing: study.glazes.filter(hasSpacing(study)).map(({ glaze, spacing }) => ({
       glaze,
       chart: ({ dark }) =>
@@ -132,10 +136,30 @@ export function studyCharts(comparison: Comparison, study: FiringStudy): StudyCh
           title: `Crack spacing against coat, ${glaze}`,
           tiles: study.tiles.tiles.filter((tile) => tile.glaze === glaze),
           fit: spacing,
+          expected: expectedOf(study, glaze),
           ...(dark !== undefined && { dark }),
         }),
     })),
   };
+}
+
+function fitsOf({ fits }: FiringStudy): StudyCharts["fits"] {
+  const pairs = fits?.pairs ?? [];
+  if (pairs.length === 0) return null;
+  return ({ dark }) =>
+    fitsChart({
+      title: "How the glazes fit their clays",
+      pairs,
+      ...(dark !== undefined && { dark }),
+    });
+}
+
+/** Spacing to expect by the files, once for each clay: of the body that most of its tiles have. */
+function expectedOf({ fits }: FiringStudy, glaze: string) {
+  const own = fits?.pairs.filter((pair) => pair.glaze === glaze) ?? [];
+  return own
+    .filter(({ clay }, at) => own.findIndex((pair) => pair.clay === clay) === at)
+    .map(({ clay, expected }) => ({ clay, points: expected }));
 }
 
 /** Tells of a glaze whether any of its tiles says something of spacing, and so can be drawn. */

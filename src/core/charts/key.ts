@@ -61,7 +61,9 @@ function fitting(entries: readonly KeyEntry[], height: number): readonly Block[]
     }));
   const fits = (blocks: readonly Block[]) =>
     blocks.length * (tallestOf(blocks) * LINE_HEIGHT + 6) <= height;
-  return [blocksOf(2, true), blocksOf(2, false)].find(fits) ?? blocksOf(1, false);
+  return (
+    [blocksOf(3, true), blocksOf(2, true), blocksOf(2, false)].find(fits) ?? blocksOf(1, false)
+  );
 }
 
 function tallestOf(blocks: readonly Block[]): number {

@@ -12,15 +12,23 @@ export function pingsCharts(
 ): Readonly<Record<string, (dark: boolean) => ChartSpec>> {
   const { pings, heard, law, temperatures, sound } = review;
   const { seconds } = heard;
+  const unloadedSeconds = temperatures?.unloading?.atSeconds ?? null;
   return {
     loudness: (dark) =>
-      pingsLoudnessChart({ title: `Pings in ${sound.name}`, pings, seconds, dark }),
+      pingsLoudnessChart({
+        title: `Pings in ${sound.name}`,
+        pings,
+        seconds,
+        unloadedSeconds,
+        dark,
+      }),
     count: (dark) =>
       pingsCountChart({
         title: "How they add up",
         times: pings.map(({ atSeconds }) => atSeconds),
         seconds,
         law,
+        unloadedSeconds,
         dark,
       }),
     ...(temperatures === null || temperatures.steps.length === 0

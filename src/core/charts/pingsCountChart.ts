@@ -5,6 +5,7 @@ import { type Frame, PLOT_WIDTH, pixelAt } from "./frame.ts";
 import { type KeyEntry, keyLayers } from "./key.ts";
 import { lineLayer } from "./layers.ts";
 import { type RecordingTime, recordingTime } from "./pingsTime.ts";
+import { unloadingLayers } from "./pingsUnloading.ts";
 import { type Places, placing, upAxis } from "./places.ts";
 import { evenTicks, roundUp } from "./quantities.ts";
 import { styleAt, type Theme, theme, themeConfig } from "./theme.ts";
@@ -17,6 +18,8 @@ export interface PingsCountInput {
   readonly seconds: number;
   /** Null up to 50 pings: nothing is fitted then. */
   readonly law: PingLaw | null;
+  /** When the ware was taken out [s of the recording]; null when that is not known. */
+  readonly unloadedSeconds: number | null;
   readonly dark?: boolean;
 }
 
@@ -62,6 +65,7 @@ export function pingsCountChart(input: PingsCountInput): ChartSpec {
     layer: [
       ...(input.law === null ? [] : lawLayers(places, input.law, time, colours)),
       lineLayer(places, staircase(input, time), heardStyle, "order"),
+      ...unloadingLayers(places, frame, { time, atSeconds: input.unloadedSeconds }, colours),
       ...keyLayers(places, frame, entries, colours),
     ],
     config: themeConfig(colours),
@@ -71,7 +75,7 @@ export function pingsCountChart(input: PingsCountInput): ChartSpec {
 function lawEntry(law: PingLaw, nearY: number, colours: Theme): KeyEntry {
   return {
     name: "1/(t + c)^p, fitted",
-    details: [`p ${law.p.toFixed(2)} (${law.pLow.toFixed(2)} to ${law.pHigh.toFixed(2)})`],
+    details: [`p ${twoDigits(law.p)} (${twoDigits(law.pLow)} to ${twoDigits(law.pHigh)})`],
     nearY,
     style: styleAt(colours.measured, 1),
   };
@@ -129,6 +133,10 @@ function descriptionOf({ title, times, seconds, law }: PingsCountInput): string 
   const fitted =
     law === null
       ? ""
-      : `; a fitted law thins out with an exponent of ${law.p.toFixed(2)}, between ${law.pLow.toFixed(2)} and ${law.pHigh.toFixed(2)}`;
+      : `; a fitted law thins out with an exponent of ${twoDigits(law.p)}, between ${twoDigits(law.pLow)} and ${twoDigits(law.pHigh)}`;
   return `${title}: the count grows to ${times.length} in ${printDuration(seconds)}${fitted}.`;
+}
+
+function twoDigits(value: number): string {
+  return value.toFixed(2).replace("-", "−");
 }

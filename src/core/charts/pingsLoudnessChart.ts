@@ -4,6 +4,7 @@ import { type ChartSpec, drawn, VEGA_LITE_SCHEMA } from "./chartSpec.ts";
 import { type Frame, PLOT_WIDTH } from "./frame.ts";
 import { keyLayers } from "./key.ts";
 import { recordingTime } from "./pingsTime.ts";
+import { unloadingLayers } from "./pingsUnloading.ts";
 import { type Places, placing, upAxis } from "./places.ts";
 import { evenTicks, roundUp } from "./quantities.ts";
 import { styleAt, theme, themeConfig } from "./theme.ts";
@@ -13,6 +14,8 @@ export interface PingsLoudnessInput {
   readonly title: string;
   readonly pings: readonly PlacedPing[];
   readonly seconds: number;
+  /** When the ware was taken out [s of the recording]; null when that is not known. */
+  readonly unloadedSeconds: number | null;
   readonly dark?: boolean;
 }
 
@@ -70,6 +73,7 @@ export function pingsLoudnessChart(input: PingsLoudnessInput): ChartSpec {
         },
         encoding: placing(places),
       },
+      ...unloadingLayers(places, frame, { time, atSeconds: input.unloadedSeconds }, colours),
       ...keyLayers(
         places,
         frame,

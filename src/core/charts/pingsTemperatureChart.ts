@@ -26,7 +26,8 @@ const HEAD_ROOM = 1.25;
 /** Rate of pings against temperature in steps of 50 °C, hot at the left as the kiln cools. */
 export function pingsTemperatureChart(input: PingsTemperatureInput): ChartSpec {
   const colours = theme(input.dark);
-  const { steps } = input.temperatures;
+  const { steps, unloading } = input.temperatures;
+  const leftOut = unloading?.count ?? 0;
   const { shown, field, title } = temperature(input.unit);
   const frame = frameOf(input);
   const [hot, cold] = frame.x;
@@ -46,7 +47,7 @@ export function pingsTemperatureChart(input: PingsTemperatureInput): ChartSpec {
     description: `${input.title}: pings per hour against temperature from ${printTemperature(steps[0]?.highC ?? 0, input.unit)} to ${printTemperature(steps.at(-1)?.lowC ?? 0, input.unit)}; strips mark the quartz and the cristobalite inversion.`,
     title: {
       text: input.title,
-      subtitle: "For the time that the recording listened in each step of temperature",
+      subtitle: `For the time that the recording listened in each step of temperature${leftOut > 0 ? `; ${leftOut} from after unloading left out` : ""}`,
     },
     background: colours.paper,
     padding: 18,

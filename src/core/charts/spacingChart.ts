@@ -5,9 +5,10 @@ import { type Frame, PLOT_WIDTH } from "./frame.ts";
 import { lineLayer } from "./layers.ts";
 import { logAxis, logTicks } from "./logAxis.ts";
 import { acrossAxis, type Places, placing, upAxis } from "./places.ts";
+import { type ExpectedCurve, expectedLayers } from "./spacingExpected.ts";
 import { guideLayers } from "./spacingGuides.ts";
 import { spacingKey } from "./spacingKey.ts";
-import { tileLayers } from "./spacingTiles.ts";
+import { tileLayers, tileMarks } from "./spacingTiles.ts";
 import { type LineStyle, styleAt, theme, themeConfig } from "./theme.ts";
 
 /** What a chart of crack spacing against coat shows. */
@@ -17,6 +18,8 @@ export interface SpacingChartInput {
   readonly tiles: readonly Tile[];
   /** Null when there is too little for a line. */
   readonly fit: SpacingFit | null;
+  /** Spacing to expect by the files of glaze and body, clay by clay. */
+  readonly expected?: readonly ExpectedCurve[];
   readonly dark?: boolean;
 }
 
@@ -28,7 +31,7 @@ const ROOM = 0.06;
 /**
  * Crack spacing against coat, both on logarithmic axes: clays by shape, sides by filling, tiles that
  * did not crack as open arrows from the least that their spacing can be, the fitted line with its
- * band, and lines of the powers ½ and 1 to hold it against.
+ * band, lines of the powers ½ and 1 to hold it against, and what files of glaze and body let expect.
  * @throws RangeError when no tile has a spacing or a bound of one.
  */
 export function spacingChart(input: SpacingChartInput): ChartSpec {
@@ -36,8 +39,8 @@ export function spacingChart(input: SpacingChartInput): ChartSpec {
   if (tiles.length === 0) throw new RangeError("spacingChart: no tile says anything of spacing");
   const colours = theme(input.dark);
   const fitted = styleAt(colours.measured, 1);
-  const { fit } = input;
-  const frame = frameOf(tiles, fit);
+  const { fit, expected = [] } = input;
+  const frame = frameOf(tiles, fit, expected);
   const places: Places = {
     xField: "logCoat",
     yField: "logSpacing",
@@ -56,14 +59,19 @@ export function spacingChart(input: SpacingChartInput): ChartSpec {
       ...(fit === null ? [] : bandLayers(places, fit, fitted.stroke)),
       ...guideLayers({ places, frame, tiles, fit, colours }),
       ...(fit === null ? [] : [lineOf(places, fit, fitted)]),
+      ...expectedLayers(places, expected, tileMarks(tiles, colours)),
       ...tileLayers(places, tiles, colours),
-      ...spacingKey({ places, frame, tiles, fit, colours }),
+      ...spacingKey({ places, frame, tiles, fit, colours, hasExpected: expected.length > 0 }),
     ],
     config: themeConfig(colours),
   };
 }
 
-function frameOf(tiles: readonly Tile[], fit: SpacingFit | null): Frame {
+function frameOf(
+  tiles: readonly Tile[],
+  fit: SpacingFit | null,
+  expected: readonly ExpectedCurve[],
+): Frame {
   const coats = tiles.flatMap(({ coat: { firedMm, sigmaMm } }) => [
     Math.max(firedMm / 2, firedMm - sigmaMm),
     firedMm + sigmaMm,
@@ -75,6 +83,7 @@ function frameOf(tiles: readonly Tile[], fit: SpacingFit | null): Frame {
       return [spacing.pitchMm, spacing.lowMm ?? spacing.pitchMm, spacing.highMm ?? spacing.pitchMm];
     }),
     ...(fit?.curve.flatMap(({ lowMm, highMm }) => [lowMm, highMm]) ?? []),
+    ...expected.flatMap(({ points }) => points.flatMap(({ medianMm }) => medianMm ?? [])),
   ];
   return { width: PLOT_WIDTH, height: HEIGHT, x: rangeOf(coats), y: rangeOf(spacings) };
 }

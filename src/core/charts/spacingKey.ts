@@ -5,6 +5,7 @@ import type { Frame } from "./frame.ts";
 import { labelLayers, stroke } from "./layers.ts";
 import { LABEL_SIZE, LINE_HEIGHT } from "./placement.ts";
 import { type Places, placing, spot } from "./places.ts";
+import { expectedStyle } from "./spacingExpected.ts";
 import { guideMiddle } from "./spacingGuides.ts";
 import { arrowHead, pointMark, tileMarks } from "./spacingTiles.ts";
 import { wrappedToWidth } from "./textWidth.ts";
@@ -20,8 +21,9 @@ export function spacingKey(given: {
   readonly tiles: readonly Tile[];
   readonly fit: SpacingFit | null;
   readonly colours: Theme;
+  readonly hasExpected: boolean;
 }): readonly Layer[] {
-  const { places, frame, tiles, fit, colours } = given;
+  const { places, frame, tiles, fit, colours, hasExpected } = given;
   const entries: readonly Entry[] = [
     ...tileMarks(tiles, colours).map((mark) => ({
       words: [
@@ -44,6 +46,9 @@ export function spacingKey(given: {
     ...(guideMiddle(given) === null
       ? []
       : [{ words: ["powers ½ and 1", "to compare with"], line: colours.planned }]),
+    ...(hasExpected
+      ? [{ words: ["expected by files", "on each clay"], line: expectedStyle(colours.ink) }]
+      : []),
   ];
   const tops = entries.map((_, at) =>
     entries

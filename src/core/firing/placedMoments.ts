@@ -79,7 +79,7 @@ export function placedSounds(
  */
 export function placedUnloading(
   reading: LogReading,
-  zone: ZoneReview,
+  zone: Pick<ZoneReview, "peakAtSeconds" | "curve">,
   record: FiringRecord | null,
 ): Result<PlacedUnloading | null> {
   const unloaded = record?.unloaded;
@@ -105,7 +105,11 @@ export function placedUnloading(
   });
 }
 
-function placedOnce(
+/**
+ * Where a moment lies on the log [s], with what to note of it; null when the log has no clock for it.
+ * A time of day that comes twice is taken on the way down.
+ */
+export function placedOnce(
   moment: Moment,
   reading: LogReading,
   zone: ZoneReview,

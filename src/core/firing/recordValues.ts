@@ -25,6 +25,14 @@ interface RecordContext {
   readonly placeOf: (path: DocumentPath) => string;
 }
 
+/** Above this a coat is a slip of the pen [mm]. */
+const THICKEST_COAT_MM = 10;
+
+/** Whether a quantity is written without any unit. */
+function isBareNumber(written: number | string): boolean {
+  return typeof written === "number" || /^[\s\d.,/+-]+$/.test(written);
+}
+
 /** What {@link recordValues} gives. */
 export type RecordValues = ReturnType<typeof recordValues>;
 
@@ -45,8 +53,36 @@ export function recordValues({ unit, series, placeOf }: RecordContext) {
     return taken(parseLength(value, { where: placeOf(path) }), 0);
   }
 
+  /** A bare number may be millimetres or thousandths of an inch: it is asked back, never guessed. */
+  function thickness(value: number | string, path: DocumentPath): number {
+    const where = placeOf(path);
+    const read = parseLength(value, { where });
+    const expected = `a thickness with its unit, above 0 and at most ${THICKEST_COAT_MM} mm`;
+    if (read.ok && isBareNumber(value)) {
+      problems.push({
+        code: "record/coat-without-unit",
+        what: `the coat is written as ${value}, without a unit`,
+        where,
+        expected,
+        fix: `write "${value} mm", if millimetres are meant`,
+      });
+      return 0;
+    }
+    if (read.ok && read.value <= THICKEST_COAT_MM) return read.value;
+    problems.push({
+      code: "record/not-a-coat",
+      what: `the coat is written as ${JSON.stringify(value)}`,
+      where,
+      expected,
+      fix: 'write it like "0.8 mm"',
+    });
+    return 0;
+  }
+
   return {
     problems: problems as readonly Problem[],
+    /** Of a glaze coat [mm]. */
+    thickness,
     placeOf,
     /** Adds a problem of the file. */
     refuse(problem: Problem): void {
@@ -64,11 +100,11 @@ export function recordValues({ unit, series, placeOf }: RecordContext) {
       const share =
         percent !== null
           ? Number(percent[1]) / 100
-          : readMm === null
+          : readMm === null || isBareNumber(value)
             ? Number.NaN
             : length(value, path) / readMm;
       if (share > 0 && share < 1) return share;
-      if (readMm === null || percent !== null || share >= 1)
+      if (readMm === null || percent !== null || isBareNumber(value) || share >= 1)
         problems.push({
           code: "record/coat-error",
           what: `the error of a coat is written as ${JSON.stringify(value)}`,
@@ -76,7 +112,7 @@ export function recordValues({ unit, series, placeOf }: RecordContext) {
           expected:
             readMm === null
               ? "a share of the mass in percent, above 0 and below 100"
-              : "a length or percent, above 0 and less than the coat itself",
+              : "a length with its unit, or percent, above 0 and less than the coat itself",
           fix: 'write it like "10 %"',
         });
       return 0.5;

@@ -148,8 +148,8 @@ function meanOf(
   path: DocumentPath,
   values: RecordValues,
 ): { readonly readMm: number; readonly scatter: number | null } {
-  if (!Array.isArray(given)) return { readMm: values.length(given, path) || 1, scatter: null };
-  const each = given.map((one, i) => values.length(one, [...path, i]));
+  if (!Array.isArray(given)) return { readMm: values.thickness(given, path) || 1, scatter: null };
+  const each = given.map((one, i) => values.thickness(one, [...path, i]));
   const mean = each.reduce((sum, one) => sum + one, 0) / each.length || 1;
   const squares = each.reduce((sum, one) => sum + (one - mean) ** 2, 0);
   const error = Math.sqrt(squares / (each.length - 1) / each.length) / mean;

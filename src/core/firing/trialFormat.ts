@@ -2,8 +2,11 @@ import { z } from "zod";
 import { GivenBodyFile } from "../ware/bodyFormat.ts";
 import { Words, WrittenLength, WrittenMoment } from "./writtenForms.ts";
 
+/** A thickness of glaze: its unit is never guessed. */
+const Thickness = WrittenLength.describe('with its unit: "0.8 mm", "1/32 in"');
+
 /** One reading of a coat, or several of one tile. */
-const Coat = z.union([WrittenLength, z.array(WrittenLength).min(2)]);
+const Coat = z.union([Thickness, z.array(Thickness).min(2)]);
 
 const CountedLine = z.strictObject({
   length: WrittenLength.describe("length of the line; millimetres or with a unit"),

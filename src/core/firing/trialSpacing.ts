@@ -28,6 +28,7 @@ export function trialSpacing(
     refuse(clash.problem, clash.key);
     return { kind: "not measured", why: clash.problem.what };
   }
+  if (size !== null) refuseLongLines(lines, size, { path, values });
   const spacing = spacingRead(trial, { path, values, lines, size });
   if (spacing.kind === "measured" && size !== null && spacing.pitchMm > size.longMm)
     refuse(
@@ -40,6 +41,23 @@ export function trialSpacing(
       spacing.from === "lines" ? "lines" : "crackSpacing",
     );
   return spacing;
+}
+
+function refuseLongLines(
+  lines: readonly CountedLine[],
+  { longMm, shortMm }: PieceSize,
+  { path, values }: { readonly path: DocumentPath; readonly values: RecordValues },
+): void {
+  lines.forEach(({ lengthMm }, i) => {
+    if (lengthMm <= Math.hypot(longMm, shortMm)) return;
+    values.refuse({
+      code: "record/line-longer-than-piece",
+      what: `a line of ${lengthMm} mm on a piece of ${longMm} by ${shortMm} mm`,
+      where: values.placeOf([...path, "lines", i, "length"]),
+      expected: "a line that fits on the piece",
+      fix: "check the unit; write several lines one by one, not as one length",
+    });
+  });
 }
 
 function spacingRead(

@@ -1,6 +1,7 @@
 import type { Body, Property } from "../ware/Ware.ts";
 import type { GlazeExpansion, SetPoint } from "./Glaze.ts";
 import type { MeasuredCracks } from "./GlazedPiece.ts";
+import type { LeachTest } from "./LeachTest.ts";
 import type { Glazing } from "./laminate.ts";
 import type { OxideAmounts } from "./oxides.ts";
 import type { Recipe } from "./Recipe.ts";
@@ -49,5 +50,6 @@ export interface ParsedGlaze {
     readonly solidsDensityGPerCm3: number | null;
   };
   readonly ware: GlazedWare;
+  readonly leachTests: readonly LeachTest[];
   readonly notes: string | null;
 }

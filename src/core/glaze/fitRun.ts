@@ -94,9 +94,9 @@ export function fitRun(draw: FitDraw, glazing: Glazing, roomC: number): FitRun {
 }
 
 function depthOf(draw: FitDraw, glazing: Glazing, glazeMPa: number) {
-  const { coatMm, wallMm } = draw.layers;
+  const { coatMm, wallMm, bodyGPa, glazeGPa } = draw.layers;
   if (!(glazeMPa > 0)) return { pullMPaRootM: 0, pullOverToughness: 0, stopsAtMm: 0 };
-  const coat = { glazeMPa, coatMm, wallMm, glazing };
+  const coat = { glazeMPa, coatMm, wallMm, glazing, stiffnessRatio: bodyGPa / glazeGPa };
   const pull = leastPull(coat).mPaRootM;
   return {
     pullMPaRootM: pull,

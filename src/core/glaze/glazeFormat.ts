@@ -83,6 +83,17 @@ const Cracks = z.strictObject({
     .describe("First pings on cooling, a line each."),
 });
 
+const LeachTestFile = z.strictObject({
+  ware: z
+    .enum(["cup", "dish", "cooking"])
+    .describe("cup: cup, mug or pitcher; dish: plate, bowl or jar; cooking: to cook or bake in."),
+  depth: Quantity.describe("From the lowest place inside to the rim: millimetres."),
+  holds: Quantity.describe("What it holds: litres, or like 300 mL."),
+  lead: Words.optional().describe('Lead found: "0.42 mg/L", "0.05 mg/dm2", "<0.02 mg/L".'),
+  cadmium: Words.optional().describe("Cadmium found, in the same way."),
+  source: Words.describe("Which laboratory, and when."),
+});
+
 /**
  * A glaze file, as YAML or JSON; the only definition of its format.
  * Names and quantities are not yet understood here: `parseGlaze` gives them meaning.
@@ -149,6 +160,11 @@ export const GlazeFile = z
       .enum(["closed", "flat"])
       .optional()
       .describe("closed, as a mug, cannot bend; flat, as a tile, can. Closed when left out."),
+    leachTests: z
+      .array(LeachTestFile)
+      .max(20)
+      .optional()
+      .describe("What a laboratory found given off by fired pieces, a test each."),
     cracks: Cracks.optional().describe("What was seen and heard of cracks on this piece."),
     notes: z.string().max(4000).optional().describe("Anything else to know."),
   })

@@ -2,7 +2,7 @@ import { cautionsFor } from "../cautions/cautionsFor.ts";
 import { failed, ok, type Problem, type Result } from "../problem.ts";
 import { batchSheet } from "./batchSheet.ts";
 import { coatSheet } from "./coatSheet.ts";
-import { type FitOrMissing, fitOfSheet } from "./fitOfSheet.ts";
+import { fitOfSheet } from "./fitOfSheet.ts";
 import type { GlazeWishes, GlazeWork } from "./GlazeWork.ts";
 import { glazeHazards } from "./glazeHazards.ts";
 import { parseGlaze } from "./parseGlaze.ts";
@@ -42,13 +42,10 @@ export function glazeWorkOf(text: string, name: string, wishes: GlazeWishes): Re
     onBody,
     cautions: cautionsFor({
       ...glazeHazards(parsed.value),
-      crackle: parsed.value.crackle || mayCrackle(onBody),
+      // A fit and a leach test speak of crackle whichever way they go.
+      crackle: parsed.value.crackle || "fit" in onBody || parsed.value.leachTests.length > 0,
     }),
   });
-}
-
-function mayCrackle(onBody: FitOrMissing): boolean {
-  return "fit" in onBody && onBody.fit.crazing.standing !== "speaks against";
 }
 
 /** The mass wanted, and what it comes to with the additions on top when that is more [g]. */

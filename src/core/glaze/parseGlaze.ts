@@ -6,6 +6,7 @@ import { compositionOf } from "./compositionOf.ts";
 import { GLAZE_DOCUMENT } from "./glazeDocument.ts";
 import { glazedWare } from "./glazedWare.ts";
 import { GlazeFile } from "./glazeFormat.ts";
+import { leachTestsOf } from "./leachTestsOf.ts";
 import { ownProperties } from "./ownProperties.ts";
 import type { ParsedGlaze } from "./ParsedGlaze.ts";
 
@@ -32,7 +33,8 @@ function meaningOf(file: GlazeFile, at: (path: DocumentPath) => string): Result<
       ? ok(null)
       : parseCone(file.cone, { series: "self-supporting", where: at(["cone"]) });
   const ware = glazedWare(file, at);
-  if (composition.ok && own.ok && cone.ok && ware.ok)
+  const leachTests = leachTestsOf(file, at);
+  if (composition.ok && own.ok && cone.ok && ware.ok && leachTests.ok)
     return ok({
       title: file.title,
       invented: file.invented ?? false,
@@ -41,9 +43,11 @@ function meaningOf(file: GlazeFile, at: (path: DocumentPath) => string): Result<
       ...composition.value,
       own: own.value,
       ware: ware.value,
+      leachTests: leachTests.value,
       notes: file.notes ?? null,
     });
   const problems: Problem[] = [];
-  for (const part of [composition, own, cone, ware]) if (!part.ok) problems.push(...part.problems);
+  for (const part of [composition, own, cone, ware, leachTests])
+    if (!part.ok) problems.push(...part.problems);
   return failed(...problems);
 }

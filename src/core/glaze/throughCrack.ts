@@ -1,6 +1,7 @@
+import { depthRows } from "./depthRows.ts";
 import type { Glazing } from "./laminate.ts";
 import { tableLine } from "./tableLine.ts";
-import { BOTH_DEPTHS, type DepthTable, FREE_DEPTHS, RING_DEPTHS } from "./throughTables.ts";
+import type { DepthTable } from "./throughTables.ts";
 
 /** A coat that pulls, and the wall under it. */
 export interface PullingCoat {
@@ -9,6 +10,8 @@ export interface PullingCoat {
   readonly coatMm: number;
   readonly wallMm: number;
   readonly glazing: Glazing;
+  /** Young's modulus of the body over that of the glaze. */
+  readonly stiffnessRatio: number;
 }
 
 /** Least pull on a crack on its way through a wall. */
@@ -18,12 +21,6 @@ export interface LeastPull {
   /** Where the tables did not reach, in words; empty inside them. */
   readonly past: readonly string[];
 }
-
-const TABLES: Readonly<Record<Glazing, readonly DepthTable[]>> = {
-  "both faces": BOTH_DEPTHS,
-  "one face, wall held": RING_DEPTHS,
-  "one face, free to bend": FREE_DEPTHS,
-};
 
 /**
  * Least pull of thin coats is this × stress × coat / √wall; null where it falls to nothing.
@@ -36,28 +33,43 @@ const THIN_COAT_LAW: Readonly<Record<Glazing, number | null>> = {
   "one face, free to bend": null,
 };
 
-/** Least K* × √(wall over coat) against wall over coat: nearly level. */
-const LEAST_LINES = {
-  "both faces": leastLine(BOTH_DEPTHS),
-  "one face, wall held": leastLine(RING_DEPTHS),
-  "one face, free to bend": leastLine(FREE_DEPTHS),
-};
+/** Stiffness of the body over that of the glaze, as far as it is tabled. */
+const SOFTEST = 0.2;
+const STIFFEST = 2;
 
 /**
  * Least stress intensity that a long crack meets between the glaze and the last coat's depth of the wall.
- * Inside 4 to 20 coats of wall from the tables, beyond by the law of thin coats. Equal stiffness of
- * glaze and body, straight cracks, no heat gradient: for ranking, not for a verdict.
+ * Inside 4 to 20 coats of wall from the tables, beyond by the law of thin coats with what stiffness
+ * changes at 20. Straight cracks, no heat gradient: for ranking, not for a verdict.
  */
 export function leastPull(coat: PullingCoat): LeastPull {
-  const { glazing } = coat;
+  const { glazing, stiffnessRatio } = coat;
   const walls = coat.wallMm / coat.coatMm;
   const law = THIN_COAT_LAW[glazing];
-  const { value, past } = tableLine(LEAST_LINES[glazing], walls);
-  const inRootWalls = past === "high end" && law !== null ? law : value;
+  const { value, past } = tableLine(leastLine(glazing, stiffnessRatio), walls);
+  const inRootWalls =
+    past === "high end" && law !== null
+      ? (law * value) / tableLine(leastLine(glazing, 1), walls).value
+      : value;
   return {
     mPaRootM: (pullUnit(coat) * inRootWalls) / Math.sqrt(walls),
-    past: past === "low end" ? ["the wall is thinner than four coats, where the tables end"] : [],
+    past: [
+      ...(past === "low end" ? ["the wall is thinner than four coats, where the tables end"] : []),
+      ...pastStiffness(stiffnessRatio),
+    ],
   };
+}
+
+function pastStiffness(ratio: number): readonly string[] {
+  if (ratio < SOFTEST)
+    return [
+      "the body is softer than a fifth of the glaze, where the tables of depth end: depth is overrated",
+    ];
+  return ratio > STIFFEST
+    ? [
+        "the body is more than twice as stiff as the glaze, where the tables of depth end: depth is underrated",
+      ]
+    : [];
 }
 
 /**
@@ -66,7 +78,7 @@ export function leastPull(coat: PullingCoat): LeastPull {
  */
 export function stoppingDepthMm(coat: PullingCoat, bodyToughnessMPaRootM: number): number | null {
   const allowed = bodyToughnessMPaRootM / pullUnit(coat);
-  const stops = TABLES[coat.glazing].flatMap((table) => {
+  const stops = depthRows(coat.glazing, coat.stiffnessRatio).flatMap((table) => {
     const depth = firstDepth(table, allowed);
     return depth === null ? [] : [[table.wallOverCoat, depth] as const];
   });
@@ -80,20 +92,18 @@ function pullUnit({ glazeMPa, coatMm }: PullingCoat): number {
   return glazeMPa * Math.sqrt(coatMm / 1000);
 }
 
-function leastLine(tables: readonly DepthTable[]): readonly (readonly [number, number])[] {
-  return tables.map((table) => {
-    const least = Math.max(0, Math.min(...inside(table).map(([, kStar]) => kStar)));
-    return [table.wallOverCoat, least * Math.sqrt(table.wallOverCoat)] as const;
+/** Least K* × √(wall over coat) against wall over coat: nearly level. */
+function leastLine(
+  glazing: Glazing,
+  stiffnessRatio: number,
+): readonly (readonly [number, number])[] {
+  return depthRows(glazing, stiffnessRatio).map(({ wallOverCoat, rows }) => {
+    const least = Math.max(0, Math.min(...rows.map(([, kStar]) => kStar)));
+    return [wallOverCoat, least * Math.sqrt(wallOverCoat)] as const;
   });
 }
 
-/** Rows that are not within the last coat before the far face. */
-function inside({ rows }: DepthTable): DepthTable["rows"] {
-  return rows.slice(0, -1);
-}
-
-function firstDepth(table: DepthTable, allowed: number): number | null {
-  const rows = inside(table);
+function firstDepth({ rows }: DepthTable, allowed: number): number | null {
   const at = rows.findIndex(([, kStar]) => kStar <= allowed);
   const found = rows[at];
   if (found === undefined) return null;

@@ -6,6 +6,7 @@ import { crystalFindings } from "./crystalFindings.ts";
 import { expansionFindings } from "./expansionFindings.ts";
 import type { GlazeSheet } from "./GlazeSheet.ts";
 import { glazeOf } from "./glazeOf.ts";
+import { leachFindings } from "./leachFindings.ts";
 import { ALKALIS, scaledTo, totalOf, weightsOf } from "./oxides.ts";
 import type { ParsedGlaze } from "./ParsedGlaze.ts";
 import { recipeFindings } from "./recipeFindings.ts";
@@ -49,6 +50,7 @@ export function workOutGlaze(parsed: ParsedGlaze, where: string): Result<GlazeSh
     stiff,
     findings: [
       ...toxicFindings(molPercent),
+      ...leachFindings(parsed.leachTests),
       ...expansionFindings(glaze, { computed, outside }),
       ...alkaliFindings(molPercent, computed !== null && own.expansion === null),
       ...crystalFindings(molPercent),

@@ -8,7 +8,7 @@ import type { PingLaw } from "./pingLaw.ts";
 
 /** A ping with how hot the kiln was. */
 export interface PlacedPing extends Ping {
-  /** Of the log [°C]; null without a log, outside it and in its gaps. */
+  /** Of the log [°C]; null without a log, outside it, in its gaps and once the ware was taken out. */
   readonly tempC: number | null;
 }
 
@@ -34,6 +34,18 @@ export interface PingBand {
   readonly perHour: number;
 }
 
+/** Ware taken out of the kiln: from then on the log does not say how hot it is. */
+interface PingUnloading {
+  /** Of the recording [s]; before 0 when the recording began later, or past its end. */
+  readonly atSeconds: number;
+  /** Of the kiln at that moment [°C]; null when it is not known. */
+  readonly tempC: number | null;
+  /** Pings from then on. */
+  readonly count: number;
+  /** Time for which the recording heard on [s]. */
+  readonly seconds: number;
+}
+
 /** What a log adds: how hot it was at each ping. */
 export interface PingTemperatures {
   readonly logName: string;
@@ -42,6 +54,10 @@ export interface PingTemperatures {
   readonly startedSeconds: number;
   /** Share of the recording for which a temperature is known. */
   readonly knownShare: number;
+  /** Coldest moment of the recording that has a temperature [°C]. */
+  readonly coldestC: number | null;
+  /** When the ware was taken out; null when nobody noted it. */
+  readonly unloading: PingUnloading | null;
   /** Between the hottest and the coldest moment of the recording [K]; 0 when none is known. */
   readonly rangeK: number;
   /** Steps of 20 °C, of 50 over a range of more than 150; hottest first, only those that were heard. */

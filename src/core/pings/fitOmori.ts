@@ -7,9 +7,9 @@ export interface OmoriFit extends OmoriLaw {
   readonly pHigh: number;
 }
 
-/** Exponents that are tried. */
-const P_LEAST = -0.5;
-const P_MOST = 3;
+/** Exponents that are tried: an end of an interval that lies here may lie further out. */
+export const P_LEAST = -0.5;
+export const P_MOST = 3;
 const P_STEP = 0.01;
 const C_STEPS = 60;
 

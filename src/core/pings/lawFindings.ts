@@ -1,5 +1,6 @@
 import type { Finding } from "../findings/Finding.ts";
 import { basedOn } from "../sources/basedOn.ts";
+import { P_LEAST, P_MOST } from "./fitOmori.ts";
 import type { Heard } from "./hearingFindings.ts";
 import type { PingLaw } from "./pingLaw.ts";
 import { slowCrackExponent } from "./slowCrackExponent.ts";
@@ -55,7 +56,7 @@ function exponentFinding(law: PingLaw, review: Heard): Finding {
   return {
     topic: "thinning out",
     severity: "note",
-    statement: `The rate goes as 1/(t + c)^p from the start of the recording, with p ${two(law.p)} (95 %: ${two(law.pLow)} to ${two(law.pHigh)}) and c {c}. In made-up recordings of this law the fit scatters by ${two(law.pSigma)} and lies ${two(Math.abs(law.pBias))} too ${law.pBias < 0 ? "low" : "high"} on average. ${readingWords(law, { isLogged: temperatures !== null, rangeK, isSteady })}.`,
+    statement: `The rate goes as 1/(t + c)^p from the start of the recording, with p ${two(law.p)} (95 %: ${intervalWords(law)}) and c {c}. In made-up recordings of this law the fit scatters by ${two(law.pSigma)} and lies ${two(Math.abs(law.pBias))} too ${law.pBias < 0 ? "low" : "high"} on average. ${readingWords(law, { review, rangeK, isSteady })}.${review.burst === null ? "" : " The second burst bends p as well."}`,
     evidence: [
       { name: "c", value: law.c, kind: "duration" },
       { name: "pings", value: pings.length, kind: "count" },
@@ -75,6 +76,21 @@ function exponentFinding(law: PingLaw, review: Heard): Finding {
   };
 }
 
+/** Whether the log says how hot the ware was all the time. */
+function isAllLogged(temperatures: Heard["temperatures"]): boolean {
+  return temperatures !== null && temperatures.knownShare > 0.9;
+}
+
+function isTakenOutMeanwhile({ temperatures, heard }: Heard): boolean {
+  const unloading = temperatures?.unloading ?? null;
+  return unloading !== null && unloading.atSeconds > 0 && unloading.atSeconds < heard.seconds;
+}
+
+function intervalWords({ pLow, pHigh }: PingLaw): string {
+  const low = `${two(pLow)}${pLow <= P_LEAST ? " or less" : ""}`;
+  return `${low} to ${two(pHigh)}${pHigh >= P_MOST - 0.005 ? " or more" : ""}`;
+}
+
 /**
  * A rate that goes as exp(−b t) has b T about earliness × √(12/n), with a sigma of √(12/n).
  * Steady when the outer end of its 95 % interval stays within {@link STEADY_FACTOR}.
@@ -89,22 +105,29 @@ function isSteadyRate({ earliness, pings }: Heard): boolean {
 function readingWords(
   law: PingLaw,
   {
-    isLogged,
+    review,
     rangeK,
     isSteady,
-  }: { readonly isLogged: boolean; readonly rangeK: number; readonly isSteady: boolean },
+  }: { readonly review: Heard; readonly rangeK: number; readonly isSteady: boolean },
 ): string {
+  const { temperatures } = review;
+  if (isTakenOutMeanwhile(review))
+    return "The ware was taken out meanwhile, so p mixes the cooling in the kiln with that on the shelf and speaks for nothing by itself";
   if (rangeK > STILL_K)
     return "The temperature changed by {range} meanwhile, so p says how the cooling went along with the pinging, and nothing of moisture or creeping cracks: look at the rate against temperature instead";
   if (isSteady)
     return `The rate is steady: over the whole recording it changes by less than a factor of ${STEADY_FACTOR} (95 %). That speaks for a temperature that still changes, not for moisture, unless the recording began long after the pinging did`;
+  if (law.pHigh < 0)
+    return "They come more often with time instead of thinning out: that speaks for a temperature that changes faster, or for water, not for moisture growth or creeping cracks";
   const allowed = READINGS.filter(({ low, high }) => law.pLow <= high && law.pHigh >= low);
   const words =
     allowed.length === 0
       ? "none of the simple readings"
       : allowed.map((reading) => reading.words).join("; ");
   const open = allowed.length > 1 ? "; this recording alone does not tell them apart" : "";
-  const proviso = isLogged ? "" : " (if the ware stood at one temperature, which no log shows)";
+  const proviso = isAllLogged(temperatures)
+    ? ""
+    : " (if the ware stood at one temperature, which no log shows)";
   return `That allows${proviso} ${words}${open}`;
 }
 

@@ -11,6 +11,23 @@ export interface LogBeside {
   readonly curve: Curve;
   /** Start of the recording in the log [s]. */
   readonly startedSeconds: number;
+  /** When the ware was taken out, and how hot it was [°C]; null when nobody noted it. */
+  readonly unloaded: { readonly seconds: number; readonly tempC: number | null } | null;
+}
+
+/**
+ * Temperature of the ware at a moment of the recording [°C].
+ * Null outside the readings of the log, in its gaps, and from unloading on: what lies on a shelf is
+ * no longer as hot as the kiln.
+ */
+export function wareTemperature(beside: LogBeside, atSeconds: number): number | null {
+  return isTakenOut(beside, atSeconds)
+    ? null
+    : temperatureAt(beside.curve, beside.startedSeconds + atSeconds);
+}
+
+function isTakenOut({ unloaded, startedSeconds }: LogBeside, atSeconds: number): boolean {
+  return unloaded !== null && startedSeconds + atSeconds >= unloaded.seconds;
 }
 
 /** Steps in which the rate against temperature is told [°C]: the finer ones up to a range of 150. */
@@ -31,10 +48,12 @@ export function pingTemperatures(
   seconds: number,
   beside: LogBeside,
 ): PingTemperatures {
-  const { logName, channel, curve, startedSeconds } = beside;
-  const walked = Array.from({ length: Math.max(1, Math.round(seconds / WALK_SECONDS)) }, (_, i) =>
-    temperatureAt(curve, startedSeconds + (i + 0.5) * WALK_SECONDS),
+  const { logName, channel, startedSeconds } = beside;
+  const moments = Array.from(
+    { length: Math.max(1, Math.round(seconds / WALK_SECONDS)) },
+    (_, i) => (i + 0.5) * WALK_SECONDS,
   );
+  const walked = moments.map((at) => wareTemperature(beside, at));
   const known = walked.filter((tempC) => tempC !== null);
   const bandOf = (name: string | null, lowC: number, highC: number): PingBand => {
     const within = (tempC: number | null) => tempC !== null && tempC >= lowC && tempC < highC;
@@ -57,6 +76,8 @@ export function pingTemperatures(
     channel,
     startedSeconds,
     knownShare: known.length / walked.length,
+    coldestC: known.length === 0 ? null : least(known),
+    unloading: unloadingPart(pings, seconds, beside),
     rangeK,
     steps: stepsOver(known, stepC).map((lowC) => bandOf(null, lowC, lowC + stepC)),
     inversions: [QUARTZ_BAND, CRISTOBALITE_BAND]
@@ -64,7 +85,23 @@ export function pingTemperatures(
       .filter((band) => band.seconds > 0),
     firstC: hot[0]?.tempC ?? null,
     thirdC: hot[2]?.tempC ?? null,
-    steady: steadyPart(pings, walked.length, beside),
+    steady: steadyPart(pings, moments, beside),
+  };
+}
+
+function unloadingPart(
+  pings: readonly PlacedPing[],
+  seconds: number,
+  beside: LogBeside,
+): PingTemperatures["unloading"] {
+  const { unloaded, startedSeconds } = beside;
+  if (unloaded === null) return null;
+  const atSeconds = unloaded.seconds - startedSeconds;
+  return {
+    atSeconds,
+    tempC: unloaded.tempC,
+    count: pings.filter((ping) => isTakenOut(beside, ping.atSeconds)).length,
+    seconds: Math.min(seconds, Math.max(0, seconds - atSeconds)),
   };
 }
 
@@ -84,18 +121,17 @@ function stepsOver(known: readonly number[], stepC: number): readonly number[] {
 
 function steadyPart(
   pings: readonly PlacedPing[],
-  steps: number,
-  { curve, startedSeconds }: LogBeside,
+  moments: readonly number[],
+  beside: LogBeside,
 ): PingTemperatures["steady"] {
-  const meter = slopeMeter(curve);
+  const meter = slopeMeter(beside.curve);
   const isSteady = (at: number) => {
-    const slope = meter.slopeAt(startedSeconds + at, STEADY_WINDOW_SECONDS);
+    if (isTakenOut(beside, at)) return false;
+    const slope = meter.slopeAt(beside.startedSeconds + at, STEADY_WINDOW_SECONDS);
     return slope !== null && Math.abs(slope) < STEADY_C_PER_HOUR;
   };
-  let walked = 0;
-  for (let i = 0; i < steps; i++) if (isSteady((i + 0.5) * WALK_SECONDS)) walked++;
   return {
     count: pings.filter(({ atSeconds }) => isSteady(atSeconds)).length,
-    seconds: walked * WALK_SECONDS,
+    seconds: moments.filter(isSteady).length * WALK_SECONDS,
   };
 }

@@ -1,6 +1,5 @@
 import { cautionsFor } from "../cautions/cautionsFor.ts";
 import { medianInPlace } from "../curve/median.ts";
-import { temperatureAt } from "../curve/temperatureAt.ts";
 import { hearingFindings } from "./hearingFindings.ts";
 import { lawFindings } from "./lawFindings.ts";
 import type { Listening } from "./listener.ts";
@@ -9,7 +8,7 @@ import { pingBurst } from "./pingBurst.ts";
 import { pingKinds } from "./pingKinds.ts";
 import { pingLaw } from "./pingLaw.ts";
 import { pingSpans } from "./pingSpans.ts";
-import { type LogBeside, pingTemperatures } from "./pingTemperatures.ts";
+import { type LogBeside, pingTemperatures, wareTemperature } from "./pingTemperatures.ts";
 import { temperatureFindings } from "./temperatureFindings.ts";
 
 /** Fewer pings show no trend; our own choice. */
@@ -26,7 +25,7 @@ export function reviewPings(input: {
   const { seconds } = heard;
   const pings = heard.pings.map((ping) => ({
     ...ping,
-    tempC: log === null ? null : temperatureAt(log.curve, log.startedSeconds + ping.atSeconds),
+    tempC: log === null ? null : wareTemperature(log, ping.atSeconds),
   }));
   const times = pings.map(({ atSeconds }) => atSeconds);
   const law = pingLaw(times, seconds);

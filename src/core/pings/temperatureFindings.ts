@@ -2,34 +2,97 @@ import type { Finding } from "../findings/Finding.ts";
 import { basedOn } from "../sources/basedOn.ts";
 import { QUARTZ_BAND } from "../ware/inversionBands.ts";
 import type { Heard } from "./hearingFindings.ts";
+import { misfitOfOnset } from "./misfitOfOnset.ts";
 import type { PingTemperatures } from "./PingReview.ts";
 
-/** Onset above this speaks for a strong misfit [°C]; "far above 300" made a number, our own choice. */
-const STRONG_ONSET_C = 350;
+/** Set points of usual glazes [°C], and the coat for which a misfit is told [mm]; our own choices. */
+const SET_POINTS_C = { low: 550, high: 650 };
+const TOLD_COAT_MM = 0.4;
+
+/** No misfit is told for an onset nearer to the lowest set point than this [K]. */
+const LEAST_FALL_K = 50;
+
+/**
+ * From this misfit on glazes cracked in the kiln, on four porous bodies [1/K].
+ * @see SOURCES["four-porous-bodies"]
+ */
+const STRONG_MISFIT_PER_K = 1e-6;
 
 /** The recording must know this much of its temperatures. */
 const KNOWN_SHARE = 0.9;
+
+/** Below this a kiln may stand open already [°C]; our own choice. */
+const MAY_BE_OUT_C = 150;
 
 /** Pings at a steady temperature say something after this time [s], and from this number on. */
 const STEADY_SECONDS = 3600;
 const STEADY_PINGS = 5;
 
-const ONSET_BASIS = `${basedOn("the earlier a glaze cracks on its way down, the stronger the misfit, and the thicker the coat the less misfit it takes", "ping-onset")}; the log reads a thermocouple, not the ware`;
+const ONSET_BASIS = `${basedOn("the earlier a glaze cracks on its way down, the stronger the misfit, and the thicker the coat the less misfit it takes", "ping-onset", "four-porous-bodies")}; toughness and stiffness of the glaze from memory; the log reads a thermocouple, not the ware`;
 
 /** What the temperatures at the pings speak for. */
 export function temperatureFindings(review: Heard): readonly Finding[] {
   const { temperatures } = review;
   if (temperatures === null) return [];
   return [
-    ...knownFindings(temperatures),
+    ...unloadedFindings(temperatures, review),
+    ...knownFindings(temperatures, review),
     ...onsetFindings(temperatures, review),
     ...inversionFindings(temperatures),
     ...steadyFindings(temperatures),
   ];
 }
 
-function knownFindings({ knownShare, logName }: PingTemperatures): readonly Finding[] {
-  if (knownShare >= KNOWN_SHARE) return [];
+function unloadedFindings(
+  { unloading, logName, coldestC }: PingTemperatures,
+  { pings, heard }: Heard,
+): readonly Finding[] {
+  if (unloading === null)
+    return coldestC === null || coldestC >= MAY_BE_OUT_C ? [] : [unknownUnloading(logName)];
+  if (unloading.seconds === 0) return [];
+  const hot = unloading.tempC === null ? "" : ", the kiln being at {kiln}";
+  const when =
+    unloading.atSeconds <= 0
+      ? `before the recording began${hot}`
+      : `{at} after the recording began${hot}`;
+  const few = unloading.count === 1 ? "ping was" : "pings were";
+  const all = unloading.seconds >= heard.seconds;
+  return [
+    {
+      ...plain("after unloading", "caution"),
+      statement: `The ware was taken out ${when}. {count} of the {pings} ${few} heard from then on${all ? "" : ", in {listened}"}: they are counted apart and have no temperature, for on the shelf the ware cools faster than the kiln that ${logName} shows.`,
+      evidence: [
+        { name: "at", value: Math.max(0, unloading.atSeconds), kind: "duration" },
+        ...(unloading.tempC === null
+          ? []
+          : [{ name: "kiln", value: unloading.tempC, kind: "temperature" } as const]),
+        { name: "count", value: unloading.count, kind: "count" },
+        { name: "pings", value: pings.length, kind: "count" },
+        { name: "listened", value: unloading.seconds, kind: "duration" },
+      ],
+      basis: "unloading as the firing record beside the log notes it",
+      advice:
+        "A burst just after unloading is the cold room, not the fit: do not read a misfit from it.",
+    },
+  ];
+}
+
+function unknownUnloading(logName: string): Finding {
+  return {
+    ...plain("unloading", "note"),
+    statement: `No record beside ${logName} says when the ware was taken out. From then on it is not as hot as the kiln, and the temperatures below do not hold.`,
+    evidence: [],
+    basis: "own reasoning",
+    advice: "Write unloaded: with its at: into the firing record, and ask again.",
+  };
+}
+
+function knownFindings(
+  { knownShare, logName, unloading }: PingTemperatures,
+  { heard }: Heard,
+): readonly Finding[] {
+  const outShare = (unloading?.seconds ?? 0) / heard.seconds;
+  if (knownShare >= KNOWN_SHARE * (1 - outShare)) return [];
   return [
     {
       ...plain("log beside the recording", "caution"),
@@ -50,25 +113,37 @@ function onsetFindings(
   const begun = isBegun
     ? "; as pings came from the very start of the recording, the true onset may have been hotter"
     : "";
-  const strong =
-    firstC >= STRONG_ONSET_C && firstC < QUARTZ_BAND.lowC
-      ? ". So early an onset speaks for a strong misfit of glaze and clay: more than about 1.5 millionths per kelvin for a coat of 0.4 mm"
-      : "";
   return [
     {
       ...plain("onset", "note"),
-      statement: `The first ping came at {first}${third}${begun}${strong}.`,
+      statement: `The first ping came at {first}${third}${begun}.${misfitWords(firstC)}`,
       evidence: [
         { name: "first", value: firstC, kind: "temperature" },
         ...(thirdC === null
           ? []
           : [{ name: "third", value: thirdC, kind: "temperature" } as const]),
+        { name: "setLow", value: SET_POINTS_C.low, kind: "temperature" },
+        { name: "setHigh", value: SET_POINTS_C.high, kind: "temperature" },
       ],
       basis: ONSET_BASIS,
       advice:
-        "Write the temperature and the thickness of the fired coat into the record: together they give the misfit.",
+        "Put coat and temperature under cracks: pings: of the glaze file: undunted glaze works out the misfit for your own coat, wall and set point.",
     },
   ];
+}
+
+/** What an onset says of the fit, for a usual coat and usual set points; nothing near them or in the quartz. */
+function misfitWords(firstC: number): string {
+  if (firstC > SET_POINTS_C.low - LEAST_FALL_K || firstC >= QUARTZ_BAND.lowC) return "";
+  const [low, high] = [SET_POINTS_C.high, SET_POINTS_C.low].map((setC) =>
+    misfitOfOnset(setC - firstC, TOLD_COAT_MM),
+  ) as [number, number];
+  const strong = low >= STRONG_MISFIT_PER_K ? ", a strong one" : "";
+  return ` If the kiln stayed shut, that is a misfit of glaze and clay of ${millionths(low)} to ${millionths(high)} millionths per °C${strong}, for a coat of ${TOLD_COAT_MM} mm on a stout wall and a glaze that sets at {setLow} to {setHigh}; a coat twice as thick cracks so at 0.7 of it.`;
+}
+
+function millionths(perK: number): string {
+  return (perK * 1e6).toFixed(1);
 }
 
 function inversionFindings({ inversions }: PingTemperatures): readonly Finding[] {

@@ -27,7 +27,7 @@ export function comparisonBlocks(
 ): readonly Block[] {
   const { unit, charts = {}, sources = [], study } = context;
   const { firings } = comparison;
-  const apart = apartSentence(firings);
+  const apart = apartSentence(firings, study);
   return [
     ...(apart === null ? [] : [{ kind: "lead", text: apart } as const]),
     ...chartBlocks("The firings laid over each other at their peaks", charts.overlay),
@@ -41,7 +41,8 @@ export function comparisonBlocks(
       kind: "list",
       items: [
         "Every number is from the hottest thermocouple of its firing, the one named.",
-        "Cones are worked out from the whole curve with a heatwork model; the ± is one standard deviation, thermocouple and place in the kiln included.",
+        "Cones are worked out from the whole curve with a heatwork model; the ± is one standard deviation (two of three readings lie within it), thermocouple and place in the kiln included.",
+        "Two firings differ where they lie more than twice the ± of their difference apart.",
         ...(study === undefined ? [] : trialBasis(study)),
         ...sources,
       ],
@@ -130,20 +131,40 @@ function warningCell(firing: ComparedFiring): Cell {
   return firing.warnings === 0 ? "none" : { lines: [String(firing.warnings)], style: "warning" };
 }
 
-/** How far apart the most and the least heat lie; null when fewer than two can be placed. */
-function apartSentence(firings: readonly ComparedFiring[]): string | null {
+/** How far apart in heat the firings lie; null when fewer than two can be placed. */
+function apartSentence(
+  firings: readonly ComparedFiring[],
+  study: FiringStudy | undefined,
+): string | null {
   const placed = firings
-    .filter((firing) => firing.coneIndex !== null)
-    .sort((a, b) => (a.coneIndex as number) - (b.coneIndex as number));
-  const least = placed[0];
-  const most = placed.at(-1);
+    .flatMap((firing) => (firing.coneIndex === null ? [] : [{ firing, index: firing.coneIndex }]))
+    .toSorted((a, b) => a.index - b.index);
+  const [least, most] = [placed[0], placed.at(-1)];
   if (least === undefined || most === undefined || least === most) return null;
-  const apart = (most.coneIndex as number) - (least.coneIndex as number);
-  const doubt = Math.hypot(least.sigmaCones ?? 0, most.sigmaCones ?? 0);
+  const apart = most.index - least.index;
   if (apart < 0.05) return "All got the same heat, to a twentieth of a cone.";
+  const clearest = study && clearestSentence(firings, study);
+  if (clearest) return clearest;
+  const doubt = Math.hypot(least.firing.sigmaCones ?? 0, most.firing.sigmaCones ?? 0);
   const among = placed.length < firings.length ? "Of those that can be placed: most" : "Most";
-  const said = `${among} heat in “${most.title}”, least in “${least.title}”: ${apart.toFixed(1)} cones apart`;
-  return apart < doubt
-    ? `${said}, less than the ± of the two together: it may be no difference at all.`
-    : `${said}.`;
+  return `${among} heat in “${most.firing.title}”, least in “${least.firing.title}”: ${apart.toFixed(1)} ± ${plusMinus(doubt)} cones apart${isDifference(apart, doubt)}`;
+}
+
+/** The difference in heat that is known best, as the list of what differed has it. */
+function clearestSentence(
+  firings: readonly ComparedFiring[],
+  { differences }: FiringStudy,
+): string | null {
+  const heat = differences.find(({ name }) => name === "cone");
+  const [low, high] = [firings[heat?.low ?? -1], firings[heat?.high ?? -1]];
+  if (heat === undefined || low === undefined || high === undefined) return null;
+  const first = firings.length > 2 ? "The clearest difference in heat: “" : "“";
+  return `${first}${high.title}” got ${heat.apart.toFixed(1)} ± ${plusMinus(heat.sigma)} cones more than “${low.title}”${isDifference(heat.apart, heat.sigma)}`;
+}
+
+/** Whether two firings differ: from twice the ± on, here as in all that is compared. */
+function isDifference(apart: number, doubt: number): string {
+  return apart > 2 * doubt
+    ? ", which is more than twice the ±."
+    : ". That is less than twice the ±, so it may be no difference at all.";
 }

@@ -22,6 +22,7 @@ import {
   millionthsText,
 } from "./sections/glazeExpansionBlocks.ts";
 import { glazeStressBlocks } from "./sections/glazeStressBlocks.ts";
+import { leachBlocks } from "./sections/leachBlocks.ts";
 import { coatBlocks, slipBlocks } from "./sections/slipBlocks.ts";
 
 /** Oxides whose factor varies by a rule that could not be read again. */
@@ -79,6 +80,7 @@ function ofOne(work: GlazeWork, view: GlazeView): readonly Block[] {
     ...formulaBlocks(sheet),
     ...glazeExpansionBlocks(sheet, unit),
     ...bodyBlocks(onBody, unit),
+    ...leachBlocks(sheet.parsed.leachTests),
   ];
 }
 

@@ -8,9 +8,13 @@ export function pingRecordLines(review: PingReview): readonly string[] {
   const [first] = pings;
   if (!first) return [];
   const early = spans[0];
+  const out = review.temperatures?.unloading ?? null;
   const counts = [
     `${pings.length} pings in ${printDuration(heard.seconds)} of recording (a lower bound)`,
     ...(spans.length > 1 && early ? [`${early.count} of them in the first 10 min`] : []),
+    ...(out === null || out.count === 0 || out.atSeconds <= 0
+      ? []
+      : [`${out.count} of them after unloading`]),
     ...(review.law === null
       ? []
       : [

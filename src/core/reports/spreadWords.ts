@@ -10,7 +10,8 @@ export function fewDigits(value: number): string {
   const size = Number(Math.abs(value).toPrecision(2));
   const decimals = size >= 10 || size === 0 ? 0 : Math.min(3, 1 - Math.floor(Math.log10(size)));
   const digits = Math.abs(value).toFixed(decimals);
-  return value < 0 && Number(digits) !== 0 ? `−${digits}` : digits;
+  if (Number(digits) === 0) return "0";
+  return value < 0 ? `−${digits}` : digits;
 }
 
 /** The middle of a spread with its range: `25 (19 to 31) MPa`. */

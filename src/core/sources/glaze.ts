@@ -59,7 +59,7 @@ export const GLAZE_SOURCES = {
   },
   "glaze-elastic": {
     title: "Stiffness, Poisson's ratio, toughness and density of fired glazes",
-    publisher: "values of soda-lime and borosilicate glass, and ranges for glazes from memory",
+    publisher: "values of soda-lime and borosilicate glass, and ranges for glazes",
     year: null,
     locator: "E 55 to 75 GPa, ν 0.18 to 0.25, K_Ic 0.6 to 0.8 MPa·√m, 2.4 to 2.6 g/cm³",
     seen: "from memory",
@@ -128,6 +128,21 @@ export const GLAZE_SOURCES = {
     publisher: "Council of the European Communities",
     year: 1984,
     locator: "lead and cadmium given off into 4 % acetic acid in 24 h at 22 °C",
+    seen: "copy",
+  },
+  "us-food-code-lead": {
+    title: "Lead given off by ceramic ware, 4-101.13",
+    publisher: "FDA, Food Code",
+    year: null,
+    locator:
+      "cups, mugs and pitchers 0.5, hollow ware from 1.1 L on 1.0, smaller 2.0, flat 3.0 mg/L, read in 2026",
+    seen: "copy",
+  },
+  "us-cpg-cadmium": {
+    title: "Cadmium given off by pottery, section 545.400",
+    publisher: "FDA, Compliance Policy Guide",
+    year: null,
+    locator: "flat and small hollow ware 0.5, large 0.25 mg/L, read in 2026",
     seen: "copy",
   },
   "crystals-in-glaze": {

@@ -34,6 +34,14 @@ export const GLAZE_STRESS_SOURCES = {
       "equal stiffness; strip in tension agrees with the handbook's 1.367, 1.660 and 2.827 at 0.2, 0.3 and 0.5 of its width",
     seen: "copy",
   },
+  "depth-stiffness": {
+    title: "What a body softer or stiffer than its glaze changes about a crack's depth",
+    publisher: "own computation by finite elements in plane strain",
+    year: 2026,
+    locator:
+      "body of 0.2 to 2 of the glaze's stiffness, walls of 4 to 20 coats, Poisson ratios 0.20; for equal stiffness within 1 % of the superposed edge cracks on both faces, within 3 % on one (a ring of great radius)",
+    seen: "copy",
+  },
   "ceramics-toughness": {
     title: "Toughness, stiffness and Poisson's ratio of fired bodies",
     publisher: "handbooks of ceramics",

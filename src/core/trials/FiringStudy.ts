@@ -2,6 +2,7 @@ import type { Caution } from "../cautions/Caution.ts";
 import type { Confounding } from "./Confounding.ts";
 import type { FactDifference } from "./differences.ts";
 import type { FiringInNumbers } from "./FiringFact.ts";
+import type { FitStudy } from "./FitStudy.ts";
 import type { GlazeStudy } from "./GlazeStudy.ts";
 import type { NextTest } from "./NextTest.ts";
 import type { TileSet } from "./tilesOf.ts";
@@ -15,6 +16,8 @@ export interface FiringStudy {
   readonly confounding: Confounding | null;
   /** Spacing and through cracks, the glaze with most tiles first. */
   readonly glazes: readonly GlazeStudy[];
+  /** Null when no files of glazes were looked for, or there is no tile. */
+  readonly fits: FitStudy | null;
   /** Null without any tile. */
   readonly next: NextTest | null;
   readonly cautions: readonly Caution[];

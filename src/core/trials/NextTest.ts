@@ -1,5 +1,6 @@
 import type { Evidence } from "../findings/Finding.ts";
 import type { Schedule } from "../schedule/Schedule.ts";
+import type { OnThisKiln } from "./onThisKiln.ts";
 
 /** Tiles of one kind for the next firing. */
 export interface NextTile {
@@ -55,6 +56,8 @@ export interface NextFiring {
   readonly change: string;
   readonly evidence: readonly Evidence[];
   readonly reason: string;
+  /** How the kiln of the next firing takes the schedule; null without that kiln or a schedule. */
+  readonly onKiln: Omit<OnThisKiln, "schedule"> | null;
 }
 
 /** Which test would tell apart what cannot be told apart yet. */

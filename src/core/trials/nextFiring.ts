@@ -2,8 +2,10 @@ import type { Evidence } from "../findings/Finding.ts";
 import type { CausePair, Confounding } from "./Confounding.ts";
 import type { FiringCause, FiringInNumbers } from "./FiringFact.ts";
 import { FIRING_CAUSE_WORDS } from "./firingCauses.ts";
+import type { KnownKiln } from "./KnownKiln.ts";
 import type { NextFiring } from "./NextTest.ts";
 import { CHANGES, type ChangeOf } from "./oneChange.ts";
+import { onThisKiln } from "./onThisKiln.ts";
 import type { PlannedFiring } from "./PlannedFiring.ts";
 import { scheduleInstead } from "./scheduleInstead.ts";
 import type { Tile } from "./Tile.ts";
@@ -20,6 +22,7 @@ const ONE_AT_A_TIME =
  * was in another, in the gentler direction where there is one.
  *
  * @param given.tilesTell Tiles alone tell apart what is to be told apart next.
+ * @param given.known The kiln that it goes into: no ramp asks it for more than it gives.
  */
 export function nextFiring(given: {
   readonly firings: readonly PlannedFiring[];
@@ -27,7 +30,18 @@ export function nextFiring(given: {
   readonly tiles: readonly Tile[];
   readonly confounding: Confounding;
   readonly tilesTell: boolean;
+  readonly known?: KnownKiln | undefined;
 }): NextFiring | null {
+  const next = bareNext(given);
+  if (next === null || next.schedule === null || given.known === undefined)
+    return next && { ...next, onKiln: null };
+  const { schedule, ...onKiln } = onThisKiln(next.schedule, given.known);
+  return { ...next, schedule, onKiln };
+}
+
+type BareNext = Omit<NextFiring, "onKiln">;
+
+function bareNext(given: Parameters<typeof nextFiring>[0]): BareNext | null {
   const used = given.firings.flatMap((firing, at) => {
     const tiles = given.tiles.filter((tile) => tile.firing === firing.record?.name).length;
     const facts = given.facts[at];
@@ -42,7 +56,7 @@ export function nextFiring(given: {
     );
   const mixed = mixedParts(given.confounding);
   for (const cause of ORDER.filter((each) => mixed.includes(each))) {
-    const change = changed(cause, used);
+    const change = changed(cause, used, given.known);
     if (change !== null)
       return { ...change, reason: `${reasonFor(cause, given.confounding)} ${ONE_AT_A_TIME}` };
   }
@@ -80,7 +94,11 @@ function reasonFor(cause: FiringCause, { pairs }: Confounding): string {
   return `So far ${word} changed together with ${parts.join(", ")}.`;
 }
 
-function changed(cause: FiringCause, used: readonly Used[]): Omit<NextFiring, "reason"> | null {
+function changed(
+  cause: FiringCause,
+  used: readonly Used[],
+  known: KnownKiln | undefined,
+): Omit<BareNext, "reason"> | null {
   const change: ChangeOf = CHANGES[cause];
   const valued = used.flatMap((firing) => {
     const value = firing.facts.facts.find(({ name }) => name === change.fact)?.value ?? null;
@@ -90,13 +108,13 @@ function changed(cause: FiringCause, used: readonly Used[]): Omit<NextFiring, "r
   const [to, ...others] = change.towards === "low" ? sorted : sorted.toReversed();
   // From the end that is farthest off, as long as its plan leads there.
   for (const from of others.toReversed()) {
-    const made = to && from.plan && change.make(from.plan, { value: to.value, other: to });
+    const made = to && from.plan && change.make(from.plan, { value: to.value, other: to, known });
     if (made) return { kind: "one change", follows: from.review.title, ...made };
   }
   return null;
 }
 
-function repeated({ plan, review, record, facts }: Used, reason: string): NextFiring {
+function repeated({ plan, review, record, facts }: Used, reason: string): BareNext {
   const follows = review.title;
   const after = facts.facts.find(({ name }) => name === "openedAfter")?.value ?? null;
   const evidence: readonly Evidence[] =

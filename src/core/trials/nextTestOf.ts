@@ -1,6 +1,7 @@
 import type { Confounding } from "./Confounding.ts";
 import type { FiringInNumbers } from "./FiringFact.ts";
 import { FIRING_CAUSE_WORDS } from "./firingCauses.ts";
+import type { KnownKiln } from "./KnownKiln.ts";
 import type { NextTest, NextTile, NextTiles } from "./NextTest.ts";
 import { nextFiring } from "./nextFiring.ts";
 import { nextTiles } from "./nextTiles.ts";
@@ -31,6 +32,7 @@ export function nextTestOf(given: {
   readonly tiles: readonly Tile[];
   readonly confounding: Confounding | null;
   readonly scatter: number | null;
+  readonly known?: KnownKiln | undefined;
 }): NextTest {
   const { tiles, scatter } = given;
   const confounding = given.confounding ?? NOTHING_LOOKED_AT;
@@ -114,7 +116,7 @@ function openAfter(
   return [
     ...(tilesTell && names.length > 0
       ? [
-          `${names.join(", ")} of the firings changed together as well. That takes a firing with one change, and is left for the test after this one.`,
+          `Of the firings, ${names.join(", ")} changed together as well. That takes a firing with one change, and is left for the test after this one.`,
         ]
       : []),
     ...(tiles !== null && !tiles.isEnough && tiles.wanted.length > 0

@@ -13,6 +13,7 @@ import { rateDown, temperatureDown, temperatureUp } from "../schedule/wholeUnits
 import { CRISTOBALITE_BAND, QUARTZ_BAND } from "../ware/inversionBands.ts";
 import type { FactName, FiringCause } from "./FiringFact.ts";
 import type { NotedFiring } from "./firingFacts.ts";
+import type { KnownKiln } from "./KnownKiln.ts";
 
 /** A plan has to be faster by this than what it is slowed to; our own choice. */
 const MATERIAL = 1.25;
@@ -31,6 +32,15 @@ interface ChangedSchedule {
   readonly evidence: readonly Evidence[];
 }
 
+/** What a part is changed to, and the kiln that is to do it. */
+interface ChangedTo {
+  readonly value: number;
+  /** The firing that had it so. */
+  readonly other: NotedFiring;
+  /** Where it is known; else the reference kiln stands in. */
+  readonly known?: KnownKiln | undefined;
+}
+
 /** How one part of a schedule is changed to what it was in another firing. */
 export interface ChangeOf {
   /** The fact that the change goes by. */
@@ -38,10 +48,7 @@ export interface ChangeOf {
   /** Which end of it the change goes to. */
   readonly towards: "low" | "high";
   /** Null when the schedule cannot be changed so. */
-  readonly make: (
-    plan: Schedule,
-    to: { readonly value: number; readonly other: NotedFiring },
-  ) => ChangedSchedule | null;
+  readonly make: (plan: Schedule, to: ChangedTo) => ChangedSchedule | null;
 }
 
 /** For each part of a firing how to change that part alone. */
@@ -58,11 +65,13 @@ export const CHANGES: Readonly<Record<FiringCause, ChangeOf>> = {
 };
 
 function slowerThrough(band: Band): ChangeOf["make"] {
-  return (plan, { value, other }) => {
+  return (plan, { value, other, known }) => {
     const { unit } = plan;
+    const kiln = known?.kiln ?? REFERENCE_KILN;
     const mostCPerHour = rateDown(value, unit);
     // A firing may have gone otherwise than planned; the plan itself has to be the faster one.
-    const { meanCPerHour } = bandPassage(expandSchedule(plan).curve, band, "cooling");
+    // On a kiln that falls slower by itself there is nothing to slow.
+    const { meanCPerHour } = bandPassage(expandSchedule(plan, { kiln }).curve, band, "cooling");
     if (meanCPerHour === null || Math.abs(meanCPerHour) < MATERIAL * mostCPerHour) return null;
     const padK = mostCPerHour * WINDOW_REACH_HOURS;
     const name = band.name.replace(" inversion", "");
@@ -74,7 +83,7 @@ function slowerThrough(band: Band): ChangeOf["make"] {
         mostCPerHour,
         why: `${band.name}: as slow as in “${other.review.title}”, the one thing that changes`,
       },
-      REFERENCE_KILN,
+      kiln,
     );
     return {
       schedule: titled(schedule, `slower through ${name}`),
@@ -84,10 +93,7 @@ function slowerThrough(band: Band): ChangeOf["make"] {
   };
 }
 
-function openedCooler(
-  plan: Schedule,
-  { value, other }: Parameters<ChangeOf["make"]>[1],
-): ChangedSchedule {
+function openedCooler(plan: Schedule, { value, other }: ChangedTo): ChangedSchedule {
   const tempC = Math.min(value, UNLOAD_C);
   return {
     schedule: plan,
@@ -96,10 +102,7 @@ function openedCooler(
   };
 }
 
-function heldOnTheWayDown(
-  plan: Schedule,
-  { other }: Parameters<ChangeOf["make"]>[1],
-): ChangedSchedule | null {
+function heldOnTheWayDown(plan: Schedule, { other }: ChangedTo): ChangedSchedule | null {
   const zone = hottestZone(other.review.zones);
   const hold = zone.segments
     .filter(({ kind, startSeconds }) => kind === "hold" && startSeconds > zone.peakAtSeconds)
@@ -137,13 +140,10 @@ function fallThrough(plan: Schedule, atC: number): number | null {
   return at < 0 ? null : at;
 }
 
-function hotter(
-  plan: Schedule,
-  { other }: Parameters<ChangeOf["make"]>[1],
-): ChangedSchedule | null {
+function hotter(plan: Schedule, { other, known }: ChangedTo): ChangedSchedule | null {
   const { cone } = hottestZone(other.review.zones).heatwork.position;
   if (cone === null) return null;
-  const solved = solveSchedule({ schedule: plan, cone, solve: "peak" });
+  const solved = solveSchedule({ schedule: plan, cone, solve: "peak", ...known });
   const before = Math.max(...plan.segments.map(({ toC }) => toC));
   if (!solved.ok) return null;
   const peakC = Math.max(...solved.value.segments.map(({ toC }) => toC));

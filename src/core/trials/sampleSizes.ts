@@ -20,6 +20,8 @@ const LEAST_SCATTER = 0.05;
 /** Tiles of one group for a test of labels that can come out below 5 in 100. */
 const FOR_LABELS = 4;
 
+const SIDES: Readonly<Record<string, string>> = { one: "one side", both: "both sides" };
+
 const FACTORS: readonly FactorName[] = ["clay", "sides", "shape"];
 
 /** What so many tiles can tell. */
@@ -39,7 +41,7 @@ export interface SampleSizes {
 
 /** What the tiles of one glaze can tell by their number, by their own scatter when it is known. */
 export function sampleSizes(tiles: readonly Tile[], fit: SpacingFit | null): SampleSizes {
-  const measured = fit !== null && fit.tileSigma >= LEAST_SCATTER;
+  const measured = isScatterKnown(fit);
   const scatter = measured ? fit.tileSigma : USUAL_SCATTER;
   const coats = tiles.map(({ coat }) => coat.firedMm);
   return {
@@ -50,6 +52,14 @@ export function sampleSizes(tiles: readonly Tile[], fit: SpacingFit | null): Sam
     exponentErrorToTell: ERROR_TO_TELL,
     problems: FACTORS.flatMap((factor) => lonelyGroups(tiles, factor, neededFor(1.5, scatter))),
   };
+}
+
+/**
+ * Whether a fit tells how like tiles scatter. Not when coats too thin to crack are in it: their
+ * distance from the line is no scatter.
+ */
+function isScatterKnown(fit: SpacingFit | null): fit is SpacingFit {
+  return fit !== null && fit.tileSigma >= LEAST_SCATTER && fit.thinUncracked === 0;
 }
 
 function neededFor(ratio: number, tileSigma: number): number {
@@ -69,7 +79,10 @@ function lonelyGroups(
     .filter((kind) => levels.filter((each) => each === kind).length === 1)
     .map((kind) => ({
       code: "trials/group-of-one" as const,
-      what: `one tile with ${factor} ${kind}`,
+      what:
+        factor === "sides"
+          ? `one tile glazed on ${SIDES[kind]}`
+          : `one tile with ${factor} ${kind}`,
       where: `tiles of ${tiles[0]?.glaze ?? "no glaze"}`,
       expected: `2 tiles to compare at all, ${FOR_LABELS} for a test of labels, ${enough} to see a ratio of 1.5`,
       fix: `make ${Math.max(FOR_LABELS, enough) - 1} more tiles like it, in one firing with the others`,

@@ -5,13 +5,17 @@ import { reportedDifferences } from "./differences.ts";
 import type { FiringInNumbers } from "./FiringFact.ts";
 import type { FiringStudy } from "./FiringStudy.ts";
 import { firingFacts } from "./firingFacts.ts";
+import { firstPings } from "./firstPings.ts";
 import type { GlazeStudy } from "./GlazeStudy.ts";
+import type { KnownKiln } from "./KnownKiln.ts";
 import { namedApart } from "./namedApart.ts";
 import { nextTestOf } from "./nextTestOf.ts";
 import type { PlannedFiring } from "./PlannedFiring.ts";
+import { studyFits } from "./studyFits.ts";
 import { studyGlaze } from "./studyGlaze.ts";
 import type { Tile } from "./Tile.ts";
 import { tileCauses } from "./tileCauses.ts";
+import type { NamedWare } from "./tileFits.ts";
 import { tilesOf } from "./tilesOf.ts";
 
 /** Seed of the draws in tests of labels, so that a report reads the same every time. */
@@ -20,11 +24,23 @@ const SEED = 1;
 /** Standard deviations on either side that hold 95 of 100. */
 const NORMAL_95 = 1.96;
 
+/** What a study may lean on beside its firings. */
+export interface StudyWishes {
+  /** Files of glazes and bodies that were found; without them nothing is said of fit. */
+  readonly named?: NamedWare;
+  /** The user's own kiln, for the next firing; without it the reference kiln stands in. */
+  readonly known?: KnownKiln;
+}
+
 /**
  * What firings and their trial tiles say together: what differed, which causes cannot be told apart,
- * what governs the spacing, and which test would tell more. Firings without trials are compared too.
+ * what governs the spacing, how the glazes fit, and which test would tell more. Firings without
+ * trials are compared too.
  */
-export function studyFirings(given: readonly PlannedFiring[]): FiringStudy {
+export function studyFirings(
+  given: readonly PlannedFiring[],
+  asked: StudyWishes = {},
+): FiringStudy {
   const firings = namedApart(given);
   const facts = firingFacts(firings);
   const tiles = tilesOf(firings.flatMap(({ record }) => record ?? []));
@@ -37,6 +53,10 @@ export function studyFirings(given: readonly PlannedFiring[]): FiringStudy {
     tiles,
     confounding,
     glazes,
+    fits:
+      asked.named === undefined || tiles.tiles.length === 0
+        ? null
+        : studyFits(tiles.tiles, asked.named, firstPings(firings)),
     next:
       tiles.tiles.length === 0
         ? null
@@ -46,6 +66,7 @@ export function studyFirings(given: readonly PlannedFiring[]): FiringStudy {
             tiles: tiles.tiles,
             confounding,
             scatter: scatterOf(glazes, telling),
+            known: asked.known,
           }),
     cautions: cautionsFor({ crackle: tiles.tiles.length > 0 }),
   };

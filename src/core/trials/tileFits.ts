@@ -1,9 +1,14 @@
+import { MEAN_OVER_LEAST } from "../glaze/crackSpacing.ts";
+import { fitDraws, type GlazedWall } from "../glaze/fitDraws.ts";
+import { fitRun } from "../glaze/fitRun.ts";
 import type { Glaze } from "../glaze/Glaze.ts";
+import type { GlazedPiece, MeasuredPing } from "../glaze/GlazedPiece.ts";
 import { type GlazeFitInput, glazeFit } from "../glaze/glazeFit.ts";
 import type { Glazing } from "../glaze/laminate.ts";
 import type { MeasuredFit } from "../glaze/measuredFit.ts";
-import type { Spread } from "../ware/spreadOf.ts";
+import { type Spread, spreadOf } from "../ware/spreadOf.ts";
 import type { Body } from "../ware/Ware.ts";
+import { nameKey } from "./nameKey.ts";
 import type { Tile } from "./Tile.ts";
 
 /** Draws of everything uncertain; the same seed every time. */
@@ -15,19 +20,38 @@ const ROOM_C = 20;
 /** From the ends of a 95 % interval to those of the middle 80 %, in logarithms. */
 const TO_MIDDLE_80 = 1.2815515655446004 / 1.96;
 
-/** Glazes that a person named a file for, by the words of the records. */
-export type NamedGlazes = ReadonlyMap<string, Glaze>;
+/** Glazes and bodies that files tell of, by the names in the records put through {@link nameKey}. */
+export interface NamedWare {
+  readonly glazes: ReadonlyMap<string, Glaze>;
+  /** By clay; used for tiles whose record names no body. */
+  readonly bodies: ReadonlyMap<string, Body>;
+}
+
+/** Mean pitch to expect of cracks filled in [mm]: the middle and both ends of the middle 80 % of draws. */
+interface ExpectedPitch {
+  /** Null where the glaze does not crack at all. */
+  readonly lowMm: number | null;
+  readonly medianMm: number | null;
+  readonly highMm: number | null;
+}
 
 /** What the physics says of one tile. */
-interface TileFit {
+export interface TileFit {
   readonly firing: string;
   readonly piece: string;
-  /** Mean pitch to expect of cracks filled in [mm], middle 80 % of draws; null when few crack. */
-  readonly expectedMm: Spread | null;
+  readonly glaze: string;
+  readonly clay: string;
+  /** By whose properties it is computed. */
+  readonly bodyName: string;
+  /** How much more the glaze shrinks than the body, by their files [1/K]. */
+  readonly computedPerK: Spread;
+  readonly expected: ExpectedPitch;
+  /** Pitch that was found [mm]; null when none was measured. */
+  readonly foundMm: number | null;
   /** Share of draws in which the coat can crack, 0–1. */
   readonly crackingShare: number;
-  /** Mismatch read back from what was found on the tile; null when nothing was. */
-  readonly measured: MeasuredFit | null;
+  /** Mismatch read back from what was found on the tile: spacing or sight first, then its ping. */
+  readonly measured: readonly MeasuredFit[];
 }
 
 /** Physics of some tiles, and which have none and why. */
@@ -41,9 +65,16 @@ export interface TileFits {
   }[];
 }
 
-/** Expected spacing, and the effective mismatch from the spacing found, for each tile. */
-export function tileFits(tiles: readonly Tile[], glazes: NamedGlazes): TileFits {
-  const read = tiles.map((tile) => ({ tile, input: inputOf(tile, glazes) }));
+/** First ping of a tile on the way down; null when none of its pings can be used. */
+export type FirstPingOf = (tile: Tile) => MeasuredPing | null;
+
+/** Expected spacing, and the effective mismatch from the spacing and the ping found, for each tile. */
+export function tileFits(
+  tiles: readonly Tile[],
+  named: NamedWare,
+  firstPingOf: FirstPingOf,
+): TileFits {
+  const read = tiles.map((tile) => ({ tile, input: inputOf(tile, named, firstPingOf) }));
   return {
     fits: read.flatMap(({ tile, input }) =>
       typeof input === "string" ? [] : [fitOf(tile, input)],
@@ -62,12 +93,22 @@ export interface TileKind {
   readonly glazing: Glazing;
 }
 
+/** The kind of a tile; in words what is missing for one. */
+export function tileKind(tile: Tile, { glazes, bodies }: NamedWare): TileKind | string {
+  const glaze = glazes.get(nameKey(tile.glaze));
+  const glazing = glazingOf(tile);
+  const body = tile.body ?? bodies.get(nameKey(tile.clay)) ?? null;
+  const { wallMm } = tile;
+  if (glaze === undefined) return `no glaze file is known for ${tile.glaze}`;
+  if (body === null) return "no body is named for its clay";
+  if (wallMm === null) return "its wall is not noted";
+  if (glazing === null) return "its shape is not noted, and a glaze on one side may bend it";
+  return { glaze, body, wallMm, glazing };
+}
+
 /** A point of the expected curve: spacing to expect on a coat. */
-export interface ExpectedPoint {
+export interface ExpectedPoint extends ExpectedPitch {
   readonly coatMm: number;
-  /** Mean pitch of cracks filled in [mm], middle 80 % of draws; null when few crack. */
-  readonly pitchMm: Spread | null;
-  readonly crackingShare: number;
 }
 
 /** Spacing to expect against the coat by energy: a guide beside what was measured, no fit to it. */
@@ -76,16 +117,21 @@ export function expectedSpacings(
   coatsMm: readonly number[],
 ): readonly ExpectedPoint[] {
   return coatsMm.map((coatMm) => {
-    const { spacing, crazing } = glazeFit({
-      glaze,
-      body,
-      piece: { wallMm, coatMm, coatSigma: 0, glazing, absorptionPercent: null },
-      roomC: ROOM_C,
-      measured: { spacing: null, cracked: null, pings: [] },
-      draws: DRAWS,
-    });
-    return { coatMm, pitchMm: spacing?.meanMm ?? null, crackingShare: crazing.share };
+    const piece: GlazedPiece = { wallMm, coatMm, coatSigma: 0, glazing, absorptionPercent: null };
+    return { coatMm, ...expectedPitch({ glaze, body, piece, roomC: ROOM_C }) };
   });
+}
+
+/** Draws that do not crack count as cracks farther apart than all others. */
+function expectedPitch(wall: GlazedWall): ExpectedPitch {
+  const pitches = fitDraws(wall, DRAWS)
+    .map((draw) => fitRun(draw, wall.piece.glazing, wall.roomC).leastSpacingMm)
+    .map((leastMm) => (leastMm === null ? Number.POSITIVE_INFINITY : MEAN_OVER_LEAST * leastMm));
+  const { low, median, high } = spreadOf(Float64Array.from(pitches));
+  const [lowMm = null, medianMm = null, highMm = null] = [low, median, high].map((mm) =>
+    Number.isFinite(mm) ? mm : null,
+  );
+  return { lowMm, medianMm, highMm };
 }
 
 /** How a tile is glazed, as far as stress goes; null when it is one-sided and its shape not noted. */
@@ -96,16 +142,13 @@ function glazingOf({ glazedSides, shape }: Tile): Glazing | null {
 }
 
 /** Everything that the fit needs, or what is missing in words. */
-function inputOf(tile: Tile, glazes: NamedGlazes): GlazeFitInput | string {
-  const glaze = glazes.get(tile.glaze);
-  const glazing = glazingOf(tile);
-  const { body, wallMm, coat } = tile;
-  if (glaze === undefined) return `no glaze file is named for ${tile.glaze}`;
-  if (body === null) return "no body is named for its clay";
-  if (wallMm === null) return "its wall is not noted";
-  if (glazing === null) return "its shape is not noted, and a glaze on one side may bend it";
-  const { firedMm, sigmaMm, sharedSigma } = coat;
+function inputOf(tile: Tile, named: NamedWare, firstPingOf: FirstPingOf): GlazeFitInput | string {
+  const kind = tileKind(tile, named);
+  if (typeof kind === "string") return kind;
+  const { glaze, body, wallMm, glazing } = kind;
+  const { firedMm, sigmaMm, sharedSigma } = tile.coat;
   const coatSigma = Math.hypot(sigmaMm / firedMm, sharedSigma);
+  const ping = firstPingOf(tile);
   return {
     glaze,
     body,
@@ -114,7 +157,7 @@ function inputOf(tile: Tile, glazes: NamedGlazes): GlazeFitInput | string {
     measured: {
       cracked: tile.cracked === null ? null : tile.cracked !== "none",
       spacing: spacingOf(tile),
-      pings: [],
+      pings: ping === null ? [] : [ping],
     },
     draws: DRAWS,
   };
@@ -127,13 +170,18 @@ function spacingOf({ spacing }: Tile): GlazeFitInput["measured"]["spacing"] {
   return { meanMm: pitchMm, lowMm: end(lowMm), highMm: end(highMm), counted: "pitch" };
 }
 
-function fitOf({ firing, piece }: Tile, input: GlazeFitInput): TileFit {
-  const { spacing, crazing, measured } = glazeFit(input);
+function fitOf(tile: Tile, input: GlazeFitInput): TileFit {
+  const { crazing, measured, mismatch } = glazeFit(input);
   return {
-    firing,
-    piece,
-    expectedMm: spacing?.meanMm ?? null,
+    firing: tile.firing,
+    piece: tile.piece,
+    glaze: tile.glaze,
+    clay: tile.clay,
+    bodyName: input.body.name,
+    computedPerK: mismatch.perK,
+    expected: expectedPitch(input),
+    foundMm: tile.spacing.kind === "measured" ? tile.spacing.pitchMm : null,
     crackingShare: crazing.share,
-    measured: measured.fits[0] ?? null,
+    measured: measured.fits,
   };
 }

@@ -2,8 +2,10 @@ import { compile } from "vega-lite";
 import { describe, expect, it } from "vitest";
 import { causesChart } from "../../../src/core/charts/causesChart.ts";
 import { firingsChart } from "../../../src/core/charts/firingsChart.ts";
+import { fitsChart } from "../../../src/core/charts/fitsChart.ts";
 import { spacingChart } from "../../../src/core/charts/spacingChart.ts";
 import { confoundingOf } from "../../../src/core/trials/confoundingOf.ts";
+import type { FitStudy } from "../../../src/core/trials/FitStudy.ts";
 import { fitSpacing } from "../../../src/core/trials/fitSpacing.ts";
 import type { Tile } from "../../../src/core/trials/Tile.ts";
 import { tileCauses } from "../../../src/core/trials/tileCauses.ts";
@@ -26,6 +28,51 @@ function confounded(tiles: readonly Tile[]) {
   return confoundingOf(tileCauses(tiles, []), tiles.length);
 }
 
+const EXPECTED = [
+  {
+    clay: study[0]?.clay ?? "",
+    points: [
+      { coatMm: 0.3, lowMm: null, medianMm: null, highMm: null },
+      { coatMm: 0.6, lowMm: 2, medianMm: 4, highMm: null },
+      { coatMm: 1.2, lowMm: 3, medianMm: 6, highMm: 12 },
+    ],
+  },
+];
+
+const PAIRS: FitStudy["pairs"] = [
+  {
+    glaze: "pond ice",
+    clay: "Tarrow white",
+    bodyName: "stoneware",
+    expansionFrom: "computed",
+    tiles: 5,
+    computedPerK: { low: -0.5e-6, median: 1e-6, high: 2.5e-6 },
+    found: [
+      {
+        from: "crack spacing",
+        holds: "about",
+        tiles: 4,
+        perK: { low: 0.8e-6, median: 1.25e-6, high: 1.9e-6 },
+        leastPerK: 1e-6,
+        mostPerK: 1.5e-6,
+        agreeing: 4,
+      },
+      {
+        from: "no cracks",
+        holds: "at most",
+        tiles: 1,
+        perK: { low: 0.6e-6, median: 0.75e-6, high: 0.9e-6 },
+        leastPerK: 0.75e-6,
+        mostPerK: 0.75e-6,
+        agreeing: 1,
+      },
+    ],
+    foundOverExpected: null,
+    expected: [],
+    expectedIsFor: "one",
+  },
+];
+
 const charts = {
   spacing: (dark: boolean) => spacingChart({ title: TITLE, tiles: study, fit, dark }),
   "spacing of one coat": (dark: boolean) =>
@@ -37,6 +84,9 @@ const charts = {
     }),
   "spacing of uncracked tiles": (dark: boolean) =>
     spacingChart({ title: TITLE, tiles: [someTile({ pitchMm: null })], fit: null, dark }),
+  "spacing with what files let expect": (dark: boolean) =>
+    spacingChart({ title: TITLE, tiles: study, fit, expected: EXPECTED, dark }),
+  fits: (dark: boolean) => fitsChart({ title: TITLE, pairs: PAIRS, dark }),
   causes: (dark: boolean) => causesChart({ title: TITLE, confounding: confounded(study), dark }),
   firings: (dark: boolean) =>
     firingsChart({
@@ -132,6 +182,31 @@ describe("a chart of spacing against coat", () => {
   it("throws when no tile says anything", () => {
     const silent = someTile({ spacing: { kind: "not measured", why: "nobody looked" } });
     expect(() => spacingChart({ title: TITLE, tiles: [silent], fit: null })).toThrow(RangeError);
+  });
+});
+
+describe("a chart of fits", () => {
+  const text = JSON.stringify(charts.fits(false));
+
+  it("has a middle and a range for the files and for every kind of evidence", () => {
+    for (const row of [
+      '"perMillion":-0.5,"end":2.5',
+      '"perMillion":0.8,"end":1.9',
+      '"perMillion":0.6,"end":0.9',
+      '"perMillion":1.25',
+    ])
+      expect(text).toContain(row);
+    expect(text).toContain("crack spacing, 4 tiles");
+    expect(text).toContain("no cracks, one tile");
+  });
+
+  it("draws a bound as an arrow head towards where the truth may lie", () => {
+    expect(text).toContain('"shape":"triangle-left"');
+    expect(text).not.toContain('"shape":"triangle-right"');
+  });
+
+  it("throws without any pair", () => {
+    expect(() => fitsChart({ title: TITLE, pairs: [] })).toThrow(RangeError);
   });
 });
 

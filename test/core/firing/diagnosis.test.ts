@@ -54,7 +54,7 @@ const text = (causes: readonly DiagnosedCause[]) =>
 describe("a diagnosis", () => {
   it("is not made when nothing was heard and nothing found", () => {
     const quiet =
-      "trials: [{ piece: A, clay: c, glaze: g, coat: 1, glazedSides: one, cracked: none }]";
+      "trials: [{ piece: A, clay: c, glaze: g, coat: 1 mm, glazedSides: one, cracked: none }]";
     expect(causesOf("notes: none\n")).toEqual([]);
     expect(causesOf(`${quiet}\nfound: [{ piece: platter, rings: clear }]\n`)).toEqual([]);
     expect(diagnosisBlocks([], "C")).toEqual([]);
@@ -148,7 +148,7 @@ describe("what was heard", () => {
 
 describe("test pieces", () => {
   const trial = (piece: string, coat: number, sides: string, cracked: string) =>
-    `  - { piece: ${piece}, clay: c, glaze: g, coat: ${coat}, glazedSides: ${sides}, cracked: ${cracked}, crackSpacing: ${coat * 7} }\n`;
+    `  - { piece: ${piece}, clay: c, glaze: g, coat: ${coat} mm, glazedSides: ${sides}, cracked: ${cracked}, crackSpacing: ${coat * 7} }\n`;
 
   it("cracked through on one side only, with the thickest coats, speak for one-sided glaze", () => {
     const causes = causesOf(
@@ -269,7 +269,7 @@ describe("the words", () => {
     })
     .map(
       (r) =>
-        `found: [${r.found.join(", ")}]\nheard: [${r.heard.join(", ")}]\nunloaded: { at: +24:00, temperature: ${r.opened} }\nware: [{ name: mugs, clay: c, state: ${r.state} }]\ntrials: [{ piece: A, clay: c, glaze: g, coat: 1, glazedSides: ${r.sides}, cracked: ${r.cracked} }]\n`,
+        `found: [${r.found.join(", ")}]\nheard: [${r.heard.join(", ")}]\nunloaded: { at: +24:00, temperature: ${r.opened} }\nware: [{ name: mugs, clay: c, state: ${r.state} }]\ntrials: [{ piece: A, clay: c, glaze: g, coat: 1 mm, glazedSides: ${r.sides}, cracked: ${r.cracked} }]\n`,
     );
 
   it("settle nothing, and stay within 80 columns, for any record", () => {

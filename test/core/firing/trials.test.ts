@@ -77,13 +77,27 @@ describe("the coat of a trial", () => {
     expect(codesOf("cracked: none")).toEqual(["record/no-coat"]);
     expect(codesOf("dryMass: 10 g/100 cm2")).toEqual(["record/no-loss"]);
     expect(codesOf("wetCoat: 1 mm, loss: 10")).toContain("record/no-slip");
-    expect(codesOf("coat: 0")).toEqual(["units/not-a-length"]);
-    expect(codesOf("coat: -1 mm")).toEqual(["units/not-a-length"]);
-    expect(codesOf("coat: 0.8 furlongs")).toEqual(["units/not-a-length"]);
+    for (const coat of ["0", "0 mm", "-1 mm", "0.8 furlongs", "25 mm"])
+      expect(codesOf(`coat: ${coat}`), coat).toEqual(["record/not-a-coat"]);
     expect(codesOf("coat: 0.8 mm, coatError: 150 %")).toEqual(["record/coat-error"]);
+    // 0.1 may be millimetres or a tenth of the coat.
+    expect(codesOf("coat: 0.8 mm, coatError: 0.1")).toEqual(["record/coat-error"]);
     expect(codesOf("dryMass: 10 g/100 cm2, loss: 10, coatError: 0.1 mm")).toEqual([
       "record/coat-error",
     ]);
+  });
+});
+
+describe("a coat without a unit", () => {
+  it.each([
+    "coat: 0.8",
+    'coat: "0.8"',
+    'coat: "1/32"',
+    "coat: [0.8 mm, 0.7]",
+    "rawCoat: 1.4",
+    'wetCoat: 1, slip: "1.5", loss: 10',
+  ])("is asked back and never taken for millimetres: %s", (coat) => {
+    expect(codesOf(coat)).toEqual(["record/coat-without-unit"]);
   });
 });
 
@@ -146,6 +160,12 @@ describe("the crack spacing of a trial", () => {
     const size = "size: { length: 60 mm, width: 50 mm }";
     expect(codesOf(`coat: 1 mm, crackSpacing: 80 mm, ${size}`)).toEqual([
       "record/spacing-wider-than-piece",
+    ]);
+    // The diagonal of 60 by 50 mm is 78.1 mm.
+    const lineOf = (mm: number) => `lines: [{ length: ${mm} mm, crossings: 9 }]`;
+    expect(codesOf(`coat: 1 mm, ${lineOf(78)}, ${size}`)).toEqual([]);
+    expect(codesOf(`coat: 1 mm, ${lineOf(79)}, ${size}`)).toEqual([
+      "record/line-longer-than-piece",
     ]);
     expect(codesOf("coat: 1 mm, crackSpacing: 5 mm, cracked: none")).toEqual([
       "record/uncracked-with-spacing",

@@ -18,6 +18,7 @@ import {
   HELD_SPACINGS,
   THICK_SPACINGS,
 } from "../../../src/core/glaze/spacingTables.ts";
+import { STIFFNESS_TABLES } from "../../../src/core/glaze/stiffnessTables.ts";
 import { tableLine } from "../../../src/core/glaze/tableLine.ts";
 import { leastPull, stoppingDepthMm } from "../../../src/core/glaze/throughCrack.ts";
 import { BOTH_DEPTHS, FREE_DEPTHS, RING_DEPTHS } from "../../../src/core/glaze/throughTables.ts";
@@ -156,6 +157,7 @@ describe("a crack on its way through a wall", () => {
     coatMm,
     wallMm: 6,
     glazing,
+    stiffnessRatio: 1,
   });
 
   it("is pulled no less by a thicker coat of the same stress, for any coat", () => {
@@ -190,6 +192,52 @@ describe("a crack on its way through a wall", () => {
 
   it("stops at the foot of the glaze in a body that bears more than its first pull", () => {
     expect(stoppingDepthMm(coat(0.3, "both faces", 10), 2)).toBe(0);
+  });
+
+  it.each(GLAZINGS)("on %s changes smoothly with stiffness through the tabled ones", (glazing) => {
+    for (const ratio of [0.2, 0.35, 0.5, 0.7, 1, 1.4, 2]) {
+      const at = (stiffnessRatio: number) =>
+        leastPull({ ...coat(0.6, glazing), stiffnessRatio }).mPaRootM;
+      expect(Math.abs(at(ratio * 1.0001) - at(ratio * 0.9999))).toBeLessThan(1e-3);
+    }
+  });
+
+  // Deep under a thin coat the crack feels only the force in it, 2.594 P/√(πa) of a half space, which
+  // knows no stiffness of the coat; between two coats the stiff far one holds the crack shut.
+  it("in a thick wall hardly depends on stiffness deep down, and is less between two coats on a soft body", () => {
+    const at = (glazing: Glazing, stiffnessRatio: number) =>
+      leastPull({ ...coat(0.3, glazing), stiffnessRatio }).mPaRootM;
+    expect(at("one face, wall held", 0.5) / at("one face, wall held", 1)).toBeGreaterThan(0.93);
+    expect(at("one face, wall held", 0.5)).toBeLessThanOrEqual(at("one face, wall held", 1));
+    expect(at("both faces", 0.5)).toBeLessThan(0.95 * at("both faces", 1));
+    expect(at("both faces", 2)).toBeGreaterThan(at("both faces", 1));
+  });
+
+  it.each(GLAZINGS)(
+    "on %s is pulled more at every tabled depth the stiffer the body, from a fifth of a coat down",
+    (glazing) => {
+      for (const { depths, factors } of STIFFNESS_TABLES[glazing]) {
+        for (const [ratio, line] of factors) {
+          expect(line).toHaveLength(depths.length);
+          if (ratio === 1) expect(new Set(line)).toEqual(new Set([1]));
+        }
+        depths.forEach((depth, i) => {
+          const rising = factors.map(([, line]) => line[i] as number);
+          // Rounded to 0.001, so a level run may fall by one.
+          for (const [at, factor] of rising.slice(1).entries())
+            if (depth >= 1.2) expect(factor).toBeGreaterThan((rising[at] as number) - 0.0015);
+          expect(rising.at(-1)).toBeLessThan(1.35);
+        });
+      }
+    },
+  );
+
+  it("owns up to bodies far softer or stiffer than their glaze", () => {
+    const past = (stiffnessRatio: number) =>
+      leastPull({ ...coat(0.5, "both faces"), stiffnessRatio }).past.join();
+    expect(past(0.15)).toContain("softer than a fifth");
+    expect(past(2.5)).toContain("twice as stiff");
+    expect(past(0.7)).toBe("");
   });
 
   it("owns up to walls under four coats", () => {

@@ -62,6 +62,13 @@ describe("an exponent", () => {
     expect(text).toContain("if the ware stood at one temperature");
   });
 
+  it("below 0 throughout is pinging that becomes more frequent, its end past what is tried", () => {
+    const rising = every(1, 300).map((i) => DAY * Math.sqrt(i / 301));
+    const text = said(pingReviewOf(listeningTo(rising, DAY)), "thinning out");
+    expect(text).toContain("−0.50 or less to");
+    expect(text).toContain("more often with time");
+  });
+
   it("is read as nothing of moisture while the log falls by hundreds of degrees", () => {
     const heard = listeningTo(every(60, 300), 5.5 * HOUR);
     const text = said(pingReviewOf(heard, fallingLog(0)), "thinning out");
@@ -79,7 +86,8 @@ describe("temperatures from a log that falls by 100 °C in an hour from 700 °C"
     expect(review.temperatures?.firstC).toBeCloseTo(400, 6);
     expect(review.temperatures?.thirdC).toBeCloseTo(300, 6);
     expect(said(review, "onset")).toContain("first ping came at 400 °C");
-    expect(said(review, "onset")).toContain("strong misfit");
+    // 0.0003065 over 250 and over 150 K.
+    expect(said(review, "onset")).toContain("1.2 to 2.0 millionths per °C, a strong one");
   });
 
   it("send the reader to the inversion first for pings inside one", () => {
@@ -87,7 +95,7 @@ describe("temperatures from a log that falls by 100 °C in an hour from 700 °C"
     expect(said(review, "pings through the quartz inversion")).toContain(
       "look for the inversion first",
     );
-    expect(said(review, "onset")).not.toContain("strong misfit");
+    expect(said(review, "onset")).not.toContain("misfit of glaze and clay");
     const late = pingReviewOf(listeningTo([10, 20], HOUR), fallingLog(4.5 * HOUR));
     expect(said(late, "pings through the cristobalite inversion")).toContain("2 pings");
   });
@@ -107,6 +115,56 @@ describe("temperatures from a log that falls by 100 °C in an hour from 700 °C"
     const quiet = listeningTo([60], 4 * HOUR);
     expect(said(pingReviewOf(quiet, fallingLog(5.2 * HOUR)), "steady temperature")).toContain(
       "No ping came",
+    );
+  });
+
+  it("leave out pings after unloading, count them apart and say so", () => {
+    // Out of the kiln at 4.5 h of the log, 250 °C: an hour and a half into the recording.
+    const review = pingReviewOf(
+      listeningTo([HOUR, 2 * HOUR, 2.5 * HOUR], 3 * HOUR),
+      fallingLog(3 * HOUR, { seconds: 4.5 * HOUR, tempC: 250 }),
+    );
+    expect(review.pings.map(({ tempC }) => tempC === null)).toEqual([false, true, true]);
+    expect(review.temperatures).toMatchObject({
+      thirdC: null,
+      unloading: { atSeconds: 1.5 * HOUR, tempC: 250, count: 2, seconds: 1.5 * HOUR },
+    });
+    expect(review.temperatures?.coldestC).toBeGreaterThan(249);
+    const steps = review.temperatures?.steps ?? [];
+    expect(steps.reduce((sum, { seconds }) => sum + seconds, 0)).toBeCloseTo(1.5 * HOUR, -2);
+    expect(said(review, "after unloading")).toContain(
+      "taken out 1 h 30 min after the recording began",
+    );
+    expect(said(review, "after unloading")).toContain("2 of the 3 pings were heard from then on");
+    expect(said(review, "log beside the recording")).toBe("");
+    expect(pingRecordLines(review).join("\n")).toContain("2 of them after unloading");
+    const text = pingsText(review, { unit: "C", paint: (_, words) => words });
+    expect(text).toMatch(/after unloading, not as hot as the kiln +2 +1 h 30 min/);
+  });
+
+  it("know nothing of a recording that was made after unloading", () => {
+    const review = pingReviewOf(
+      listeningTo([HOUR / 2, HOUR], 2 * HOUR),
+      fallingLog(7 * HOUR, { seconds: 6.5 * HOUR, tempC: null }),
+    );
+    expect(review.temperatures).toMatchObject({ firstC: null, steps: [], knownShare: 0 });
+    expect(review.temperatures?.steady).toEqual({ count: 0, seconds: 0 });
+    expect(said(review, "after unloading")).toContain("before the recording began");
+    expect(said(review, "onset")).toBe("");
+  });
+
+  it("say that nobody noted the unloading once the kiln is cool enough for it", () => {
+    const topic = (started: number) =>
+      said(pingReviewOf(listeningTo([60], HOUR), fallingLog(started)), "unloading");
+    expect(topic(5.5 * HOUR)).toContain("No record beside fall.csv");
+    expect(topic(2 * HOUR)).toBe("");
+  });
+
+  it("let an exponent speak for nothing when the ware was taken out meanwhile", () => {
+    const heard = listeningTo(every(100, 200), 6 * HOUR);
+    const log = fallingLog(6.1 * HOUR, { seconds: 8 * HOUR, tempC: 100 });
+    expect(said(pingReviewOf(heard, log), "thinning out")).toContain(
+      "speaks for nothing by itself",
     );
   });
 

@@ -141,9 +141,13 @@ describe("cautions of a glaze", () => {
     expect(topics(RECIPE)).toEqual(["powders", "silica dust", "use with food", "estimate"]);
   });
 
-  it("name crackle where the fit does not speak against it, though nobody asked for it", () => {
-    const pulled = `${glazeFile("recipe: { nepheline: 60, soda ash: 10, quartz: 30 }")}body: stoneware\nwall: 6\ncoat: 0.6\nglazedSides: one\n`;
-    expect(topics(pulled)).toContain("crackle and food");
+  it("name crackle wherever a fit speaks of it, for or against, though nobody asked for it", () => {
+    const onBody = "body: stoneware\nwall: 6\ncoat: 0.6\nglazedSides: one\n";
+    for (const recipe of [
+      "{ nepheline: 60, soda ash: 10, quartz: 30 }",
+      "{ talc: 40, quartz: 60 }",
+    ])
+      expect(topics(glazeFile(`recipe: ${recipe}`) + onBody)).toContain("crackle and food");
   });
 
   it("give a limit only with its date or its law, and tell to check the law", () => {

@@ -104,7 +104,7 @@ describe("numbers of a spread in words", () => {
     [12.34, "12"],
     [-140.2, "−140"],
     [0.00789, "0.008"],
-    [-0.0001, "0.000"],
+    [-0.0001, "0"],
     [0, "0"],
   ])("%d is %s", (value, words) => {
     expect(fewDigits(value)).toBe(words);

@@ -186,7 +186,7 @@ describe("comparisonText", () => {
     const firings = [sampleCompared(), sampleCompared({ title: "hot", coneIndex: 6.9 })];
     const text = unwrapped(comparisonText(sampleComparison({ firings }), celsius));
     expect(text).toContain(
-      "Most heat in “hot”, least in “14 March, second firing”: 2.5 cones apart.",
+      "Most heat in “hot”, least in “14 March, second firing”: 2.5 ± 0.8 cones apart, which is more than twice the ±.",
     );
   });
 });

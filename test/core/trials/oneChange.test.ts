@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { heatworkOf } from "../../../src/core/cones/heatwork.ts";
 import { reviewFiring } from "../../../src/core/firing/reviewFiring.ts";
+import { REFERENCE_KILN } from "../../../src/core/kiln/AssumedKiln.ts";
 import { expandSchedule } from "../../../src/core/schedule/expandSchedule.ts";
 import type { Schedule } from "../../../src/core/schedule/Schedule.ts";
 import type { NotedFiring } from "../../../src/core/trials/firingFacts.ts";
@@ -32,6 +33,13 @@ describe("one change of a schedule", () => {
     expect(slowed).toHaveLength(1);
     expect(slowed[0]?.toC).toBeLessThanOrEqual(170);
     expect(coneOf(made?.schedule as Schedule)).toBeCloseTo(coneOf(PLAN), 3);
+  });
+
+  it("has nothing to slow on a kiln that falls more slowly by itself", () => {
+    const other = reviewed(firing({ cristobaliteCPerHour: 15 }));
+    const heavy = { ...REFERENCE_KILN, naturalCoolingCPerHour: () => 12 };
+    const known = { kiln: heavy, offsetK: 0 };
+    expect(CHANGES.cristobalite.make(PLAN, { value: 15, other, known })).toBeNull();
   });
 
   it("holds on the way down where the other firing was held, and nowhere else", () => {

@@ -76,7 +76,7 @@ function drawRuler(grey: Float32Array): void {
   }
 }
 
-/** A grey picture as the bytes of a PNG file; the same bytes from the same Node. */
+/** A grey picture as the bytes of a PNG file; the same pixels always, the same bytes from the same zlib. */
 export function greyPng({ width, height, grey }: Rendered): Uint8Array {
   const rows = Buffer.alloc(height * (width + 1));
   for (let y = 0; y < height; y++)

@@ -1,3 +1,4 @@
+import { demoTrials } from "./crackleTiles.ts";
 import type { DemoFiring } from "./DemoFiring.ts";
 import { dateAndTimeApart, isoWithOutput, troubled } from "./logShapes.ts";
 import { OLD_HILDA, OLD_HILDA_SAYS } from "./oldHilda.ts";
@@ -105,15 +106,15 @@ export const TROUBLED_FIRINGS: readonly DemoFiring[] = [
           count: 4,
         },
       ],
-      trials: [
-        hurried("D1", "0.5 mm", "one", "crackle", "3.9 mm"),
-        hurried("D2", "0.9 mm", "one", "crackle", "5.7 mm"),
-        hurried("D3", "0.9 mm", "both", "crackle", "6.7 mm"),
-        {
-          ...hurried("D4", "1.4 mm", "one", "through", "9.5 mm"),
-          note: "tile in two halves; edges of the break sharp, glaze not run over them",
-        },
-      ],
+      trials: demoTrials("D").map((trial) =>
+        trial.piece === "D4"
+          ? {
+              ...trial,
+              cracked: "through",
+              note: "tile in two halves; edges of the break sharp, glaze not run over them",
+            }
+          : trial,
+      ),
       found: [
         {
           piece: "platter on the lower shelf",
@@ -172,21 +173,3 @@ export const TROUBLED_FIRINGS: readonly DemoFiring[] = [
     },
   },
 ];
-
-function hurried(
-  piece: string,
-  coat: string,
-  glazedSides: "one" | "both",
-  cracked: "crackle" | "through",
-  crackSpacing: string,
-) {
-  return {
-    piece,
-    clay: "Tarrow white",
-    glaze: "pond ice",
-    coat,
-    glazedSides,
-    crackSpacing,
-    cracked,
-  };
-}

@@ -38,12 +38,16 @@ export function listeningTo(
 }
 
 /** A kiln that falls from 700 °C to 100 °C in six hours and stays there for six more. */
-export function fallingLog(startedSeconds: number): LogBeside {
+export function fallingLog(
+  startedSeconds: number,
+  unloaded: LogBeside["unloaded"] = null,
+): LogBeside {
   return {
     logName: "fall.csv",
     channel: "kiln",
     curve: corners([0, 700], [6, 100], [12, 100]),
     startedSeconds,
+    unloaded,
   };
 }
 

@@ -1,6 +1,8 @@
 import { z } from "zod";
 import { compareGlazes } from "../../glaze/compareGlazes.ts";
 import type { GlazeWork } from "../../glaze/GlazeWork.ts";
+import type { LeachTest } from "../../glaze/LeachTest.ts";
+import { leachSheet } from "../../glaze/leachSheet.ts";
 import {
   mapAmounts,
   OXIDES,
@@ -74,6 +76,28 @@ const coatShape = z.strictObject({
   wanted: z.strictObject({ firedMm: number, dryGPerCm2: number }).nullable(),
 });
 
+const leachShape = z.strictObject({
+  ware: z.strictObject({
+    use: z.enum(["cup", "dish", "cooking"]),
+    depthMm: number,
+    litres: number,
+  }),
+  source: z.string(),
+  rows: z.array(
+    z.strictObject({
+      law: z.enum(["EU", "US"]),
+      metal: z.enum(["lead", "cadmium"]),
+      most: number,
+      mostUnit: z.enum(["mg/L", "mg/dm²"]),
+      kind: z.string().describe("the law's own kind of ware"),
+      found: number,
+      foundUnit: z.enum(["mg/L", "mg/dm²"]),
+      isBelow: z.boolean().describe("less than found"),
+      stands: z.enum(["under", "over", "open"]).describe("of this piece only"),
+    }),
+  ),
+});
+
 const glazeShape = z.strictObject({
   name: z.string(),
   invented: z.boolean(),
@@ -128,6 +152,7 @@ const glazeShape = z.strictObject({
   coat: coatShape.nullable(),
   fit: glazeFitShape.nullable().describe("null when fitMissing names keys"),
   fitMissing: z.array(z.string()).describe("keys of the file that the fit on a body needs"),
+  leachTests: z.array(leachShape).describe("tests of single pieces beside two laws' limits"),
   findings: z.array(findingShape),
   cautions: z.array(cautionShape),
 });
@@ -208,8 +233,27 @@ function glazePiece({
           },
     fit: "fit" in onBody ? glazeFitPiece(onBody.fit) : null,
     fitMissing: "missing" in onBody ? [...onBody.missing] : [],
+    leachTests: parsed.leachTests.map(leachPiece),
     findings: findingsPiece(sheet.findings),
     cautions: cautionsPiece(cautions),
+  };
+}
+
+function leachPiece(test: LeachTest): z.infer<typeof leachShape> {
+  return {
+    ware: { ...test.ware },
+    source: test.source,
+    rows: leachSheet(test).map(({ limit, found, stands }) => ({
+      law: limit.law,
+      metal: limit.metal,
+      most: limit.most,
+      mostUnit: limit.unit,
+      kind: limit.kind,
+      found: found.value,
+      foundUnit: found.unit,
+      isBelow: found.isBelow,
+      stands,
+    })),
   };
 }
 

@@ -104,6 +104,16 @@ export const pingsDocumentSchema = z.strictObject({
       channel: z.string(),
       startedSeconds: z.number(),
       knownShare: z.number(),
+      coldestC: nullable,
+      unloading: z
+        .strictObject({
+          atSeconds: z.number().describe("of the recording; under 0: before it began"),
+          tempC: nullable,
+          count: count.describe("pings from then on, which have no temperature"),
+          seconds: z.number(),
+        })
+        .nullable()
+        .describe("when the ware was taken out; null when no record says"),
       rangeK: z.number(),
       steps: z.array(bandShape),
       inversions: z.array(bandShape),
@@ -157,6 +167,7 @@ export function pingsDocument(review: PingReview): PingsDocument {
     kinds: { ...review.kinds, kinds: review.kinds.kinds.map((kind) => ({ ...kind })) },
     temperatures: temperatures && {
       ...temperatures,
+      unloading: temperatures.unloading && { ...temperatures.unloading },
       steps: temperatures.steps.map(bandPiece),
       inversions: temperatures.inversions.map(bandPiece),
       steady: { ...temperatures.steady },

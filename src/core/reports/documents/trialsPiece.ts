@@ -7,6 +7,7 @@ import type { NextTest } from "../../trials/NextTest.ts";
 import type { CoefficientInterval } from "../../trials/profileInterval.ts";
 import type { SpacingFit } from "../../trials/SpacingFit.ts";
 import type { Tile } from "../../trials/Tile.ts";
+import { fitsPiece } from "./fitsPiece.ts";
 import type {
   confoundingShape,
   nextShape,
@@ -17,7 +18,7 @@ import type {
 
 /** A study as its part of the document; charts' curves are left out. */
 export function trialsPiece(study: FiringStudy): z.infer<typeof trialsShape> {
-  const { firings, differences, tiles, confounding, glazes, next } = study;
+  const { firings, differences, tiles, confounding, glazes, fits, next } = study;
   return {
     facts: firings.map(({ title, record, facts }) => ({
       title,
@@ -42,6 +43,7 @@ export function trialsPiece(study: FiringStudy): z.infer<typeof trialsShape> {
     leftOut: tiles.leftOut.map((each) => ({ ...each })),
     confounding: confounding && structuredCopy(confounding),
     spacing: glazes.map(spacingPiece),
+    fits: fits && fitsPiece(fits),
     next: next && nextPiece(next),
   };
 }
@@ -79,6 +81,14 @@ function tilePiece(tile: Tile): z.infer<typeof tileShape> {
     pitchMm: spacing.kind === "uncracked" ? spacing.atLeastMm : (measured?.pitchMm ?? null),
     pitchLowMm: measured?.lowMm ?? null,
     pitchHighMm: measured?.highMm ?? null,
+    interceptMm: measured?.interceptMm ?? null,
+    lines: measured?.lines ?? 0,
+    lengthMm: measured?.lengthMm ?? 0,
+    crossings: measured?.crossings ?? 0,
+    directions: measured?.directions.map((each) => ({ ...each })) ?? [],
+    alongOverAcross: measured?.alongOverAcross ?? null,
+    stain: tile.stain,
+    pings: tile.pings?.count ?? null,
     cracked,
   };
 }
@@ -86,7 +96,7 @@ function tilePiece(tile: Tile): z.infer<typeof tileShape> {
 function spacingPiece({ glaze, spacing, problems }: GlazeStudy): z.infer<typeof spacingShape> {
   return {
     glaze,
-    why: problems.map(({ what }) => what),
+    why: problems.map(({ what, expected }) => `${what}; it takes ${expected}`),
     fit: spacing && fitPiece(spacing),
   };
 }
@@ -135,6 +145,14 @@ function nextPiece({ firing, tiles, open }: NextTest): z.infer<typeof nextShape>
       ),
       reason: firing.reason,
       scheduleYaml: firing.schedule && scheduleYaml(firing.schedule),
+      onKiln: firing.onKiln && {
+        basis: firing.onKiln.basis,
+        isEased: firing.onKiln.isEased,
+        findings: firing.onKiln.findings.map((finding) => ({
+          severity: finding.severity,
+          statement: statementText(finding, "C"),
+        })),
+      },
     },
     tiles: tiles && {
       ...tiles,

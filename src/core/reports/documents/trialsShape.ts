@@ -8,6 +8,73 @@ const intervalShape = z
   })
   .describe("95 % interval; null for a side without end");
 
+const spreadShape = z
+  .strictObject({ low: z.number(), median: z.number(), high: z.number() })
+  .describe("middle of drawn cases, and the ends between which 8 of 10 lie");
+
+const expectedShape = z
+  .strictObject({
+    lowMm: z.number().nullable(),
+    medianMm: z.number().nullable(),
+    highMm: z.number().nullable(),
+  })
+  .describe("pitch to expect by the files of glaze and body; null where it does not crack");
+
+/** Fit by the files of glazes and bodies, beside what the tiles say. */
+export const fitsShape = z.strictObject({
+  pairs: z.array(
+    z.strictObject({
+      glaze: z.string(),
+      clay: z.string(),
+      body: z.string(),
+      expansionFrom: z.enum(["measured", "computed"]),
+      tiles: z.int(),
+      computedPerK: spreadShape.describe("glaze shrinks more than the body, by their files [1/K]"),
+      found: z.array(
+        z.strictObject({
+          from: z.string(),
+          holds: z.enum(["about", "at least", "at most"]),
+          tiles: z.int(),
+          perK: spreadShape.describe("of the tile in the middle; of bounds, the one that binds"),
+          leastPerK: z.number().describe("middle of the tile that says least"),
+          mostPerK: z.number(),
+          agreeing: z.int(),
+        }),
+      ),
+      foundOverExpected: z
+        .strictObject({
+          tiles: z.int(),
+          within: z.int().describe("spacings inside the range that is expected"),
+          least: z.number(),
+          median: z.number(),
+          most: z.number(),
+        })
+        .nullable(),
+      expectedIsFor: z.enum(["one", "both"]).describe("sides glazed"),
+      expected: z.array(expectedShape.extend({ coatMm: z.number() })),
+    }),
+  ),
+  tiles: z.array(
+    z.strictObject({
+      firing: z.string(),
+      piece: z.string(),
+      expected: expectedShape,
+      crackingShare: z.number().describe("share of drawn cases in which the coat cracks"),
+      found: z.array(
+        z.strictObject({
+          from: z.string(),
+          holds: z.enum(["about", "at least", "at most"]),
+          perK: spreadShape,
+          glazePerK: spreadShape.describe("expansion that the glaze would have to have [1/K]"),
+          agrees: z.boolean(),
+          pingC: z.number().nullable(),
+        }),
+      ),
+    }),
+  ),
+  leftOut: z.array(z.strictObject({ firing: z.string(), piece: z.string(), why: z.string() })),
+});
+
 /** A trial tile in canonical units. */
 export const tileShape = z.strictObject({
   firing: z.string().describe("file name of the firing record"),
@@ -23,6 +90,21 @@ export const tileShape = z.strictObject({
   pitchMm: z.number().nullable().describe("for uncracked tiles the least it can be"),
   pitchLowMm: z.number().nullable(),
   pitchHighMm: z.number().nullable(),
+  interceptMm: z.number().nullable().describe("mean length of line between two cracks"),
+  lines: z.int().describe("lines counted; 0 when a spacing was noted"),
+  lengthMm: z.number(),
+  crossings: z.number(),
+  directions: z.array(
+    z.strictObject({
+      direction: z.enum(["along", "across"]),
+      interceptMm: z.number().nullable(),
+      lines: z.int(),
+      crossings: z.number(),
+    }),
+  ),
+  alongOverAcross: z.number().nullable(),
+  stain: z.string().nullable(),
+  pings: z.int().nullable().describe("heard from this tile; null when not noted"),
   cracked: z.enum(["none", "crackle", "through"]).nullable(),
 });
 
@@ -95,6 +177,14 @@ export const nextShape = z.strictObject({
       change: z.string(),
       reason: z.string(),
       scheduleYaml: z.string().nullable(),
+      onKiln: z
+        .strictObject({
+          basis: z.string(),
+          isEased: z.boolean().describe("ramps too fast for the kiln were left to full power"),
+          findings: z.array(z.strictObject({ severity: z.string(), statement: z.string() })),
+        })
+        .nullable()
+        .describe("how the kiln of --kiln takes the schedule"),
     })
     .nullable(),
   tiles: z
@@ -165,5 +255,8 @@ export const trialsShape = z.strictObject({
   ),
   confounding: confoundingShape.nullable(),
   spacing: z.array(spacingShape),
+  fits: fitsShape
+    .nullable()
+    .describe("fit by the files of glazes and bodies; null when none were looked for"),
   next: nextShape.nullable(),
 });

@@ -9,12 +9,18 @@ const PARTS: readonly string[] = Object.values(FIRING_CAUSE_WORDS);
 /** Pairs that are named one by one at most. */
 const MOST_NAMED = 6;
 
-/** Which causes the tiles cannot tell apart, which partly, and which they say nothing of. */
+/**
+ * Which causes the tiles cannot tell apart, which partly, and which they say nothing of.
+ *
+ * @param heat What differed in the heat that the firings got, in words.
+ */
 export function confoundingBlocks(
   confounding: Confounding,
   chart: ChartPair | undefined,
+  heat: readonly string[],
 ): readonly Block[] {
-  const { pairs, tiles } = confounding;
+  const { pairs, tiles, causes } = confounding;
+  const hasHeat = causes.some(({ name }) => name === FIRING_CAUSE_WORDS.heat);
   const lines = [
     ...togetherLines(confounding),
     ...apartFromGroups(confounding),
@@ -32,6 +38,9 @@ export function confoundingBlocks(
           : `Fewer than two things varied on ${counted(tiles)}, so nothing could be mixed up.`,
     ),
     ...(lines.length === 0 ? [] : [{ kind: "list", items: lines } as const]),
+    ...(hasHeat && heat.length > 0
+      ? [sentence(`Heat here is what differed at the top: ${listed(heat)}.`)]
+      : []),
     ...(partly.length === 0
       ? []
       : [

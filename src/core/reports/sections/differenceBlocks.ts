@@ -21,7 +21,7 @@ export function differenceBlocks(
     widest.filter((difference) => difference.verdict === verdict);
   const differing = of("differs");
   const names = (list: readonly FactDifference[]) =>
-    list.map((difference) => labelText(difference.label, unit)).join("; ");
+    list.map((difference) => factLabel(difference.label, unit)).join("; ");
   const [perhaps, same] = [of("perhaps"), of("same")];
   const compared = new Set(widest.map(({ name }) => name));
   const missing = [
@@ -52,7 +52,7 @@ export function differenceBlocks(
       ? []
       : [
           sentence(
-            `May be no difference: ${perhaps.map((each) => `${labelText(each.label, unit)} (${apartText(each, unit)})`).join("; ")}.`,
+            `May be no difference: ${perhaps.map((each) => `${factLabel(each.label, unit)} (${apartText(each, unit)})`).join("; ")}.`,
           ),
         ]),
     ...(same.length === 0 ? [] : [sentence(`No difference to be told: ${names(same)}.`)]),
@@ -60,7 +60,7 @@ export function differenceBlocks(
       ? []
       : [
           sentence(
-            `Not measured or noted in two firings, so not compared: ${missing.map((label) => labelText(label, unit)).join("; ")}.`,
+            `Not measured or noted in two firings, so not compared: ${missing.map((label) => factLabel(label, unit)).join("; ")}.`,
           ),
         ]),
   ]);
@@ -87,7 +87,7 @@ function differenceText(difference: FactDifference, unit: TemperatureUnit): stri
   const said = kind === "cones" ? "" : `${at(low, lowValue)}, ${at(high, highValue)}: `;
   const which =
     kind === "cones" ? `most in firing ${high + 1}, least in firing ${low + 1}: ` : said;
-  return `${labelText(label, unit)}: ${which}${apartText(difference, unit)}`;
+  return `${factLabel(label, unit)}: ${which}${apartText(difference, unit)}`;
 }
 
 function apartText({ kind, apart, sigma }: FactDifference, unit: TemperatureUnit): string {
@@ -108,7 +108,7 @@ function factText(kind: FactDifference["kind"], value: number, unit: Temperature
 }
 
 /** What a fact is called, its temperatures in the reader's unit. */
-function labelText(label: string, unit: TemperatureUnit): string {
+export function factLabel(label: string, unit: TemperatureUnit): string {
   return label.replace(/\{(\d+)\}/, (_, tempC) => printTemperature(Number(tempC), unit));
 }
 

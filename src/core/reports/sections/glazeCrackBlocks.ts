@@ -2,7 +2,7 @@ import { LONG_TERM_YEARS, pingExponent } from "../../glaze/delayedCrazing.ts";
 import type { Standing, ThroughPart } from "../../glaze/GlazeFitParts.ts";
 import type { GlazeFit } from "../../glaze/glazeFit.ts";
 import { cited } from "../../sources/basedOn.ts";
-import { printDuration, printTemperature } from "../../units/print.ts";
+import { printTemperature } from "../../units/print.ts";
 import type { TemperatureUnit } from "../../units/temperature.ts";
 import type { Spread } from "../../ware/spreadOf.ts";
 import type { Block } from "../Block.ts";
@@ -213,8 +213,6 @@ function bodyPullBlocks(through: ThroughPart, maySplit: boolean): readonly Block
   ];
 }
 
-const SECONDS_A_YEAR = 31_557_600;
-
 /** Evenness of flaws and speed of cracks in glass as it comes. */
 const [WEIBULL, GROWTH] = [8, 18];
 
@@ -242,9 +240,8 @@ function spanWords(years: number): string {
   if (years >= 0.95) return `${fewDigits(years)} years`;
   const days = years * 365.25;
   if (days >= 45) return `${Math.round(days / 30.44)} months`;
-  return days >= 1
-    ? `${Math.max(1, Math.round(days))} days`
-    : printDuration(years * SECONDS_A_YEAR);
+  if (days < 1) return "less than a day";
+  return days < 1.5 ? "a day" : `${Math.round(days)} days`;
 }
 
 function windowWords(from: Spread | null, to: Spread | null): string {

@@ -163,7 +163,7 @@ function trustBlocks(
         `for scale: on four porous bodies, glazes that shrank over 1.0 ${PER_DEGREE} more than the body cracked in the kiln, 0 to 1.0 more perhaps days later, and less than the body not even in steam (${cited("four-porous-bodies")})`,
         "left out: the layer where glaze and body react, bubbles, crystals, uneven cooling, refiring",
         ...limits,
-        `rests on: layered walls (${cited("timoshenko-1925")}); cracks through a coat and their spacing (${cited("channel-elements")}, checked against ${cited("hutchinson-suo-1992")} and ${cited("beuth-1992")}; ${cited("thouless-1990")}); depth (${cited("depth-weight-functions")}); moisture with the fourth root of time (${cited("wilson-2003")})`,
+        `rests on: layered walls (${cited("timoshenko-1925")}); cracks through a coat and their spacing (${cited("channel-elements")}, checked against ${cited("hutchinson-suo-1992")} and ${cited("beuth-1992")}; ${cited("thouless-1990")}); depth (${cited("depth-weight-functions")}, and for unlike stiffness ${cited("depth-stiffness")}); moisture with the fourth root of time (${cited("wilson-2003")})`,
       ],
     },
   ];

@@ -2,6 +2,7 @@ import { statementText } from "../../findings/findingText.ts";
 import type { NextFiring, NextTest, NextTiles } from "../../trials/NextTest.ts";
 import type { TemperatureUnit } from "../../units/temperature.ts";
 import type { Block, Cell } from "../Block.ts";
+import { capitalised } from "../capitalised.ts";
 import { asGiven, fewDigits } from "../spreadWords.ts";
 
 /** The next tiles, the next firing, why, and what stays open. */
@@ -22,9 +23,36 @@ function firingBlocks(firing: NextFiring, unit: TemperatureUnit): readonly Block
   );
   return [
     sentence(`${change} ${firing.reason}`),
+    ...kilnBlocks(firing.onKiln, unit),
     ...(firing.schedule === null
       ? []
       : [sentence("--next FILE.yaml writes this schedule, for undunted draft to lay out.")]),
+  ];
+}
+
+/** How the kiln of the next firing takes the schedule. */
+function kilnBlocks(onKiln: NextFiring["onKiln"], unit: TemperatureUnit): readonly Block[] {
+  if (onKiln === null) return [];
+  const { basis, isEased, findings } = onKiln;
+  const eased = isEased
+    ? "; where it cannot keep a rate on the way up, the schedule asks for full power instead"
+    : "";
+  const does =
+    findings.length === 0
+      ? " That kiln does all that it asks."
+      : findings.some(({ severity }) => severity === "warning")
+        ? " That kiln is not up to it as it stands; another kiln, or a schedule for a softer cone, would do:"
+        : "";
+  return [
+    sentence(`The schedule goes by ${basis}${eased}.${does}`),
+    ...(findings.length === 0
+      ? []
+      : [
+          {
+            kind: "list",
+            items: findings.map((finding) => statementText(finding, unit)),
+          } as const,
+        ]),
   ];
 }
 
@@ -79,11 +107,11 @@ function wantedText({
   needed,
 }: NextTiles["wanted"][number]): string {
   const size = (error: number) =>
-    cause === "coat" ? `± ${fewDigits(error)}` : `a factor of ${Math.exp(error).toFixed(2)}`;
-  const name = cause === "coat" ? "the exponent against the coat" : contrast;
-  const was = before === null ? "not to be told now" : `known to ${size(before)} now`;
-  const short = after > needed ? `, short of ${size(needed)}` : "";
-  return `${name}: ${was}, to ${size(after)} after (one standard deviation${short})`;
+    cause === "coat" ? fewDigits(error) : `a factor of ${Math.exp(error).toFixed(2)}`;
+  const name = cause === "coat" ? "The power of the coat" : capitalised(contrast);
+  const was = before === null ? "cannot be told now" : `its ± is ${size(before)} now`;
+  const short = after > needed ? `, short of the ${size(needed)} that it takes` : "";
+  return `${name}: ${was}; with these tiles its ± becomes ${size(after)}${short}`;
 }
 
 function sentence(text: string): Block {

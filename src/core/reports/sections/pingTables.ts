@@ -48,15 +48,26 @@ export function pingTemperatureBlocks(
   unit: TemperatureUnit,
 ): readonly Block[] {
   if (temperatures === null) return [];
-  const { inversions, steps, logName, channel } = temperatures;
+  const { inversions, steps, logName, channel, unloading } = temperatures;
   const named = (band: PingBand) =>
     `${printTemperature(band.highC, unit)} to ${printTemperature(band.lowC, unit)}${band.name === null ? "" : ` (${band.name})`}`;
   const row = (band: PingBand): readonly Cell[] => [
     named(band),
     String(band.count),
     printDuration(band.seconds),
-    band.perHour >= 10 ? String(Math.round(band.perHour)) : band.perHour.toFixed(1),
+    rateText(band.perHour),
   ];
+  const taken: readonly (readonly Cell[])[] =
+    unloading === null || unloading.seconds === 0
+      ? []
+      : [
+          [
+            "after unloading, not as hot as the kiln",
+            String(unloading.count),
+            printDuration(unloading.seconds),
+            rateText((unloading.count * 3600) / unloading.seconds),
+          ],
+        ];
   return [
     {
       kind: "table",
@@ -67,9 +78,13 @@ export function pingTemperatureBlocks(
         { head: "listened", align: "right" },
         { head: "per hour", align: "right" },
       ],
-      rows: [...steps.map(row), ...inversions.map(row)],
+      rows: [...steps.map(row), ...inversions.map(row), ...taken],
     },
   ];
+}
+
+function rateText(perHour: number): string {
+  return perHour >= 10 ? String(Math.round(perHour)) : perHour.toFixed(1);
 }
 
 function tempText({ tempC }: PlacedPing, unit: TemperatureUnit): string {

@@ -93,7 +93,10 @@ function exponentText(fit: SpacingFit): string {
           ? "The guide 1, as for layers that dry, lies within; ½ does not."
           : "Neither guide lies within, ½ as for cracks in a layer on a stiff body or 1 as for layers that dry.";
   const of = `${tiles} measured ${tiles === 1 ? "tile" : "tiles"}${uncracked > 0 ? ` and ${uncracked} uncracked` : ""} of ${firings} ${firings === 1 ? "firing" : "firings"}, coats ${fewDigits(coatsMm.least)} to ${fewDigits(coatsMm.most)} mm`;
-  return `${capitalised(fit.glaze)}: spacing goes with the coat to the power ${interval}, the range holding the truth 95 times in 100; ${of}. ${guides}`;
+  const [low, twice, high] = [exponent.low, exponent.value, exponent.high].map((power) =>
+    endText(2 ** power),
+  );
+  return `${capitalised(fit.glaze)}: a coat twice as thick has cracks ${twice} times as far apart (${low} to ${high}): spacing goes with the coat to the power ${interval}, the range holding the truth 95 times in 100; ${of}. ${guides}`;
 }
 
 function endText(end: number): string {
@@ -158,7 +161,7 @@ function ratioText(group: GroupRatio, numbered: (firing: string) => string): str
   const tested =
     test === null
       ? ""
-      : `; with the labels dealt anew as far apart in ${shareText(test.p)} of dealings, where so few tiles can come down to ${shareText(test.leastP)}`;
+      : `; with tiles dealt into groups by chance as far apart in ${shareText(test.p)} of dealings (so few tiles can show ${shareText(test.leastP)} at the least)`;
   return `${said}${shared}${tested}`;
 }
 
@@ -200,6 +203,7 @@ function scatterText({
   icc,
   effectiveLines,
   countingErrorUnknown,
+  thinUncracked,
 }: SpacingFit): string {
   const tiles =
     tileSigma < HARDLY
@@ -208,12 +212,18 @@ function scatterText({
   const lines =
     lineSigma === null || icc === null || effectiveLines === null
       ? ""
-      : `, lines of one tile by ${Math.exp(lineSigma).toFixed(2)}; so all lines counted are worth ${Math.round(effectiveLines)} independent ones`;
+      : `, lines of one tile by ${Math.exp(lineSigma).toFixed(2)}; so all lines counted are worth ${worth(effectiveLines)}`;
+  const thin = thinUncracked > 0 ? ", with coats too thin to crack among them" : "";
   const unknown =
     countingErrorUnknown > 0
-      ? ` ${countingErrorUnknown} tiles have a spacing without the lines it was counted on.`
+      ? ` ${countingErrorUnknown === 1 ? "One tile has" : `${countingErrorUnknown} tiles have`} a spacing without the lines it was counted on.`
       : "";
-  return `${tiles}${lines}.${unknown}`;
+  return `${tiles}${thin}${lines}.${unknown}`;
+}
+
+function worth(lines: number): string {
+  const whole = Math.max(1, Math.round(lines));
+  return whole === 1 ? "one independent line" : `${whole} independent ones`;
 }
 
 function sentence(text: string): Block {

@@ -12,36 +12,72 @@ export function tileTable(
   const firings = [...new Set(tiles.map(({ firing }) => firing))];
   return [
     { kind: "heading", text: "The tiles" },
-    ...firings.map((firing): Block => {
+    ...firings.flatMap((firing) => {
       const own = tiles.filter((tile) => tile.firing === firing);
-      return {
-        kind: "table",
-        caption: `Firing ${all.findIndex(({ record }) => record === firing) + 1}: ${own[0]?.firingTitle ?? firing}`,
-        columns: [
-          { head: "tile", align: "left" },
-          { head: "clay", align: "left" },
-          { head: "glaze", align: "left" },
-          { head: "coat, mm", align: "right" },
-          { head: "glazed", align: "left" },
-          { head: "spacing, mm", align: "right" },
-          { head: "cracks", align: "left" },
-        ],
-        rows: own.map(tileRow),
-      };
+      const number = all.findIndex(({ record }) => record === firing) + 1;
+      return [
+        firingTable(own, `Firing ${number}: ${own[0]?.firingTitle ?? firing}`),
+        ...moreOf(own),
+      ];
     }),
     ...leftOutBlocks(leftOut),
   ];
 }
 
-function tileRow(tile: Tile): readonly Cell[] {
+/** Tiles of one firing; a glaze that all have stands in the caption. */
+function firingTable(own: readonly Tile[], title: string): Block {
+  const glazes = [...new Set(own.map(({ glaze }) => glaze))];
+  const isOne = glazes.length === 1;
+  return {
+    kind: "table",
+    caption: isOne ? `${title}; all ${glazes[0]}` : title,
+    columns: [
+      { head: "tile", align: "left" },
+      { head: "clay", align: "left" },
+      ...(isOne ? [] : [{ head: "glaze", align: "left" } as const]),
+      { head: "coat, mm", align: "right" },
+      { head: { lines: ["sides", "glazed"] }, align: "left" },
+      { head: "spacing, mm", align: "right" },
+      { head: "cracks", align: "left" },
+    ],
+    rows: own.map((tile) => tileRow(tile, isOne)),
+  };
+}
+
+function tileRow(tile: Tile, isOne: boolean): readonly Cell[] {
   return [
     tile.piece,
     tile.clay,
-    tile.glaze,
+    ...(isOne ? [] : [tile.glaze]),
     `${fewDigits(tile.coat.firedMm)} ± ${fewDigits(tile.coat.sigmaMm)}`,
-    tile.glazedSides === "one" ? "one side" : "both",
+    tile.glazedSides,
     spacingText(tile),
     tile.cracked ?? "not noted",
+  ];
+}
+
+/** What was noted of single tiles beside their spacing: directions and pings. */
+function moreOf(own: readonly Tile[]): readonly Block[] {
+  const ways = own.flatMap(({ piece, spacing }) =>
+    spacing.kind === "measured" && spacing.alongOverAcross !== null
+      ? [`${piece} ${fewDigits(spacing.alongOverAcross)}`]
+      : [],
+  );
+  const pings = own.flatMap(({ piece, pings: heard }) =>
+    heard === null ? [] : [`${piece} ${heard.count}`],
+  );
+  return [
+    ...(ways.length === 0
+      ? []
+      : [
+          {
+            kind: "sentence",
+            text: `From crack to crack along the tile, over the same across it (1 without a direction): ${ways.join(", ")}.`,
+          } as const,
+        ]),
+    ...(pings.length === 0
+      ? []
+      : [{ kind: "sentence", text: `Pings heard: ${pings.join(", ")}.` } as const]),
   ];
 }
 

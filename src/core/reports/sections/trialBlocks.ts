@@ -3,7 +3,8 @@ import type { FiringStudy } from "../../trials/FiringStudy.ts";
 import type { TemperatureUnit } from "../../units/temperature.ts";
 import type { Block, ChartPair } from "../Block.ts";
 import { confoundingBlocks } from "./confoundingBlocks.ts";
-import { differenceBlocks } from "./differenceBlocks.ts";
+import { differenceBlocks, factLabel } from "./differenceBlocks.ts";
+import { fitStudyBlocks } from "./fitStudyBlocks.ts";
 import { nextTestBlocks } from "./nextTestBlocks.ts";
 import { spacingBlocks } from "./spacingBlocks.ts";
 import { tileTable } from "./tileTable.ts";
@@ -11,6 +12,7 @@ import { tileTable } from "./tileTable.ts";
 /** Charts of a study; those of spacing by the name of their glaze. */
 export interface StudyCharts {
   readonly causes?: ChartPair;
+  readonly fits?: ChartPair;
   readonly spacing?: Readonly<Record<string, ChartPair>>;
 }
 
@@ -40,21 +42,30 @@ export function trialBlocks(
           } as const,
         ]
       : [
-          ...confoundingBlocks(confounding, charts.causes),
+          ...confoundingBlocks(confounding, charts.causes, heatFacts(study, unit)),
           ...spacingBlocks(study, charts.spacing ?? {}),
         ]),
+    ...fitStudyBlocks(study.fits, charts.fits),
     ...tileTable(tiles, study.firings),
     ...(next === null ? [] : nextTestBlocks(next, unit)),
   ];
 }
 
+/** What differed between firings in the heat that they got, which goes by one word as a cause. */
+function heatFacts({ differences }: FiringStudy, unit: TemperatureUnit): readonly string[] {
+  const labels = differences
+    .filter(({ cause, verdict }) => cause === "heat" && verdict === "differs")
+    .map(({ name, label }) => (name === "above1100" ? "time " : "") + factLabel(label, unit));
+  return [...new Set(labels)];
+}
+
 /** What the sentences of a study rest on. */
-export function trialBasis({ tiles, differences }: FiringStudy): readonly string[] {
+export function trialBasis({ tiles, differences, fits }: FiringStudy): readonly string[] {
   return [
     ...(differences.length === 0
       ? []
       : [
-          "Two firings differ where they lie more than two standard deviations apart; the ± is one. Thermocouple and place count for 10 °C each way, for three tenths of that where two records name the same kiln and type of thermocouple; that share is our own estimate.",
+          "Thermocouple and place count for 10 °C each way in what differed, for three tenths of that where two records name the same kiln and type of thermocouple; that share is our own estimate.",
         ]),
     ...(tiles.tiles.length === 0
       ? []
@@ -63,6 +74,11 @@ export function trialBasis({ tiles, differences }: FiringStudy): readonly string
           "Spacing is a fit with a free exponent on logarithms; nothing is forced to the guides. No published table of glaze crack spacing against thickness was found to hold it against.",
           basedOn("Guide ½: a thin brittle layer on a stiff body", "thouless-1990"),
           basedOn("Guide 1: mud and other layers that dry", "groisman-kaplan-1994"),
+        ]),
+    ...(fits === null || fits.pairs.length === 0
+      ? []
+      : [
+          "Fit: a range holds 8 of 10 drawn cases, with all that is uncertain of glaze, body, coat and counting; more tiles do not narrow it, since most of it is what nobody knows of glaze and body. Spacing is read back by the energy that cracks set free; it ranks glazes and promises nothing.",
         ]),
   ];
 }

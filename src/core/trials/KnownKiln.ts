@@ -1,0 +1,9 @@
+import type { AssumedKiln } from "../kiln/AssumedKiln.ts";
+
+/** The kiln that the next firing goes into. */
+export interface KnownKiln {
+  /** Learned from the user's own logs. */
+  readonly kiln: AssumedKiln;
+  /** What its thermocouple is to be corrected by before cones are judged, from witness cones [K]. */
+  readonly offsetK: number;
+}

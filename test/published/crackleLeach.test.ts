@@ -1,0 +1,84 @@
+import { describe, expect, it } from "vitest";
+import { type LeachedWare, leachLimits } from "../../src/core/cautions/leachLimits.ts";
+import { leachSheet } from "../../src/core/glaze/leachSheet.ts";
+import { cited } from "../../src/core/sources/basedOn.ts";
+
+/** Limits as `lead 4 mg/L`, by law. */
+function printed(ware: LeachedWare, law: "EU" | "US"): readonly string[] {
+  return leachLimits(ware)
+    .filter((limit) => limit.law === law)
+    .map(({ metal, most, unit }) => `${metal} ${most} ${unit}`);
+}
+
+const CUP: LeachedWare = { use: "cup", depthMm: 90, litres: 0.3 };
+const PLATE: LeachedWare = { use: "dish", depthMm: 20, litres: 0.4 };
+
+describe(`limits of ${cited("eu-84-500")}`, () => {
+  it.each([
+    ["a plate 20 mm deep", PLATE, ["lead 0.8 mg/dm²", "cadmium 0.07 mg/dm²"]],
+    [
+      "a dish 25 mm deep, still flat",
+      { ...PLATE, depthMm: 25 },
+      ["lead 0.8 mg/dm²", "cadmium 0.07 mg/dm²"],
+    ],
+    ["a bowl 26 mm deep", { ...PLATE, depthMm: 26 }, ["lead 4 mg/L", "cadmium 0.3 mg/L"]],
+    ["a cup of 0.3 L", CUP, ["lead 4 mg/L", "cadmium 0.3 mg/L"]],
+    [
+      "a pot to cook in",
+      { ...CUP, use: "cooking" as const },
+      ["lead 1.5 mg/L", "cadmium 0.1 mg/L"],
+    ],
+    [
+      "a jar of 3.5 L",
+      { use: "dish" as const, depthMm: 250, litres: 3.5 },
+      ["lead 1.5 mg/L", "cadmium 0.1 mg/L"],
+    ],
+  ])("%s", (_, ware, limits) => {
+    expect(printed(ware, "EU")).toEqual(limits);
+  });
+});
+
+describe(`limits of the United States (lead: ${cited("us-food-code-lead")}; cadmium: ${cited("us-cpg-cadmium")})`, () => {
+  it.each([
+    ["a plate 20 mm deep", PLATE, ["lead 3 mg/L", "cadmium 0.5 mg/L"]],
+    ["a cup of 0.3 L", CUP, ["lead 0.5 mg/L", "cadmium 0.5 mg/L"]],
+    [
+      "a bowl of 1.0 L",
+      { use: "dish" as const, depthMm: 80, litres: 1 },
+      ["lead 2 mg/L", "cadmium 0.5 mg/L"],
+    ],
+    [
+      "a bowl of 1.1 L",
+      { use: "dish" as const, depthMm: 80, litres: 1.1 },
+      ["lead 1 mg/L", "cadmium 0.25 mg/L"],
+    ],
+  ])("%s", (_, ware, limits) => {
+    expect(printed(ware, "US")).toEqual(limits);
+  });
+});
+
+describe("a cup of 0.3 L that gave off 3.5 mg/L of lead and 0.2 mg/L of cadmium", () => {
+  const found = (value: number, unit: "mg/L" | "mg/dm²" = "mg/L", isBelow = false) => ({
+    value,
+    unit,
+    isBelow,
+  });
+  const stands = (test: Partial<Parameters<typeof leachSheet>[0]>) =>
+    leachSheet({ ware: CUP, lead: null, cadmium: null, source: "a laboratory", ...test }).map(
+      ({ limit, stands: how }) => `${limit.law} ${limit.metal} ${how}`,
+    );
+
+  it("lies under both European limits and over the lead limit of the United States", () => {
+    expect(stands({ lead: found(3.5), cadmium: found(0.2) })).toEqual([
+      "EU lead under",
+      "EU cadmium under",
+      "US lead over",
+      "US cadmium under",
+    ]);
+  });
+
+  it("is not compared in another unit, nor where less than a greater amount was found", () => {
+    expect(stands({ lead: found(3.5, "mg/dm²") })).toEqual(["EU lead open", "US lead open"]);
+    expect(stands({ lead: found(1, "mg/L", true) })).toEqual(["EU lead under", "US lead open"]);
+  });
+});
