@@ -1,9 +1,10 @@
 import { once } from "node:events";
 import { styleText } from "node:util";
 import { hiddenEscaped } from "../core/document/hiddenEscaped.ts";
-import { type Problem, problemText } from "../core/problem.ts";
+import type { Problem } from "../core/problem.ts";
 import { inert } from "../core/reports/inert.ts";
 import type { Paint } from "../core/reports/paint.ts";
+import { problemLines } from "../core/reports/problemLines.ts";
 
 /** Options that every command takes. */
 export interface CommonOptions {
@@ -55,9 +56,8 @@ export function refuse(problems: readonly Problem[], options: CommonOptions): nu
 
 /** Shows problems on standard error alone. */
 export function complain(problems: readonly Problem[]): number {
-  process.stderr.write(
-    `${problems.map((problem) => problemText(harmless(problem))).join("\n\n")}\n`,
-  );
+  const texts = problems.map((problem) => problemLines(harmless(problem)).join("\n"));
+  process.stderr.write(`${texts.join("\n\n")}\n`);
   return EXIT.wrongUse;
 }
 

@@ -1,5 +1,4 @@
 import { basename } from "node:path";
-import { thinned } from "../core/curve/thinned.ts";
 import { hiddenEscaped } from "../core/document/hiddenEscaped.ts";
 import { hasWarning } from "../core/findings/ordered.ts";
 import { type ComparisonPart, comparisonPart } from "../core/firing/compareFirings.ts";
@@ -150,9 +149,6 @@ export function readersUnit(review: FiringReview): TemperatureUnit {
   return review.reading.unit === "F" ? "F" : "C";
 }
 
-/** Points of a Curve that are kept for a chart of many; more than a chart shows. */
-const CHART_POINTS = 1200;
-
 async function compared({ path, isEnd }: LogItem, task: CompareTask): Promise<LogOutcome> {
   const files = await readFiring(path, {
     options: task.logOptions,
@@ -170,7 +166,6 @@ async function compared({ path, isEnd }: LogItem, task: CompareTask): Promise<Lo
     part: {
       ...part,
       zones: isEnd ? part.zones : [],
-      firing: { ...part.firing, aligned: thinned(part.firing.aligned, CHART_POINTS) },
     },
   };
 }

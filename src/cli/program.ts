@@ -115,6 +115,11 @@ Exit codes: 0 fine, 1 it ran and the answer is no (a warning, a cone not reached
           "Several firings and their trial tiles side by side, and which test to do next",
         )
         .argument("<log...>", "two or more logs, or folders of logs, best with their records")
+        .option(
+          "--align <where>",
+          'where the firings are laid over each other: peak, start, 600C on the way down, "600C rising"',
+        )
+        .option("--base <log>", "the log that the others are held against; the first, if left out")
         .option("--next <file>", "write the schedule of the next test: next.yaml")
         .option(
           "--kiln <log...>",

@@ -28,7 +28,7 @@ export function failed<T = never>(...problems: readonly Problem[]): Result<T> {
   return { ok: false, problems };
 }
 
-/** A problem as the three lines that are shown everywhere. */
+/** A problem as three lines, however long they are. */
 export function problemText(problem: Problem): string {
   return [
     `${problem.where}: ${problem.what}`,

@@ -2,6 +2,7 @@ import { createRequire } from "node:module";
 import type sharp from "sharp";
 import type { Picture } from "../core/photo/Picture.ts";
 import type { Crop, PhotoScale } from "../core/photo/parsePhotoScale.ts";
+import { notAPicture } from "../core/photo/photoProblems.ts";
 import { squaredPicture } from "../core/photo/squaredPicture.ts";
 import { failed, ok, type Problem, type Result } from "../core/problem.ts";
 import { type InputLimit, readBytes } from "./readInput.ts";
@@ -163,14 +164,4 @@ function pictureProblem(path: string, error: unknown): Problem {
         fix: "make the picture smaller first",
       }
     : notAPicture(path, "it cannot be read as a picture, or is damaged");
-}
-
-function notAPicture(where: string, what: string): Problem {
-  return {
-    code: "photo/not-a-picture",
-    where,
-    what,
-    expected: "a photograph as a PNG or JPEG file",
-    fix: "export it as JPEG at full size",
-  };
 }

@@ -2,6 +2,8 @@ import { createHash } from "node:crypto";
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { defineConfig, type Plugin } from "vite";
+import { leanSource, withoutJsonSchema } from "./leanSource.ts";
+import { packedLog } from "./packedLog.ts";
 
 const HERE = import.meta.dirname;
 
@@ -14,7 +16,7 @@ export default defineConfig({
       "ml-matrix": join(HERE, "../../node_modules/ml-matrix/src/index.js"),
     },
   },
-  plugins: [onePage()],
+  plugins: [lean(), packedLogs(), onePage()],
   build: {
     outDir: join(HERE, "../../dist"),
     emptyOutDir: false,
@@ -30,6 +32,36 @@ export default defineConfig({
     },
   },
 });
+
+/** Leaves out what only the command needs: descriptions of schemas, and what writes JSON Schemas. */
+function lean(): Plugin {
+  return {
+    name: "lean",
+    enforce: "pre",
+    load(id) {
+      const isWriter = /zod\/v4\/core\/(?:to-json-schema|json-schema-processors)\.js$/.test(id);
+      return isWriter ? withoutJsonSchema(readFileSync(id, "utf8")) : null;
+    },
+    transform(code, id) {
+      return /\/src\/(?:core|page)\/.*\.ts$/.test(id) ? leanSource(code) : null;
+    },
+  };
+}
+
+/** Demo logs stand in the page packed, and are the same text again when it reads them. */
+function packedLogs(): Plugin {
+  const unpacker = JSON.stringify(join(HERE, "packedLog.ts"));
+  return {
+    name: "packed-logs",
+    enforce: "pre",
+    load(id) {
+      if (!id.endsWith(".csv?raw")) return null;
+      const text = readFileSync(id.slice(0, -"?raw".length), "utf8");
+      const packed = JSON.stringify(JSON.stringify(packedLog(text)));
+      return `import { unpackedLog } from ${unpacker};\nexport default unpackedLog(JSON.parse(${packed}));`;
+    },
+  };
+}
 
 /** Makes one file of the page: script and style stand in it, and a policy that allows just these. */
 function onePage(): Plugin {

@@ -3,6 +3,7 @@ import { pathToFileURL } from "node:url";
 import { gzipSync } from "node:zlib";
 import type { Page } from "playwright-core";
 import { PAGE_FILE, startBrowser } from "../page/browser.ts";
+import { flows } from "../page/flows.ts";
 import { millionRows } from "./millionRows.ts";
 
 /** The bars of the page, and where it stands: `npm run bench:page` after a build. */
@@ -47,9 +48,16 @@ say(
 const million = await millionRows(browser);
 say(
   "a log of a million rows",
-  `longest task ${Math.round(million.longestMs)} ms, read in ${(million.readMs / 1000).toFixed(1)} s`,
+  `longest task ${Math.round(million.longestMs)} ms, longest wait for a frame ${Math.round(million.longestFrameMs)} ms`,
   `bar ${BARS.taskMs} ms`,
 );
+say(
+  "",
+  `read in ${(million.readMs / 1000).toFixed(1)} s, ${million.updates} updates seen, cancelled in ${Math.round(million.cancelMs)} ms`,
+  "",
+);
+for (const { what, clicks, keys, seconds } of await flows(browser))
+  say(what, `${clicks} clicks, ${keys} keys, ${seconds.toFixed(1)} s of the page's own`, "");
 await browser.close();
 
 /** Counts how long every drawing of the page takes, and tasks over 50 ms; runs inside the page. */
@@ -73,12 +81,20 @@ async function measured(on: Page, what: string, corner: string): Promise<void> {
     (window as unknown as { record: Seen }).record.draws.length = 0;
   });
   await on.focus(corner);
+  const clock = await on.context().newCDPSession(on);
+  await clock.send("Performance.enable", { timeDomain: "threadTicks" });
+  const scriptSeconds = async () => {
+    const { metrics } = await clock.send("Performance.getMetrics");
+    return metrics.find(({ name }) => name === "ScriptDuration")?.value ?? 0;
+  };
+  const before = await scriptSeconds();
   for (let i = 0; i < CHANGES; i++) await on.keyboard.press(i % 2 === 0 ? "ArrowUp" : "ArrowDown");
+  const ownMs = (((await scriptSeconds()) - before) * 1000) / CHANGES;
   const draws = (await seen(on)).draws.toSorted((a, b) => a - b);
   const at = (share: number) => (draws[Math.floor(share * (draws.length - 1))] ?? 0).toFixed(1);
   say(
     what,
-    `p50 ${at(0.5)} ms, p95 ${at(0.95)} ms, worst ${at(1)} ms, numbers and drawing`,
+    `p50 ${at(0.5)} ms, p95 ${at(0.95)} ms, worst ${at(1)} ms; ${ownMs.toFixed(1)} ms of processor each`,
     `bar ${BARS.changeMs} ms`,
   );
 }
@@ -92,5 +108,5 @@ function kB(bytes: number): number {
 }
 
 function say(what: string, found: string, bar: string): void {
-  process.stdout.write(`${what.padEnd(30)}${found}${bar === "" ? "" : `   (${bar})`}\n`);
+  process.stdout.write(`${what.padEnd(46)}${found}${bar === "" ? "" : `   (${bar})`}\n`);
 }

@@ -148,3 +148,33 @@ describe("undunted compare, with little to go on", () => {
     expect(existsSync(file)).toBe(false);
   });
 });
+
+describe("undunted compare --align and --base", () => {
+  const json = (...options: readonly string[]) =>
+    undunted(["compare", NATURAL, SLOW, "--json", "-q", ...options]);
+
+  it("lay the firings over each other at a temperature and hold them against the one named", () => {
+    const { alignment, base } = JSON.parse(
+      json("--align", "600C", "--base", "2026-03-14-b.csv").out,
+    );
+    expect(base).toBe(1);
+    expect(alignment).toMatchObject({ at: "falling", tempC: 600 });
+    // Both fall through it after the peak, the one that was cooled slowly later.
+    const [natural, slow] = alignment.secondsFromPeak;
+    expect(natural).toBeGreaterThan(0);
+    expect(slow).toBeGreaterThan(natural);
+  });
+
+  it("name the log that is not among them", () => {
+    const ran = undunted(["compare", NATURAL, SLOW, "--base", "other.csv"]);
+    expect(ran.exit).toBe(2);
+    expect(ran.err).toContain("other.csv is not among the logs that were read");
+    expect(ran.err).toContain("(command/no-such-base)");
+  });
+
+  it("are not for lines of JSON, which hold no charts", () => {
+    const ran = undunted(["compare", NATURAL, SLOW, "--json-lines", "--align", "start"]);
+    expect(ran.exit).toBe(2);
+    expect(ran.err).toContain("both --json-lines and --align are given");
+  });
+});

@@ -81,6 +81,14 @@ describe("undunted glaze", () => {
     expect(err).toContain("(glaze/unknown-material)");
   });
 
+  it("tells what is wrong in 80 columns, however long the list of what there is", () => {
+    const file = fileWith("b.yaml", "formatVersion: 1\ntitle: t\nrecipe: { quarz: 100 }\n");
+    const { brokenErr } = undunted(["glaze", file]);
+    const lines = brokenErr.split("\n").filter((line) => !line.includes(file));
+    expect(lines.length).toBeGreaterThan(8);
+    for (const line of lines) expect(line.length).toBeLessThanOrEqual(80);
+  });
+
   it("refuses a batch of a glaze given by its oxides", () => {
     const file = fileWith(
       "o.yaml",

@@ -51,7 +51,9 @@ describe("undunted measure", () => {
 
   it("ends with lines for the record and the caution about food", () => {
     const { out } = undunted([...SCALED, "--count", "17,16"]);
-    expect(out).toMatch(/crackSpacing: [\d.]+ mm\n {2}cracked: crackle\n {2}note: ".*95 %/);
+    expect(out).toMatch(
+      /crackSpacing: [\d.]+ mm\n {2}spacingRange: \[[\d.]+ mm, [\d.]+ mm\]\n {2}spacingFrom: photo\n/,
+    );
     expect(out.trimEnd()).toMatch(/not for food or drink[^•]*$/);
     expect(out).toContain("Along lines A and B you counted 33 cracks");
     for (const line of out.split("\n"))

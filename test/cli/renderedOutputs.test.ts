@@ -66,10 +66,16 @@ describe("what the command prints and writes never calls ware fit for food, and 
     expect([0, 1], err).toContain(exit);
     for (const text of [out, err, ...wanted.map((path) => readFileSync(path, "utf8"))])
       expectHonest(flat(text));
-    // A chart stands beside its text, and a schema is no report.
+    // A schema is no report; of the charts, that of crack spacing says it of itself (below).
     if (args[0] !== "schema") expectCaution(flat(out));
     for (const path of wanted)
       if (path.endsWith("html")) expectCaution(flat(readFileSync(path, "utf8")));
+  });
+
+  it("cautions in the chart of crack spacing, which may be passed on alone", () => {
+    const chart = join(emptyFolder(), "out.svg");
+    undunted(["compare", LOG, "logs/2026-02-21-b.csv", "logs/2026-04-11-a.csv", "--chart", chart]);
+    expect(flat(readFileSync(chart, "utf8"))).toMatch(CAUTION);
   });
 
   it.each(DOCUMENTS.map((args) => [args]))("%j", (args) => {

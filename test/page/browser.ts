@@ -66,7 +66,7 @@ export async function layShipped(page: Page, title: string): Promise<void> {
 
 /** Waits until the slow part of a draft is worked out for the schedule as it stands. */
 export async function rested(page: Page): Promise<void> {
-  await page.waitForSelector('.report[aria-busy="false"]');
+  await page.waitForSelector('.report[aria-busy="false"]', { state: "attached" });
 }
 
 /** The text of the file that a button saves. */

@@ -1,16 +1,27 @@
 import { join } from "node:path";
 import type { TopLevelSpec } from "vega-lite";
 import { describe, expect, it } from "vitest";
-import { comparisonChart, draftCharts, reviewCharts } from "../../src/core/charts/chartsOf.ts";
+import {
+  comparisonChart,
+  draftCharts,
+  reviewCharts,
+  studyCharts,
+} from "../../src/core/charts/chartsOf.ts";
+import { AT_PEAK } from "../../src/core/firing/Alignment.ts";
+import type { Comparison } from "../../src/core/firing/Comparison.ts";
 import { compareFirings } from "../../src/core/firing/compareFirings.ts";
 import { reviewFiring } from "../../src/core/firing/reviewFiring.ts";
 import { draftSchedule } from "../../src/core/schedule/draftSchedule.ts";
+import { studyFirings } from "../../src/core/trials/studyFirings.ts";
 import { UNKNOWN_BODY } from "../../src/core/ware/bodies.ts";
 import { drawSvg } from "../../src/node/drawSvg.ts";
 import { readFiring } from "../../src/node/readFiring.ts";
 import { readSchedule } from "../../src/node/readSchedule.ts";
 import { drawnChart } from "../../src/page/drawing/drawnChart.ts";
 import { valued } from "../support/schedules.ts";
+
+/** How a log is read without a word from anybody. */
+const NOTHING_TOLD = { options: {}, recordPath: null, schedulePath: null };
 
 const ROOT = join(import.meta.dirname, "../..");
 
@@ -37,17 +48,37 @@ async function charts(): Promise<readonly (readonly [string, TopLevelSpec])[]> {
   return [
     ...named("draft", draftCharts(draft)),
     ...reviews.flatMap((review, i) => named(`review ${i + 1}`, reviewCharts(review))),
-    ["comparison", comparisonChart(valued(compareFirings(reviews)), { unit: "C" })],
+    ...comparisons(valued(compareFirings(reviews))),
+    ...(await spacings()),
   ];
+}
+
+function comparisons(comparison: Comparison): readonly (readonly [string, TopLevelSpec])[] {
+  const at = { at: "falling", tempC: 600 } as const;
+  return [AT_PEAK, at].flatMap((alignment) => {
+    const make = comparisonChart(comparison, alignment);
+    return make === null ? [] : [[`comparison at ${alignment.at}`, make({ unit: "C" })] as const];
+  });
+}
+
+/** Crack spacing against coat, on logarithms, with points of several shapes. */
+async function spacings(): Promise<readonly (readonly [string, TopLevelSpec])[]> {
+  const planned = await Promise.all(
+    ["2026-03-14-b.csv", "2026-04-11-a.csv"].map(async (name) => {
+      const files = valued(await readFiring(join(ROOT, "logs", name), NOTHING_TOLD));
+      return { ...files, review: valued(reviewFiring(files)) };
+    }),
+  );
+  const comparison = valued(compareFirings(planned.map(({ review }) => review)));
+  return studyCharts(comparison, studyFirings(planned)).spacing.map(({ glaze, chart }) => [
+    `spacing of ${glaze}`,
+    chart({ unit: "C" }),
+  ]);
 }
 
 async function reviewed(name: string) {
   const path = join(ROOT, "logs", name);
-  return valued(
-    reviewFiring(
-      valued(await readFiring(path, { options: {}, recordPath: null, schedulePath: null })),
-    ),
-  );
+  return valued(reviewFiring(valued(await readFiring(path, NOTHING_TOLD))));
 }
 
 interface Placed {

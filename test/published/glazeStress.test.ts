@@ -12,11 +12,7 @@ import {
   pitchOfIntercept,
   spacingLine,
 } from "../../src/core/glaze/crackSpacing.ts";
-import {
-  delayedCoatMm,
-  pingExponent,
-  yearsUntilGrowth,
-} from "../../src/core/glaze/delayedCrazing.ts";
+import { delayedCoatMm, yearsUntilGrowth } from "../../src/core/glaze/delayedCrazing.ts";
 import { crackingMismatch } from "../../src/core/glaze/firstPing.ts";
 import { type Glazing, type Layers, layerStress } from "../../src/core/glaze/laminate.ts";
 import { leastPull } from "../../src/core/glaze/throughCrack.ts";
@@ -360,17 +356,6 @@ describe("crazing that comes later", () => {
     const at = thresholdCoatMm(30, { z: 1.976, toughnessMPaRootM: TOUGH });
     expect(off(delayedCoatMm(at, 0.25 / 0.7) * 1000, 35)).toBeLessThan(1);
   });
-
-  it.each([
-    [5, 18, 0.6875],
-    [8, 18, 0.5],
-    [10, 18, 0.375],
-  ])(
-    "flaws of Weibull %d, cracks of exponent %d: pings as 1/time^%d (1 − m/(n − 2) by hand)",
-    (m, n, p) => {
-      expect(pingExponent(m, n)).toBe(p);
-    },
-  );
 });
 
 describe(`fit limits of four porous bodies (${cited("four-porous-bodies")}), as an order of magnitude`, () => {

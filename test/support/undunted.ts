@@ -10,6 +10,7 @@ const COMMAND = join(import.meta.dirname, "../../dist/bin.js");
 export interface Ran {
   readonly exit: number | null;
   readonly out: string;
+  /** Its problems with a line for each of their three parts, however they were broken. */
   readonly err: string;
 }
 
@@ -21,7 +22,7 @@ export function undunted(
     readonly input?: string;
     readonly cwd?: string;
   } = {},
-): Ran {
+): Ran & { /** As it was printed. */ readonly brokenErr: string } {
   const { FORCE_COLOR: _, NO_COLOR: __, ...env } = process.env;
   const ran = spawnSync(process.execPath, [COMMAND, ...args], {
     encoding: "utf8",
@@ -30,7 +31,15 @@ export function undunted(
     maxBuffer: 2 ** 28,
     ...(options.cwd && { cwd: options.cwd }),
   });
-  return { exit: ran.status, out: ran.stdout, err: ran.stderr };
+  return { exit: ran.status, out: ran.stdout, err: whole(ran.stderr), brokenErr: ran.stderr };
+}
+
+/** Problems that were broken at 80 columns, put together again. */
+function whole(err: string): string {
+  return err
+    .replaceAll(/\n {12}(?=\([a-z-]+\/[a-z\d-]+\)$)/gm, "     ")
+    .replaceAll(/\n {12}(?=\S)/g, " ")
+    .replaceAll(/\n {4}(?=\S.*(?:\n {4}\S.*)*\n {2}expected {2})/g, " ");
 }
 
 /** An empty folder that nobody else uses. */

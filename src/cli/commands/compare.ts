@@ -1,8 +1,11 @@
+import { basename } from "node:path";
 import { comparisonChart, studyCharts } from "../../core/charts/chartsOf.ts";
 import { reviewPicture } from "../../core/charts/reviewPicture.ts";
 import { hiddenEscaped } from "../../core/document/hiddenEscaped.ts";
+import { type Alignment, AT_PEAK } from "../../core/firing/Alignment.ts";
 import type { Comparison } from "../../core/firing/Comparison.ts";
 import { type ComparisonPart, compareParts } from "../../core/firing/compareFirings.ts";
+import { parseAlignment } from "../../core/firing/parseAlignment.ts";
 import { failed, ok, type Problem, type Result } from "../../core/problem.ts";
 import { comparisonHtml } from "../../core/reports/comparisonHtml.ts";
 import { comparisonText } from "../../core/reports/comparisonText.ts";
@@ -36,6 +39,8 @@ interface CompareOptions extends CommonOptions, LogCommandOptions {
   readonly next?: string;
   readonly kiln?: readonly string[];
   readonly glaze?: readonly string[];
+  readonly align?: string;
+  readonly base?: string;
 }
 
 /** Electricity is not asked for here. */
@@ -48,6 +53,14 @@ interface Asked {
   readonly paths: readonly string[];
   readonly task: LogTask;
   readonly workers: number | null;
+  readonly shown: Shown;
+}
+
+/** How the firings are laid beside each other. */
+interface Shown {
+  readonly alignment: Alignment;
+  /** Path of the log that the others are held against; null for the first. */
+  readonly base: string | null;
 }
 
 /**
@@ -61,12 +74,14 @@ export async function run(given: readonly string[], options: CompareOptions): Pr
   const known = options.kiln === undefined ? ok(undefined) : await ownKiln(options.kiln, UNTOLD);
   if (!known.ok) return refuse(known.problems, options);
   const parts: ComparisonPart[] = [];
+  const read: string[] = [];
   const planned: PlannedFiring[] = [];
   const broken: Problem[] = [];
   const textOf = async (outcome: LogOutcome) => {
     broken.push(...outcome.problems);
     const { part } = outcome;
     if (part === null) return "";
+    read.push(outcome.path);
     parts.push(options.jsonLines ? withoutCurve(part) : part);
     if (outcome.planned !== null) planned.push(outcome.planned);
     return options.jsonLines ? firingLine(part) : "";
@@ -86,7 +101,15 @@ export async function run(given: readonly string[], options: CompareOptions): Pr
   if (!study.ok) return refuse(study.problems, options);
   if (known.value !== undefined && study.value?.next == null)
     say("--kiln is not used: no record names trial tiles, so there is no next test", options);
-  const answered = { comparison: comparison.value, study: study.value };
+  const base = baseOf(asked.value.shown.base, read);
+  if (!base.ok) return refuse(base.problems, options);
+  const { alignment } = asked.value.shown;
+  const answered = {
+    comparison: comparison.value,
+    study: study.value,
+    alignment,
+    base: base.value,
+  };
   return Math.max(exit, await shown(answered, options, allFahrenheit ? "F" : "C"));
 }
 
@@ -114,9 +137,12 @@ async function askedOf(given: readonly string[], options: CompareOptions): Promi
   const workers = workersFrom(options.workers);
   const files = await logPaths(given);
   const lines = linesAlone(options);
-  if (!logOptions.ok || !workers.ok || !files.ok || !lines.ok)
+  const alignment = alignmentFrom(options);
+  if (!logOptions.ok || !workers.ok || !files.ok || !lines.ok || !alignment.ok)
     return failed(
-      ...[logOptions, workers, files, lines].flatMap((part) => (part.ok ? [] : part.problems)),
+      ...[logOptions, workers, files, lines, alignment].flatMap((part) =>
+        part.ok ? [] : part.problems,
+      ),
     );
   for (const remark of files.value.remarks) say(remark, options);
   const { paths } = files.value;
@@ -130,11 +156,12 @@ async function askedOf(given: readonly string[], options: CompareOptions): Promi
     paths,
     task: { kind: "compare", logOptions: logOptions.value, isStudied },
     workers: workers.value,
+    shown: { alignment: alignment.value, base: options.base ?? null },
   });
 }
 
 function linesAlone(options: CompareOptions): Result<null> {
-  const beside = (["json", "html", "chart", "glaze", "kiln"] as const).find(
+  const beside = (["json", "html", "chart", "align", "base", "glaze", "kiln"] as const).find(
     (name) => options[name] !== undefined,
   );
   if (!options.jsonLines || beside === undefined) return ok(null);
@@ -144,6 +171,25 @@ function linesAlone(options: CompareOptions): Result<null> {
     what: `both --json-lines and --${beside} are given`,
     expected: "one of them: lines of JSON are the whole answer",
     fix: "drop one",
+  });
+}
+
+function alignmentFrom({ align, unit = "C" }: CompareOptions): Result<Alignment> {
+  return align === undefined ? ok(AT_PEAK) : parseAlignment(align, { unit, where: "--align" });
+}
+
+/** Place of the log that was named, by its path or its file name. */
+function baseOf(named: string | null, paths: readonly string[]): Result<number> {
+  if (named === null) return ok(0);
+  const path = paths.indexOf(named);
+  const at = path >= 0 ? path : paths.findIndex((each) => basename(each) === basename(named));
+  if (at >= 0) return ok(at);
+  return failed({
+    code: "command/no-such-base",
+    where: "--base",
+    what: `${named} is not among the logs that were read`,
+    expected: "one of the logs that are compared",
+    fix: `name one of them: ${paths.slice(0, 5).join(", ")}`,
   });
 }
 
@@ -168,6 +214,8 @@ interface Answered {
   readonly comparison: Comparison;
   /** Null when it was not looked at. */
   readonly study: FiringStudy | null;
+  readonly alignment: Alignment;
+  readonly base: number;
 }
 
 async function shown(
@@ -175,19 +223,21 @@ async function shown(
   options: CompareOptions,
   logsUnit: "C" | "F",
 ): Promise<number> {
-  const { comparison, study } = answered;
+  const { comparison, study, alignment, base } = answered;
   const unit = options.unit ?? logsUnit;
   const written = await writePictures(options, {
     html: async () =>
       comparisonHtml(comparison, {
         unit,
+        alignment,
+        base,
         ...(study && { study }),
         charts: await drawnCharts(answered, unit),
       }),
     picture: () => {
       const charts = study && studyCharts(comparison, study);
       return reviewPicture([
-        comparisonChart(comparison, { unit }),
+        ...[comparisonChart(comparison, alignment)].flatMap((make) => make?.({ unit }) ?? []),
         ...(charts ? [charts.firings({ unit })] : []),
         ...(charts?.spacing.map(({ chart }) => chart({ unit })) ?? []),
         ...(charts?.fits ? [charts.fits({ unit })] : []),
@@ -205,20 +255,29 @@ async function shown(
     const { comparisonDocument } = await import(
       "../../core/reports/documents/comparisonDocument.ts"
     );
-    answerJson(comparisonDocument(comparison, study));
+    answerJson(comparisonDocument(comparison, { study, alignment, base }));
   } else {
-    answer(comparisonText(comparison, { unit, ...(study && { study }), paint: paintFor(options) }));
+    answer(
+      comparisonText(comparison, {
+        unit,
+        alignment,
+        base,
+        ...(study && { study }),
+        paint: paintFor(options),
+      }),
+    );
   }
   return EXIT.fine;
 }
 
-async function drawnCharts({ comparison, study }: Answered, unit: "C" | "F") {
-  const overlay = (dark: boolean) => comparisonChart(comparison, { unit, dark });
-  if (study === null) return drawn({ overlay });
+async function drawnCharts({ comparison, study, alignment }: Answered, unit: "C" | "F") {
+  const laid = comparisonChart(comparison, alignment);
+  const overlay = laid && { overlay: (dark: boolean) => laid({ unit, dark }) };
+  if (study === null) return drawn<string>({ ...overlay });
   const { firings, spacing, causes, fits } = studyCharts(comparison, study);
   const each = await drawn<string>({
-    overlay,
-    firings: (dark) => firings({ unit, dark }),
+    ...overlay,
+    firings: (dark: boolean) => firings({ unit, dark }),
     ...(causes && { causes: (dark: boolean) => causes({ unit, dark }) }),
     ...(fits && { fits: (dark: boolean) => fits({ unit, dark }) }),
   });

@@ -5,7 +5,7 @@ import type {
   PhotoMeasurement,
   PhotoWishes,
 } from "../../core/photo/PhotoMeasurement.ts";
-import { type PhotoScale, parseCrop, parsePhotoScale } from "../../core/photo/parsePhotoScale.ts";
+import { parseCrop, parsePhotoScale, scaleWords } from "../../core/photo/parsePhotoScale.ts";
 import { failed, ok, type Result } from "../../core/problem.ts";
 import { measureDocument } from "../../core/reports/documents/measureDocument.ts";
 import { measureHtml } from "../../core/reports/measureHtml.ts";
@@ -69,17 +69,6 @@ const bothCorners = {
   expected: "--corners alone; what lies inside the corners is measured",
   fix: "drop --crop",
 } as const;
-
-function scaleWords(scale: PhotoScale): string {
-  switch (scale.kind) {
-    case "points":
-      return `two places ${scale.distanceMm} mm apart`;
-    case "width":
-      return `its width of ${scale.widthMm} mm`;
-    case "corners":
-      return `four corners of ${scale.widthMm} by ${scale.heightMm} mm`;
-  }
-}
 
 async function writeWanted(
   options: MeasureOptions,

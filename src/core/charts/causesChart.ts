@@ -38,7 +38,7 @@ export function causesChart({ title, confounding, dark }: CausesChartInput): Cha
     description: descriptionOf(title, pairs),
     title: {
       text: title,
-      subtitle: `${tiles} tiles; a share says how much the one explains of the other`,
+      subtitle: [...subtitleOf(tiles, pairs)],
     },
     background: colours.paper,
     padding: 18,
@@ -52,6 +52,17 @@ export function causesChart({ title, confounding, dark }: CausesChartInput): Cha
     ),
     config: themeConfig(colours),
   };
+}
+
+/** What the words in the cells mean, as far as they stand there. */
+function subtitleOf(tiles: number, pairs: readonly CausePair[]): readonly string[] {
+  const has = (telling: Telling) => pairs.some((pair) => pair.telling === telling);
+  return [
+    `${tiles} tiles, cause by cause`,
+    ...(has("cannot") ? ["cannot: changed together, so nobody can say which counts"] : []),
+    ...(has("partly") ? ["%: how much the one explains of the other"] : []),
+    ...(has("contained") ? ["part of it: belongs to the firing as a whole"] : []),
+  ];
 }
 
 function rowOf({ first, second, telling, shared }: CausePair): Row {

@@ -3,9 +3,12 @@ import type { Heatwork } from "../cones/cone.ts";
 import { heatworkTrace } from "../cones/heatworkTrace.ts";
 import type { Curve } from "../curve/Curve.ts";
 import { temperatureAt } from "../curve/temperatureAt.ts";
+import { type Alignment, AT_PEAK } from "../firing/Alignment.ts";
+import { alignmentWords } from "../firing/alignmentWords.ts";
 import type { Comparison } from "../firing/Comparison.ts";
 import type { FiringReview } from "../firing/FiringReview.ts";
 import { hottestZone } from "../firing/hottestZone.ts";
+import { linedUp } from "../firing/linedUp.ts";
 import type { Draft } from "../schedule/Draft.ts";
 import type { FiringStudy } from "../trials/FiringStudy.ts";
 import type { TemperatureUnit } from "../units/temperature.ts";
@@ -78,14 +81,23 @@ export function draftCharts(draft: Draft): FiringCharts {
   });
 }
 
-/** Several firings over each other, aligned at the peak. */
-export function comparisonChart(comparison: Comparison, style: ChartStyle): TopLevelSpec {
-  return overlayChart({
-    title: "Firings aligned at the peak",
-    firings: comparison.firings.map((firing) => ({ name: firing.title, curve: firing.aligned })),
-    bands: BANDS,
-    ...style,
-  });
+/** Several firings over each other, lined up; null when none of them comes to where they are to be. */
+export function comparisonChart(
+  { firings }: Comparison,
+  alignment: Alignment = AT_PEAK,
+): ((style: ChartStyle) => TopLevelSpec) | null {
+  const laid = firings.map((firing) => ({
+    name: firing.title,
+    curve: linedUp(firing, alignment)?.curve ?? null,
+  }));
+  if (laid.every(({ curve }) => curve === null)) return null;
+  return (style) =>
+    overlayChart({
+      ...alignmentWords(alignment, style.unit),
+      firings: laid,
+      bands: BANDS,
+      ...style,
+    });
 }
 
 /** The charts of a study of firings and their tiles. */

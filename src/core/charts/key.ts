@@ -19,6 +19,8 @@ export interface KeyEntry {
   readonly style?: LineStyle;
   /** Colour of a dot that is explained instead of a line. */
   readonly dot?: string;
+  /** Of that dot; a circle when left out. */
+  readonly dotShape?: "circle" | "triangle-down";
 }
 
 /** Names of the lines at the right of the plot, each with a piece of its line, in order of where they end. */
@@ -81,7 +83,7 @@ function column(frame: Frame, lines: readonly string[], top: number): readonly L
 function sample(
   places: Places,
   frame: Frame,
-  { style, dot }: KeyEntry,
+  { style, dot, dotShape = "circle" }: KeyEntry,
   y: number,
 ): readonly Layer[] {
   const encoding = placing(places);
@@ -102,7 +104,7 @@ function sample(
             data: { values: [at(26)] },
             mark: {
               type: "point" as const,
-              shape: "circle",
+              shape: dotShape,
               size: 34,
               filled: true,
               opacity: 1,

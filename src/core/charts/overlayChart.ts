@@ -11,13 +11,17 @@ import { keyLayers } from "./key.ts";
 import { labelLayers, lineLayer } from "./layers.ts";
 import { acrossAxis, type Places, upAxis } from "./places.ts";
 import { hourTicks, temperature, temperatureTicks } from "./quantities.ts";
-import { styleAt, theme, themeConfig } from "./theme.ts";
+import { type LineStyle, styleAt, type Theme, theme, themeConfig } from "./theme.ts";
 
 /** What an overlay chart shows. */
 export interface OverlayChartInput {
   readonly title: string;
-  /** Firings with time 0 at their peak. */
-  readonly firings: readonly { readonly name: string; readonly curve: Curve }[];
+  /** Under the title: where hour 0 is. */
+  readonly subtitle: string;
+  /** `the peak`, to end "time from …". */
+  readonly zero: string;
+  /** Firings with time 0 where they are lined up; null where one never comes there and is not drawn. */
+  readonly firings: readonly { readonly name: string; readonly curve: Curve | null }[];
   readonly bands: readonly Band[];
   readonly unit: TemperatureUnit;
   readonly dark?: boolean;
@@ -26,32 +30,32 @@ export interface OverlayChartInput {
 const HEIGHT = 420;
 
 /**
- * Several firings over each other, aligned at the peak, each with a dash of its own.
- * @throws RangeError when there is no firing.
+ * Several firings over each other, lined up at one moment, each with a dash of its own, which a firing
+ * that is not drawn leaves free.
+ * @throws RangeError when there is no firing to draw.
  */
 export function overlayChart(input: OverlayChartInput): ChartSpec {
-  if (input.firings.length === 0) throw new RangeError("overlayChart: no firings");
   const colours = theme(input.dark);
-  const frame = frameOf(input);
+  const drawnFirings = firingsOf(input, colours);
+  if (drawnFirings.length === 0) throw new RangeError("overlayChart: no firings");
+  const frame = frameOf(drawnFirings, input.unit);
   const { field, title } = temperature(input.unit);
   const places: Places = {
     xField: "elapsedHours",
     yField: field,
-    x: acrossAxis("Time from the peak (h)", frame.x, hourTicks(frame.x[0], frame.x[1])),
+    x: acrossAxis(`Time from ${input.zero} (h)`, frame.x, hourTicks(frame.x[0], frame.x[1])),
     y: upAxis(title, frame.y, temperatureTicks(frame.y[0], frame.y[1], input.unit)),
   };
-  const lines = input.firings.map(({ name, curve }, i) => ({
-    name,
-    curve,
-    rows: curveRows(curve, input.unit),
-    style: styleAt(colours.compared, i),
+  const lines = drawnFirings.map((firing) => ({
+    ...firing,
+    rows: curveRows(firing.curve, input.unit),
   }));
   const pixels = lines.flatMap((line) => rowPixels(line.rows, places.xField, places.yField, frame));
   const bands = bandLabels(frame, input.bands, input.unit, { lines: pixels, boxes: [] });
   return {
     $schema: VEGA_LITE_SCHEMA,
-    description: descriptionOf(input),
-    title: { text: input.title, subtitle: "Each firing with its peak at 0 h" },
+    description: descriptionOf(input, drawnFirings),
+    title: { text: input.title, subtitle: input.subtitle },
     background: colours.paper,
     padding: 18,
     width: frame.width,
@@ -82,15 +86,27 @@ export function overlayChart(input: OverlayChartInput): ChartSpec {
   };
 }
 
-function frameOf(input: OverlayChartInput): Frame {
-  const { shown } = temperature(input.unit);
-  const curves = input.firings.map((firing) => firing.curve);
+interface DrawnFiring {
+  readonly name: string;
+  readonly curve: Curve;
+  readonly style: LineStyle;
+}
+
+function firingsOf({ firings }: OverlayChartInput, { compared }: Theme): readonly DrawnFiring[] {
+  return firings.flatMap(({ name, curve }, i) =>
+    curve === null ? [] : [{ name, curve, style: styleAt(compared, i) }],
+  );
+}
+
+function frameOf(firings: readonly DrawnFiring[], unit: TemperatureUnit): Frame {
+  const { shown } = temperature(unit);
+  const curves = firings.map((firing) => firing.curve);
   const highest = Math.max(...curves.map((curve) => peakOf(curve).tempC));
   const lowest = Math.min(
     0,
     ...curves.map((curve) => curve.tempsC.reduce((a, b) => Math.min(a, b))),
   );
-  const step = input.unit === "C" ? 50 : 100;
+  const step = unit === "C" ? 50 : 100;
   return {
     width: PLOT_WIDTH,
     height: HEIGHT,
@@ -102,11 +118,11 @@ function frameOf(input: OverlayChartInput): Frame {
   };
 }
 
-function descriptionOf(input: OverlayChartInput): string {
-  const peaks = input.firings.map(
+function descriptionOf(input: OverlayChartInput, firings: readonly DrawnFiring[]): string {
+  const peaks = firings.map(
     ({ name, curve }) => `${name} (peak ${printTemperature(peakOf(curve).tempC, input.unit)})`,
   );
   const strips = input.bands.map((band) => band.name);
   const also = strips.length > 0 ? `; strips mark ${strips.join(" and ")}` : "";
-  return `${input.title}: temperature against time from the peak for ${peaks.join(", ")}${also}.`;
+  return `${input.title}: temperature against time from ${input.zero} for ${peaks.join(", ")}${also}.`;
 }

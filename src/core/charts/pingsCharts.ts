@@ -10,7 +10,7 @@ export function pingsCharts(
   review: PingReview,
   unit: TemperatureUnit,
 ): Readonly<Record<string, (dark: boolean) => ChartSpec>> {
-  const { pings, heard, law, temperatures, sound } = review;
+  const { pings, heard, kinds, law, temperatures, sound } = review;
   const { seconds } = heard;
   const unloadedSeconds = temperatures?.unloading?.atSeconds ?? null;
   return {
@@ -18,6 +18,7 @@ export function pingsCharts(
       pingsLoudnessChart({
         title: `Pings in ${sound.name}`,
         pings,
+        kinds: kinds.kinds.map(({ members }) => members),
         seconds,
         unloadedSeconds,
         dark,

@@ -50,7 +50,7 @@ export function spacingChart(input: SpacingChartInput): ChartSpec {
   return {
     $schema: VEGA_LITE_SCHEMA,
     description: descriptionOf(input, tiles),
-    title: { text: input.title, subtitle: subtitleOf(fit) },
+    title: { text: input.title, subtitle: [subtitleOf(fit), CAUTION] },
     background: colours.paper,
     padding: 18,
     width: frame.width,
@@ -122,6 +122,9 @@ function lineOf(places: Places, { curve }: SpacingFit, style: LineStyle): Layer 
     "order",
   );
 }
+
+/** A chart may be passed on without the report that it stood in. */
+const CAUTION = "A crackled surface is not for food or drink.";
 
 function subtitleOf(fit: SpacingFit | null): string {
   if (fit === null) return "Too little for a line; both axes are logarithmic";

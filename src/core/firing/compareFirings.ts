@@ -1,5 +1,6 @@
 import type { Caution } from "../cautions/Caution.ts";
 import { shifted } from "../curve/moved.ts";
+import { thinned } from "../curve/thinned.ts";
 import { failed, ok, type Result } from "../problem.ts";
 import { CRISTOBALITE_BAND, QUARTZ_BAND } from "../ware/inversionBands.ts";
 import type { ComparedFiring, Comparison } from "./Comparison.ts";
@@ -23,7 +24,10 @@ export interface ComparisonPart {
   readonly cautions: readonly Caution[];
 }
 
-/** The part of a reviewed firing that a comparison needs, by its hottest zone. */
+/** Points of a Curve that are kept for a chart of many; more than a chart shows. */
+const CHART_POINTS = 1200;
+
+/** The part of a reviewed firing that a comparison needs, by its hottest zone; its Curve is thinned. */
 export function comparisonPart(review: FiringReview): ComparisonPart {
   return {
     name: review.reading.name,
@@ -76,7 +80,7 @@ function comparedFiring(review: FiringReview): ComparedFiring {
   return {
     title: review.title,
     zone: zone.name,
-    aligned: shifted(zone.curve, -zone.peakAtSeconds),
+    aligned: thinned(shifted(zone.curve, -zone.peakAtSeconds), CHART_POINTS),
     peakC: zone.peakC,
     coneLabel: position.label,
     coneIndex: position.index,

@@ -5,6 +5,7 @@ import { nearWord } from "../document/nearWord.ts";
 import type { DocumentPath } from "../document/readDocument.ts";
 import type { Problem, Result } from "../problem.ts";
 import { parseCoatMass } from "../units/coatMass.ts";
+import { isBareNumber } from "../units/isBareNumber.ts";
 import { parseLength } from "../units/parseLength.ts";
 import { parseTemperature } from "../units/parseTemperature.ts";
 import { parseSlipDensity } from "../units/slipDensity.ts";
@@ -27,11 +28,6 @@ interface RecordContext {
 
 /** Above this a coat is a slip of the pen [mm]. */
 const THICKEST_COAT_MM = 10;
-
-/** Whether a quantity is written without any unit. */
-function isBareNumber(written: number | string): boolean {
-  return typeof written === "number" || /^[\s\d.,/+-]+$/.test(written);
-}
 
 /** What {@link recordValues} gives. */
 export type RecordValues = ReturnType<typeof recordValues>;

@@ -12,10 +12,17 @@ export interface CountedLine extends TestLine {
 const SIGMAS_95 = 1.96;
 
 /**
+ * Least variance of the cracks counted on one line: of evenly spaced ones laid over at any place it
+ * is f (1 − f) for a length of so many spacings and f more, a sixth on average; own arithmetic.
+ */
+const LEAST_VARIANCE = 1 / 6;
+
+/**
  * Crack spacing of a piece from counts along lines, of which at least one crosses a crack.
  * Lines of two directions count for half each, whatever their lengths; for parallel cracks the two
  * give the pitch square across at any slant: 1/p² is the sum of both counts per length, squared.
- * One line alone has the interval of a count, as of lines thrown down at random.
+ * One line alone, or one each way, has the interval of a count, as of lines thrown down at random;
+ * lines that agree by luck have that of evenly spaced cracks.
  *
  * @throws RangeError when no line crosses anything.
  */
@@ -33,7 +40,7 @@ export function spacingOfLines(
     both === null
       ? {
           interceptMm: all.interceptMm,
-          intervalMm: all.intervalMm ?? ofOneCount(all.interceptMm, all.crossings),
+          intervalMm: around(all.interceptMm, reachOf(perLength(lines))),
           pitchOver: crackPitch(1, pattern),
         }
       : ofTwoWays(both, pattern);
@@ -55,8 +62,9 @@ export function spacingOfLines(
   };
 }
 
-function ofOneCount(interceptMm: number, crossings: number) {
-  return around(interceptMm, SIGMAS_95 / Math.sqrt(crossings));
+/** How far 95 in 100 reach in the logarithm; an error that no scatter was needed for is known. */
+function reachOf({ error, freedom }: { readonly error: number; readonly freedom: number }): number {
+  return error * (freedom < 1 ? SIGMAS_95 : tQuantile(0.95, freedom));
 }
 
 /** The interval that reaches so far to either side in the logarithm. */
@@ -85,14 +93,11 @@ function ofTwoWays(
   const weights = each.map(({ perMm }) => perMm ** power);
   const total = weights.reduce((sum, weight) => sum + weight, 0);
   const error = Math.hypot(...each.map((way, i) => ((weights[i] as number) / total) * way.error));
-  const freedom = Math.max(
-    1,
-    each.reduce((sum, way) => sum + way.freedom, 0),
-  );
+  const freedom = each.reduce((sum, way) => sum + way.freedom, 0);
   const interceptMm = pattern === "net" ? 2 / total : 1 / Math.sqrt(total);
   return {
     interceptMm,
-    intervalMm: around(interceptMm, tQuantile(0.95, freedom) * error),
+    intervalMm: around(interceptMm, reachOf({ error, freedom })),
     pitchOver: pattern === "net" ? crackPitch(1, "net") : 1,
   };
 }
@@ -105,7 +110,8 @@ function perLength(lines: readonly CountedLine[]): PerLength {
     intervalMm === null
       ? 1 / Math.sqrt(crossings)
       : Math.log(intervalMm.high / intervalMm.low) / (2 * tQuantile(0.95, freedom));
-  return { perMm: crossings / lengthMm, error, freedom };
+  const least = Math.sqrt(lines.length * LEAST_VARIANCE) / crossings;
+  return { perMm: crossings / lengthMm, error: Math.max(error, least), freedom };
 }
 
 function inDirection(lines: readonly CountedLine[]): SpacingInDirection {

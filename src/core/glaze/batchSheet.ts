@@ -6,6 +6,10 @@ export interface BatchRow {
   readonly name: string;
   readonly part: "base" | "addition";
   readonly calcined: boolean;
+  /** Ideal formula that it is counted as; null for an analysis of one's own. */
+  readonly formula: string | null;
+  /** Share of the material as it is dug or sold, not calcined, that fires away, 0 to 1. */
+  readonly lossFraction: number;
   /** As the recipe writes it. */
   readonly parts: number;
   /** Of the base scaled to 100 [per cent]. */
@@ -51,6 +55,8 @@ export function batchSheet(recipe: Recipe, wantedG: number | null): BatchSheet {
       name: line.name,
       part,
       calcined: line.calcined,
+      formula: line.material.formula,
+      lossFraction: line.material.lossFraction,
       parts: line.parts,
       percentOfBase: (100 * line.parts) / baseSum,
       percentOfTotal: (100 * line.parts) / total,

@@ -61,13 +61,3 @@ export const STANDSTILL: Property = {
 export function delayedCoatMm(thresholdMm: number, standstill: number): number {
   return thresholdMm * standstill ** 2;
 }
-
-/**
- * Exponent p of pings that thin out as 1/time^p under steady stress with slow crack growth.
- *
- * @param weibull How even the flaws are: 5 to 10 for glass as it comes.
- * @param growth Exponent n of crack speed against stress intensity; above 2.
- */
-export function pingExponent(weibull: number, growth: number): number {
-  return 1 - weibull / (growth - 2);
-}

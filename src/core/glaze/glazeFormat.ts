@@ -72,7 +72,7 @@ const Cracks = z.strictObject({
   pings: z
     .array(
       z.strictObject({
-        coat: Quantity.describe("Fired coat of the piece that pinged: millimetres."),
+        coat: Quantity.describe('Fired coat of the piece that pinged, with its unit: "0.6 mm".'),
         at: Quantity.describe('When the first ping was heard: °C, or like "420 F".'),
         plusMinus: z.number().positive().describe("One standard deviation of that, kelvin."),
         kiln: z.enum(["shut", "opened", "not noted"]).describe("The kiln at that moment."),
@@ -154,7 +154,7 @@ export const GlazeFile = z
       .optional()
       .describe("Water that the fired body takes up, per cent."),
     wall: Quantity.optional().describe("Thickness of the wall: millimetres, or like 1/4 in."),
-    coat: Quantity.optional().describe("Thickness of the fired glaze: millimetres."),
+    coat: Quantity.optional().describe('Thickness of the fired glaze, with its unit: "0.6 mm".'),
     glazedSides: z.enum(["one", "both"]).optional().describe("one side or both."),
     shape: z
       .enum(["closed", "flat"])

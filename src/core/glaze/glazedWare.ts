@@ -1,4 +1,5 @@
 import { failed, ok, type Problem, type Result } from "../problem.ts";
+import { isBareNumber } from "../units/isBareNumber.ts";
 import { parseLength } from "../units/parseLength.ts";
 import { parseTemperature } from "../units/parseTemperature.ts";
 import { bodyGiven } from "../ware/bodyGiven.ts";
@@ -20,12 +21,12 @@ type GivenPing = NonNullable<NonNullable<GlazeFile["cracks"]>["pings"]>[number];
  * The piece under a glaze, as its file gives it, and what was measured of its cracks.
  *
  * @returns All problems of its body, lengths and temperatures, `glaze/too-thick` and
- * `glaze/spacing-order` among them.
+ * `glaze/coat-without-unit`, `glaze/uncracked-with-spacing` and `glaze/spacing-order` among them.
  */
 export function glazedWare(file: GlazeFile, at: Place): Result<GlazedWare> {
   const body = bodyOf(file.body, at);
   const wall = lengthOf(file.wall, at(["wall"]), THICKEST_WALL_MM);
-  const coat = lengthOf(file.coat, at(["coat"]), THICKEST_COAT_MM);
+  const coat = coatOf(file.coat, at(["coat"]));
   const spacing = spacingOf(file, at);
   const pings = (file.cracks?.pings ?? []).map((ping, i) => pingOf(ping, at, i));
   const problems: Problem[] = [];
@@ -60,6 +61,14 @@ function glazingOf({ glazedSides, shape }: GlazeFile): Glazing | null {
 function spacingOf(file: GlazeFile, at: Place): Result<MeasuredCracks["spacing"]> {
   const given = file.cracks?.spacing;
   if (given === undefined) return ok(null);
+  if (file.cracks?.cracked === false)
+    return failed({
+      code: "glaze/uncracked-with-spacing",
+      what: "the glaze is not cracked and yet has a crack spacing",
+      where: at(["cracks", "cracked"]),
+      expected: "cracked: false, or a spacing",
+      fix: "write cracked: true, or take the spacing out",
+    });
   const place = (key: string) => at(["cracks", "spacing", key]);
   const mean = lengthOf(given.mean, place("mean"), WIDEST_SPACING_MM);
   const low = lengthOf(given.low, place("low"), WIDEST_SPACING_MM);
@@ -80,7 +89,7 @@ function spacingOf(file: GlazeFile, at: Place): Result<MeasuredCracks["spacing"]
 
 function pingOf(given: GivenPing, at: Place, index: number): Result<MeasuredPing> {
   const place = (key: string) => at(["cracks", "pings", index, key]);
-  const coat = lengthOf(given.coat, place("coat"), THICKEST_COAT_MM);
+  const coat = coatOf(given.coat, place("coat"));
   const onset = parseTemperature(given.at, { unit: "C", where: place("at") });
   if (!coat.ok) return coat;
   if (!onset.ok) return onset;
@@ -89,6 +98,19 @@ function pingOf(given: GivenPing, at: Place, index: number): Result<MeasuredPing
     onsetC: onset.value,
     sigmaK: given.plusMinus,
     kiln: given.kiln,
+  });
+}
+
+/** A bare number may be millimetres or thousandths of an inch: it is asked back, never guessed. */
+function coatOf(value: number | string | undefined, where: string): Result<number | null> {
+  const coat = lengthOf(value, where, THICKEST_COAT_MM);
+  if (value === undefined || !coat.ok || !isBareNumber(value)) return coat;
+  return failed({
+    code: "glaze/coat-without-unit",
+    what: `the coat is written as ${value}, without a unit`,
+    where,
+    expected: `a thickness with its unit, above 0 and at most ${THICKEST_COAT_MM} mm`,
+    fix: `write "${value} mm", if millimetres are meant`,
   });
 }
 

@@ -1,13 +1,11 @@
-import { failed, ok, type Result } from "../problem.ts";
-import { alkaliFindings, MOST_ALKALIS } from "./alkaliFindings.ts";
-import { appenExpansion } from "./appenExpansion.ts";
-import { appenOutside } from "./appenOutside.ts";
+import { ok, type Result } from "../problem.ts";
+import { alkaliFindings } from "./alkaliFindings.ts";
 import { crystalFindings } from "./crystalFindings.ts";
 import { expansionFindings } from "./expansionFindings.ts";
+import { firedGlaze } from "./firedGlaze.ts";
 import type { GlazeSheet } from "./GlazeSheet.ts";
-import { glazeOf } from "./glazeOf.ts";
 import { leachFindings } from "./leachFindings.ts";
-import { ALKALIS, scaledTo, totalOf, weightsOf } from "./oxides.ts";
+import { scaledTo, weightsOf } from "./oxides.ts";
 import type { ParsedGlaze } from "./ParsedGlaze.ts";
 import { recipeFindings } from "./recipeFindings.ts";
 import { setPointFindings } from "./setPointFindings.ts";
@@ -24,19 +22,10 @@ import { secondOpinions } from "./weightFactorSets.ts";
  */
 export function workOutGlaze(parsed: ParsedGlaze, where: string): Result<GlazeSheet> {
   const { moles, own } = parsed;
-  const computed = appenExpansion(moles);
-  if (computed === null && own.expansion === null)
-    return failed({
-      code: "glaze/no-expansion",
-      what: "no oxide of the glaze has a factor of expansion",
-      where,
-      expected: "silica and fluxes, or a measured expansion",
-      fix: "check the oxides, or give expansion with value, to and how",
-    });
+  const fired = firedGlaze(parsed, where);
+  if (!fired.ok) return fired;
+  const { glaze, computed, outside } = fired.value;
   const molPercent = scaledTo(100, moles);
-  const outside = computed === null ? [] : appenOutside(computed);
-  const isOutside = outside.length > 0 || totalOf(molPercent, ALKALIS) > MOST_ALKALIS;
-  const glaze = glazeOf(parsed, computed, isOutside);
   const stiff = stiffTemperature(moles);
   const unity = unityFormula(moles);
   return ok({

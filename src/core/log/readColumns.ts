@@ -29,10 +29,7 @@ export function readColumns(
     return noReadings(temperatures, options);
   const unit = decideUnit(temperatures, log.preamble.unit, options);
   const assumed = unit.ok ? unit.value.of : () => "C" as const;
-  const widest = widestColumn(
-    temperatures.filter(({ name }) => !roles.doubtful.includes(name)),
-    temperatures,
-  );
+  const widest = widestColumn(temperatures, roles.doubtful);
   const scale = assumed(widest);
   const times = rowTimes(choice, {
     options,
@@ -77,21 +74,21 @@ function noReadings(temperatures: readonly Column[], options: LogOptions): Resul
   });
 }
 
-/** The column that moves most and not wildly: the best one to judge rates by. One of all when none is beyond doubt. */
-function widestColumn(sure: readonly Column[], temperatures: readonly Column[]): Column {
-  const asked = sure.length > 0 ? sure : temperatures;
-  let widest = asked[0] as Column;
-  let range = Number.NEGATIVE_INFINITY;
+/** The column that moves most and not wildly, and no programme, if there is one: the best one to judge rates by. */
+function widestColumn(temperatures: readonly Column[], doubtful: readonly string[]): Column {
   const all = temperatures.map(({ numbers }) => numbers);
-  for (const column of asked) {
-    const others = all.filter((numbers) => numbers !== column.numbers);
-    if (wildStretch(column.numbers, others) !== null) continue;
-    const shape = shapeOf(column.numbers);
-    const here = shape.greatest > 3300 || shape.count < 2 ? -1 : shape.greatest - shape.least;
-    if (here > range) {
-      widest = column;
-      range = here;
-    }
-  }
-  return widest;
+  const isCalm = ({ numbers }: Column) =>
+    wildStretch(
+      numbers,
+      all.filter((other) => other !== numbers),
+    ) === null;
+  const calm = temperatures.filter(isCalm);
+  const sure = calm.filter(({ name }) => !doubtful.includes(name));
+  const [asked] = [sure, calm, temperatures].filter((list) => list.length > 0);
+  return (asked ?? temperatures).reduce((a, b) => (movement(b) > movement(a) ? b : a));
+}
+
+function movement({ numbers }: Column): number {
+  const { greatest, least, count } = shapeOf(numbers);
+  return greatest > 3300 || count < 2 ? -1 : greatest - least;
 }

@@ -37,6 +37,8 @@ export interface PhotoInput {
   /** Whether the whole photograph is measured, with all that it shows. */
   readonly isWhole: boolean;
   readonly wishes: PhotoWishes;
+  /** Told on a page with its own tools, so that no advice names an option of the command. */
+  readonly isOnPage?: boolean;
 }
 
 /** One thing that was chosen, with its reason. */
@@ -82,6 +84,18 @@ export interface CountedCracks {
   readonly checkLines: readonly CheckLine[];
 }
 
+/** What a person changed of the count. */
+export interface CorrectedCount {
+  /** Crossings taken away and added. */
+  readonly takenAway: number;
+  readonly added: number;
+  /** Areas left out, and the share of the length of the test lines that they take with them. */
+  readonly areas: number;
+  readonly leftOutShare: number;
+  /** Corrections that meet no line or no crossing any more, and so change nothing. */
+  readonly lost: number;
+}
+
 /** What a photograph of a tile shows. */
 export interface PhotoMeasurement {
   readonly name: string;
@@ -92,14 +106,23 @@ export interface PhotoMeasurement {
   readonly choices: readonly PhotoChoice[];
   /** Null when no crack was found. */
   readonly cracks: CountedCracks | null;
+  /** What was corrected by hand; null when nothing was. */
+  readonly corrected: CorrectedCount | null;
   /** Narrowest crack, inked to half the brightness of the ground, that would have been seen [mm]. */
   readonly leastVisibleMm: number;
   readonly findings: readonly Finding[];
   readonly cautions: readonly Caution[];
-  /** What was found, for drawing; `factor` pixels of the picture are one of the mask. */
+  /**
+   * What was found, for drawing and for correcting, in pixels of the mask; `factor` pixels of the
+   * picture are one of the mask.
+   */
   readonly found: {
     readonly lines: Mask;
     readonly factor: number;
     readonly counted: readonly Crossings[];
+    /** Strip along the edges that no line enters. */
+    readonly margin: number;
+    /** Crossings closer than this are one. */
+    readonly mergePx: number;
   };
 }

@@ -1,14 +1,11 @@
-import { type CrackPattern, crackPitch } from "../crackle/crackPitch.ts";
-import { type LineIntercept, lineIntercept } from "../crackle/lineIntercept.ts";
-import { failed, ok, type Result } from "../problem.ts";
+import type { CrackPattern } from "../crackle/crackPitch.ts";
+import { ok, type Result } from "../problem.ts";
 import { type CrackBands, crackBands } from "./crackBands.ts";
-import { type CrackDirection, crackDirection } from "./crackDirection.ts";
 import type { CrackLines } from "./crackLines.ts";
 import type { CrackProfile } from "./crackWidth.ts";
 import { type Crossings, crossingsAlong } from "./crossingsAlong.ts";
 import type { CheckLine, CountedCracks, PhotoChoice, PhotoInput } from "./PhotoMeasurement.ts";
-import { spacingRefusal } from "./photoProblems.ts";
-import { stripCounts } from "./stripCounts.ts";
+import { spacingOfCounts } from "./spacingOfCounts.ts";
 import { lineThrough, testLines } from "./testLines.ts";
 
 /** Directions of test lines: every 15 degrees, for which a square net is read within 0.6 %. */
@@ -17,8 +14,6 @@ const ANGLES_DEG = [0, 15, 30, 45, 60, 75, 90, 105, 120, 135, 150, 165];
 const MERGE_WIDTHS = 2;
 /** Least half width of the band about a line in which a grazing test line stays [px]. */
 const LEAST_REACH_PX = 2;
-/** Ratio of the two directions from which cracks are taken as parallel; own judgement. */
-const PARALLEL_RATIO = 3;
 
 interface Search extends CrackLines {
   readonly factor: number;
@@ -29,6 +24,9 @@ interface Counting {
   readonly cracks: CountedCracks;
   readonly choices: readonly PhotoChoice[];
   readonly counted: readonly Crossings[];
+  /** Strip along the edges without lines, and the nearest two crossings [px of the mask]. */
+  readonly margin: number;
+  readonly mergePx: number;
 }
 
 /** Crack lines counted along test lines, and the spacing that follows; problems as `photo/…`. */
@@ -39,87 +37,33 @@ export function countedCracks(input: PhotoInput, search: Search): Result<Countin
   const mergePx = (wishes.mergePx ?? MERGE_WIDTHS * profile.width) / factor;
   const anglesDeg = wishes.anglesDeg ?? ANGLES_DEG;
   const margin = Math.ceil(profile.width / factor);
-  const frame = { width: lines.width, height: lines.height, margin, mmPerPx };
+  const isLeftOut = () => false;
+  const frame = { width: lines.width, height: lines.height, margin, mmPerPx, isLeftOut };
   const bands = crackBands(lines, Math.max(LEAST_REACH_PX, profile.width / factor / 2));
   const counted = testLines({ ...frame, anglesDeg, apart: roughIntercept(search) }).map((line) =>
     crossingsAlong(bands, line, mergePx),
   );
-  const strips = stripCounts(counted, frame);
-  const raw = wider(
-    lineIntercept(strips.upright.map(({ all }) => all)),
-    lineIntercept(strips.level.map(({ all }) => all)),
-  );
-  if (raw === null) return failed(nothingCrossed(name));
-  const near = counted.reduce((sum, each) => sum + each.near, 0);
-  const spacing = withHidden(raw, near / (near + raw.crossings));
-  const direction = crackDirection(strips, spacing.hiddenShare);
-  const pattern = wishes.pattern ?? likelyPattern(direction);
-  const pitchMm = crackPitch(spacing.interceptMm, pattern);
-  const cellsAcross = (Math.min(lines.width, lines.height) * mmPerPx) / pitchMm;
-  const refused = spacingRefusal(
-    { interceptPx: spacing.interceptMm / input.mmPerPx, cellsAcross, pitchMm, profile },
-    name,
-  );
-  if (refused) return refused;
-  const { low, high } = spacing.intervalMm;
+  const spacing = spacingOfCounts(counted, frame, { name, profile, factor, wishes });
+  if (!spacing.ok) return spacing;
   return ok({
     counted,
-    choices: choices(input, { mergePx: mergePx * factor, anglesDeg, pattern }),
+    margin,
+    mergePx,
+    choices: choices(input, {
+      mergePx: mergePx * factor,
+      anglesDeg,
+      pattern: spacing.value.pattern,
+    }),
     cracks: {
-      profile,
-      crossings: raw.crossings,
-      lengthMm: raw.lengthMm,
-      ...spacing,
-      relativeAccuracy: (high - low) / 2 / spacing.interceptMm,
-      testLines: counted.length,
-      direction,
-      pattern,
-      pitchMm,
-      pitchIntervalMm: { low: crackPitch(low, pattern), high: crackPitch(high, pattern) },
-      cellsAcross,
+      ...spacing.value,
       checkLines: checkLines(input, { bands, mergePx, frame, factor }),
     },
   });
 }
 
-/**
- * The intercept with the crossings hidden behind a near neighbour added, as many as lie in the next
- * stretch as long; their number is taken to be good to half of itself, which widens the interval.
- */
-function withHidden(
-  { interceptMm, intervalMm }: Known,
-  hiddenShare: number,
-): Pick<CountedCracks, "interceptMm" | "intervalMm" | "hiddenShare"> {
-  const scatter = Math.log(intervalMm.high / intervalMm.low) / 2;
-  const factor = Math.exp(Math.hypot(scatter, hiddenShare / 2));
-  const middle = interceptMm * (1 - hiddenShare);
-  return {
-    hiddenShare,
-    interceptMm: middle,
-    intervalMm: { low: middle / factor, high: middle * factor },
-  };
-}
-
 /** Mean intercept from the length of line in the picture [px of the mask]; only to lay lines. */
 function roughIntercept({ lines, length }: CrackLines): number {
   return (Math.PI * lines.width * lines.height) / (2 * length);
-}
-
-type Known = LineIntercept & Pick<CountedCracks, "interceptMm" | "intervalMm">;
-
-/** Of the same counts in strips two ways, the one with the wider interval. */
-function wider(a: LineIntercept, b: LineIntercept): Known | null {
-  if (!isKnown(a) || !isKnown(b)) return null;
-  const width = ({ intervalMm }: Known) => intervalMm.high - intervalMm.low;
-  return width(a) >= width(b) ? a : b;
-}
-
-function isKnown(intercept: LineIntercept): intercept is Known {
-  return intercept.interceptMm !== null && intercept.intervalMm !== null;
-}
-
-function likelyPattern(direction: CrackDirection | null): CrackPattern {
-  return direction?.isDirectional && direction.ratio >= PARALLEL_RATIO ? "parallel" : "net";
 }
 
 /** One level line and one upright line, for a person to count along. */
@@ -181,14 +125,4 @@ function choices(
       ),
     },
   ];
-}
-
-function nothingCrossed(name: string) {
-  return {
-    code: "photo/too-few-cells",
-    where: name,
-    what: "there are cracks, but the test lines meet hardly any",
-    expected: "at least 10 cells across the shorter side",
-    fix: "photograph a larger tile, or count by hand",
-  } as const;
 }

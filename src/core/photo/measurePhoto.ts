@@ -20,15 +20,21 @@ const WORKING_WIDTH_PX = 5;
  * The spacing of the cracks in a photograph of an inked tile: even out the light, find dark lines,
  * thin them, count crossings along test lines in all directions.
  *
+ * @param tell Is told how far it has come, 0–1, and what it is at.
  * @returns Problems `photo/…` where the picture cannot bear it; an uncracked tile is an answer.
  */
-export function measurePhoto(input: PhotoInput): Result<PhotoMeasurement> {
+export function measurePhoto(
+  input: PhotoInput,
+  tell: (fraction: number, at: string) => void = () => {},
+): Result<PhotoMeasurement> {
   const { picture, wishes, name } = input;
   const unfit = pictureRefusal(picture, name);
   if (unfit) return unfit;
   const background =
     wishes.backgroundPx ?? Math.min(picture.width, picture.height) * BACKGROUND_SHARE;
+  tell(0, "evening out the light");
   const flat = flattened(picture, background);
+  tell(0.3, "measuring the width of the cracks");
   const { profile: seen, unevenness } = crackProfile(flat);
   const profile = widthAsWished(seen, wishes.lineWidthPx);
   const choices: readonly PhotoChoice[] = [
@@ -41,7 +47,7 @@ export function measurePhoto(input: PhotoInput): Result<PhotoMeasurement> {
           : "as you said",
     },
   ];
-  return measuredFlat(input, { flat, profile, unevenness, choices });
+  return measuredFlat(input, { flat, profile, unevenness, choices, tell });
 }
 
 function widthAsWished(
@@ -56,16 +62,18 @@ interface Flat {
   readonly profile: CrackProfile | null;
   readonly unevenness: number;
   readonly choices: readonly PhotoChoice[];
+  readonly tell: (fraction: number, at: string) => void;
 }
 
 function measuredFlat(
   input: PhotoInput,
-  { flat, profile, unevenness, choices }: Flat,
+  { flat, profile, unevenness, choices, tell }: Flat,
 ): Result<PhotoMeasurement> {
   const { wishes, name, mmPerPx } = input;
   const tooThin = profile === null ? null : crackRefusal(profile, name);
   const searchWidth = Math.max(LEAST_WIDTH_PX, profile?.width ?? 0);
   const factor = Math.max(1, Math.floor(searchWidth / WORKING_WIDTH_PX));
+  tell(0.4, "looking for cracks");
   const found = crackLines(reduced(flat, factor), {
     width: searchWidth / factor,
     ...(wishes.thresholdShare !== undefined && { share: wishes.thresholdShare }),
@@ -74,9 +82,11 @@ function measuredFlat(
     profile !== null && found.length >= Math.min(flat.width, flat.height) / factor / 2;
   const unfit = isCracked ? tooThin : groundRefusal(unevenness, name);
   if (unfit) return unfit;
+  tell(0.8, "counting along lines");
   const counted = isCracked ? countedCracks(input, { ...found, factor, profile }) : null;
   if (counted && !counted.ok) return counted;
   const result = {
+    corrected: null,
     cracks: counted?.value.cracks ?? null,
     leastVisibleMm: found.leastVisibleWidth * factor * mmPerPx,
   };
@@ -100,7 +110,13 @@ function measuredFlat(
     ],
     findings: photoFindings(result, input),
     cautions: result.cracks === null ? [] : cautionsFor({ crackle: true }),
-    found: { lines: found.lines, factor, counted: counted?.value.counted ?? [] },
+    found: {
+      lines: found.lines,
+      factor,
+      counted: counted?.value.counted ?? [],
+      margin: counted?.value.margin ?? 0,
+      mergePx: counted?.value.mergePx ?? 0,
+    },
   });
 }
 

@@ -23,6 +23,18 @@ export type PhotoScale =
       readonly heightMm: number;
     };
 
+/** Where a scale comes from, in words that follow "from". */
+export function scaleWords(scale: PhotoScale): string {
+  switch (scale.kind) {
+    case "points":
+      return `two places ${scale.distanceMm} mm apart`;
+    case "width":
+      return `its width of ${scale.widthMm} mm`;
+    case "corners":
+      return `four corners of ${scale.widthMm} by ${scale.heightMm} mm`;
+  }
+}
+
 /** Shortest distance between the two points of a scale [px]; a reading is off by one or two. */
 const LEAST_SCALE_PX = 100;
 

@@ -1,7 +1,13 @@
 import type { Finding } from "../findings/Finding.ts";
 import { basedOn } from "../sources/basedOn.ts";
 import { lengthFigure } from "./lengthFigure.ts";
-import type { CountedCracks, PhotoInput, PhotoMeasurement } from "./PhotoMeasurement.ts";
+import type {
+  CorrectedCount,
+  CountedCracks,
+  PhotoInput,
+  PhotoMeasurement,
+} from "./PhotoMeasurement.ts";
+import { correctedWords } from "./trialEntry.ts";
 
 /** Relative accuracy to aim at. */
 const AIM = 0.1;
@@ -12,15 +18,28 @@ const MANY_HIDDEN = 0.03;
 
 /** What has to be said about a measurement from a photograph, worst first. */
 export function photoFindings(
-  result: Pick<PhotoMeasurement, "cracks" | "leastVisibleMm">,
-  input: PhotoInput,
+  result: Pick<PhotoMeasurement, "cracks" | "leastVisibleMm" | "corrected">,
+  input: Pick<PhotoInput, "isWhole" | "isSquared" | "isOnPage">,
 ): readonly Finding[] {
-  const { cracks } = result;
+  const { cracks, corrected } = result;
+  const isOnPage = input.isOnPage === true;
   return [
+    ...(corrected === null ? [] : [correctedByHand(corrected)]),
     ...(cracks === null ? [noCracks(result.leastVisibleMm)] : crackFindings(cracks)),
-    ...(input.isWhole ? [whole()] : []),
-    ...(input.isSquared ? [] : [slant()]),
+    ...(input.isWhole ? [whole(isOnPage)] : []),
+    ...(input.isSquared ? [] : [slant(isOnPage)]),
   ];
+}
+
+function correctedByHand(corrected: CorrectedCount): Finding {
+  const { lost } = corrected;
+  const meets = lost === 1 ? "correction meets" : "corrections meet";
+  return note({
+    topic: "corrected by hand",
+    severity: lost > 0 ? "caution" : "note",
+    statement: `The count was corrected: ${correctedWords(corrected)}${lost > 0 ? `; ${lost} ${meets} no crossing any more and change${lost === 1 ? "s" : ""} nothing` : ""}`,
+    basis: "what you saw in the picture, on the same test lines",
+  });
 }
 
 function crackFindings(cracks: CountedCracks): readonly Finding[] {
@@ -33,14 +52,16 @@ function crackFindings(cracks: CountedCracks): readonly Finding[] {
 }
 
 function note(finding: Pick<Finding, "topic" | "statement"> & Partial<Finding>): Finding {
+  const { statement, advice = "", ...rest } = finding;
   return {
     severity: "note",
     evidence: [],
     basis: "",
-    advice: "",
     zone: null,
     span: null,
-    ...finding,
+    ...rest,
+    statement: `${statement}.`,
+    advice: advice === "" ? "" : `${advice}.`,
   };
 }
 
@@ -105,22 +126,26 @@ function directional(direction: NonNullable<CountedCracks["direction"]>): Findin
   });
 }
 
-function whole(): Finding {
+function whole(isOnPage: boolean): Finding {
   return note({
     topic: "the whole picture",
     statement:
       "The whole picture was measured: a ruler, writing or the edge of the tile in it is counted as cracks",
     basis: "no part of it was picked out",
-    advice: "Where it shows more than glaze, pick out the glaze with --crop",
+    advice: isOnPage
+      ? "Where it shows more than glaze, move the corners of the part to measure onto the glaze"
+      : "Where it shows more than glaze, pick out the glaze with --crop",
   });
 }
 
-function slant(): Finding {
+function slant(isOnPage: boolean): Finding {
   return note({
     topic: "slant",
     statement:
       "Nothing says whether the camera looked straight down. A slant of 10 degrees shortens one direction by 1.5 %, one of 20 degrees by 6 %",
     basis: "the cosine of the angle",
-    advice: "Give --corners with the four corners of the tile, and its size, to take the slant out",
+    advice: isOnPage
+      ? "Hold the camera straight above the tile, its back level with the glaze; where it was not, photograph the tile again"
+      : "Give --corners with the four corners of the tile, and its size, to take the slant out",
   });
 }

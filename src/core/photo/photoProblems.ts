@@ -23,16 +23,25 @@ const MOST_UNEVEN = 6;
 
 type Refusal = Omit<Problem, "where">;
 
+/** Why a picture is too small to be measured; null when it is not. */
+export function sizeRefusal(
+  { width, height }: Pick<Picture, "width" | "height">,
+  name: string,
+): Result<never> | null {
+  if (Math.min(width, height) >= LEAST_SIDE_PX) return null;
+  return refusal(name, {
+    code: "photo/too-small",
+    what: `what is to be measured has ${width} by ${height} pixels`,
+    expected: `at least ${LEAST_SIDE_PX} pixels each way`,
+    fix: "photograph it from nearer, or crop less",
+  });
+}
+
 /** Why a picture cannot be measured at all, before anything is looked for; null when it can. */
 export function pictureRefusal(picture: Picture, name: string): Result<never> | null {
-  const { width, height, grey } = picture;
-  if (Math.min(width, height) < LEAST_SIDE_PX)
-    return refusal(name, {
-      code: "photo/too-small",
-      what: `what is to be measured has ${width} by ${height} pixels`,
-      expected: `at least ${LEAST_SIDE_PX} pixels each way`,
-      fix: "photograph it from nearer, or crop less",
-    });
+  const { grey } = picture;
+  const small = sizeRefusal(picture, name);
+  if (small) return small;
   const share = (test: (value: number) => boolean) => shareOf(grey, test);
   const burnt = share((value) => value >= BURNT_OUT);
   if (burnt > 0.5)
@@ -128,6 +137,17 @@ export function spacingRefusal(
       fix: "photograph a larger tile, or lay a ruler over several tiles and count by hand",
     });
   return null;
+}
+
+/** That a file is no picture which can be measured; `what` says why. */
+export function notAPicture(where: string, what: string): Problem {
+  return {
+    code: "photo/not-a-picture",
+    where,
+    what,
+    expected: "a photograph as a PNG or JPEG file",
+    fix: "export it as JPEG at full size",
+  };
 }
 
 function refusal(where: string, problem: Refusal): Result<never> {

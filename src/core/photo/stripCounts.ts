@@ -5,6 +5,20 @@ import type { Place } from "./Picture.ts";
 /** Strips that a picture is cut into each way; each should be two cells wide or more. */
 export const STRIPS = 5;
 
+/** The picture that test lines lie in, in its own pixels. */
+export interface CountedFrame {
+  readonly width: number;
+  readonly height: number;
+  /** Strip along the edges that no line enters [px]. */
+  readonly margin: number;
+  readonly mmPerPx: number;
+  /** Places whose length and crossings do not count. */
+  readonly isLeftOut: (place: Place) => boolean;
+}
+
+/** The strip of a place that does not count. */
+const NOWHERE = -1;
+
 /** Length and crossings in one strip, direction by direction. */
 export interface StripCount {
   readonly byAngle: readonly { readonly angleDeg: number; readonly line: TestLine }[];
@@ -21,38 +35,31 @@ export interface StripCounts {
  * Counts along test lines, sorted into strips of the picture. Neighbouring lines meet the same
  * cracks and so are no independent witnesses; strips are nearly so.
  */
-export function stripCounts(
-  counted: readonly Crossings[],
-  frame: {
-    readonly width: number;
-    readonly height: number;
-    readonly margin: number;
-    readonly mmPerPx: number;
-  },
-): StripCounts {
+export function stripCounts(counted: readonly Crossings[], frame: CountedFrame): StripCounts {
   const { width, height, margin } = frame;
   return {
-    upright: strips(counted, ({ x }) => (x - margin) / (width - 2 * margin), frame.mmPerPx),
-    level: strips(counted, ({ y }) => (y - margin) / (height - 2 * margin), frame.mmPerPx),
+    upright: strips(counted, ({ x }) => (x - margin) / (width - 2 * margin), frame),
+    level: strips(counted, ({ y }) => (y - margin) / (height - 2 * margin), frame),
   };
 }
 
 function strips(
   counted: readonly Crossings[],
   shareOf: (place: Place) => number,
-  mmPerPx: number,
+  { mmPerPx, isLeftOut }: CountedFrame,
 ): readonly StripCount[] {
   const angles = [...new Set(counted.map(({ line }) => line.angleDeg))];
   const indexOf = (place: Place) =>
-    Math.min(STRIPS - 1, Math.max(0, Math.floor(STRIPS * shareOf(place))));
+    isLeftOut(place)
+      ? NOWHERE
+      : Math.min(STRIPS - 1, Math.max(0, Math.floor(STRIPS * shareOf(place))));
   const lengths = angles.map(() => new Float64Array(STRIPS));
   const crossings = angles.map(() => new Float64Array(STRIPS));
   for (const each of counted) {
     const at = angles.indexOf(each.line.angleDeg);
     addLength(lengths[at] as Float64Array, each, indexOf);
     for (const place of each.places) {
-      const counts = crossings[at] as Float64Array;
-      counts[indexOf(place)] = (counts[indexOf(place)] as number) + 1;
+      add(crossings[at] as Float64Array, indexOf(place), 1);
     }
   }
   return Array.from({ length: STRIPS }, (_, strip) => {
@@ -80,8 +87,12 @@ function addLength(
       x: line.from.x + share * (line.to.x - line.from.x),
       y: line.from.y + share * (line.to.y - line.from.y),
     });
-    lengths[strip] = (lengths[strip] as number) + lengthPx / steps;
+    add(lengths, strip, lengthPx / steps);
   }
+}
+
+function add(sums: Float64Array, strip: number, more: number): void {
+  if (strip !== NOWHERE) sums[strip] = (sums[strip] as number) + more;
 }
 
 /** Several lines as one. */

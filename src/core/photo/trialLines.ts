@@ -1,21 +1,15 @@
-import { lengthFigure } from "./lengthFigure.ts";
 import type { PhotoMeasurement } from "./PhotoMeasurement.ts";
+import { trialEntry } from "./trialEntry.ts";
 
 /** Lines of YAML for the trial of a tile in a firing record, without indent. */
-export function trialLines({ cracks, leastVisibleMm, name }: PhotoMeasurement): readonly string[] {
-  if (cracks === null)
-    return [
-      "cracked: none",
-      `note: ${quoted(`no cracks in ${name}; inked ones would be seen from about ${lengthFigure(leastVisibleMm)} mm of width`)}`,
-    ];
-  const { pitchMm, pitchIntervalMm, crossings, pattern } = cracks;
-  return [
-    `crackSpacing: ${lengthFigure(pitchMm)} mm`,
-    "cracked: crackle",
-    `note: ${quoted(`spacing ${lengthFigure(pitchIntervalMm.low)} to ${lengthFigure(pitchIntervalMm.high)} mm (95 %) from ${name}, ${crossings} crossings, taken as ${pattern === "net" ? "a net" : "parallel cracks"}`)}`,
-  ];
+export function trialLines(measured: PhotoMeasurement): readonly string[] {
+  return Object.entries(trialEntry(measured)).map(
+    ([key, value]) => `${key}: ${written(key, value)}`,
+  );
 }
 
-function quoted(text: string): string {
-  return JSON.stringify(text);
+/** Free words stand in quotes, whatever they hold; lists on their line. */
+function written(key: string, value: string | readonly string[]): string {
+  if (typeof value !== "string") return `[${value.join(", ")}]`;
+  return key === "note" ? JSON.stringify(value) : value;
 }

@@ -3,6 +3,8 @@ import type { Ping } from "./Ping.ts";
 /** One group of pings by the height of their tone. */
 interface PingKind {
   readonly count: number;
+  /** Which pings, by their place in the list. */
+  readonly members: readonly number[];
   /** Middle of the tones [Hz], and by what factor they scatter (one sigma). */
   readonly pitchHz: number;
   readonly pitchFactor: number;
@@ -44,8 +46,9 @@ interface Group {
 /** Splits pings by tone when two bell curves explain the logarithms of the tones far better than one. */
 export function pingKinds(pings: readonly Ping[]): PingKinds {
   const octaves = pings.map(({ pitchHz }) => Math.log2(pitchHz));
+  const all = pings.map((_, i) => i);
   if (pings.length < FEWEST_FOR_KINDS)
-    return { kinds: oneKind(pings), evidence: null, separation: null, mixedShare: null };
+    return { kinds: kindOf(pings, all), evidence: null, separation: null, mixedShare: null };
   const one = [groupOf(octaves, () => 1)];
   const two = fitTwo(octaves);
   const evidence = 2 * (logOf(octaves, two) - logOf(octaves, one)) - 3 * Math.log(octaves.length);
@@ -55,29 +58,36 @@ export function pingKinds(pings: readonly Ping[]): PingKinds {
     evidence > STRONG_EVIDENCE &&
     separation > CLEAR_SEPARATION &&
     Math.min(deep.weight, light.weight) >= LEAST_SHARE;
-  if (!isSplit) return { kinds: oneKind(pings), evidence, separation, mixedShare: null };
+  if (!isSplit) return { kinds: kindOf(pings, all), evidence, separation, mixedShare: null };
   const shares = octaves.map((octave) => shareOfSecond(octave, two));
   const mixedShare =
     shares.reduce((sum, share) => sum + Math.min(share, 1 - share), 0) / shares.length;
   const split = [
-    pings.filter((_, i) => (shares[i] as number) < 0.5),
-    pings.filter((_, i) => (shares[i] as number) >= 0.5),
+    all.filter((i) => (shares[i] as number) < 0.5),
+    all.filter((i) => (shares[i] as number) >= 0.5),
   ];
-  return { kinds: split.flatMap(oneKind), evidence, separation, mixedShare };
+  return {
+    kinds: split.flatMap((members) => kindOf(pings, members)),
+    evidence,
+    separation,
+    mixedShare,
+  };
 }
 
-function oneKind(pings: readonly Ping[]): readonly PingKind[] {
-  if (pings.length === 0) return [];
+function kindOf(pings: readonly Ping[], members: readonly number[]): readonly PingKind[] {
+  if (members.length === 0) return [];
+  const own = members.map((i) => pings[i] as Ping);
   const group = groupOf(
-    pings.map(({ pitchHz }) => Math.log2(pitchHz)),
+    own.map(({ pitchHz }) => Math.log2(pitchHz)),
     () => 1,
   );
   return [
     {
-      count: pings.length,
+      count: own.length,
+      members,
       pitchHz: 2 ** group.mean,
       pitchFactor: 2 ** group.sigma,
-      overFloorDb: pings.reduce((sum, ping) => sum + ping.overFloorDb, 0) / pings.length,
+      overFloorDb: own.reduce((sum, ping) => sum + ping.overFloorDb, 0) / own.length,
     },
   ];
 }

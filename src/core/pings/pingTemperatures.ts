@@ -35,7 +35,7 @@ const STEP_C = 50;
 const FINE_STEP_C = 20;
 const FINE_UP_TO_K = 150;
 
-/** The recording is walked through in steps of this [s]. */
+/** The recording is walked through in even steps of about this [s]. */
 const WALK_SECONDS = 10;
 
 /** Slower than this is steady [°C/h], over this time [s]; our own choice. */
@@ -49,15 +49,14 @@ export function pingTemperatures(
   beside: LogBeside,
 ): PingTemperatures {
   const { logName, channel, startedSeconds } = beside;
-  const moments = Array.from(
-    { length: Math.max(1, Math.round(seconds / WALK_SECONDS)) },
-    (_, i) => (i + 0.5) * WALK_SECONDS,
-  );
+  const steps = Math.max(1, Math.round(seconds / WALK_SECONDS));
+  const stepSeconds = seconds / steps;
+  const moments = Array.from({ length: steps }, (_, i) => (i + 0.5) * stepSeconds);
   const walked = moments.map((at) => wareTemperature(beside, at));
   const known = walked.filter((tempC) => tempC !== null);
   const bandOf = (name: string | null, lowC: number, highC: number): PingBand => {
     const within = (tempC: number | null) => tempC !== null && tempC >= lowC && tempC < highC;
-    const listened = walked.filter(within).length * WALK_SECONDS;
+    const listened = walked.filter(within).length * stepSeconds;
     const count = pings.filter(({ tempC }) => within(tempC)).length;
     return {
       name,
@@ -85,7 +84,7 @@ export function pingTemperatures(
       .filter((band) => band.seconds > 0),
     firstC: hot[0]?.tempC ?? null,
     thirdC: hot[2]?.tempC ?? null,
-    steady: steadyPart(pings, moments, beside),
+    steady: steadyPart(pings, { moments, stepSeconds }, beside),
   };
 }
 
@@ -121,7 +120,7 @@ function stepsOver(known: readonly number[], stepC: number): readonly number[] {
 
 function steadyPart(
   pings: readonly PlacedPing[],
-  moments: readonly number[],
+  walk: { readonly moments: readonly number[]; readonly stepSeconds: number },
   beside: LogBeside,
 ): PingTemperatures["steady"] {
   const meter = slopeMeter(beside.curve);
@@ -132,6 +131,6 @@ function steadyPart(
   };
   return {
     count: pings.filter(({ atSeconds }) => isSteady(atSeconds)).length,
-    seconds: moments.filter(isSteady).length * WALK_SECONDS,
+    seconds: walk.moments.filter(isSteady).length * walk.stepSeconds,
   };
 }

@@ -1,3 +1,5 @@
+import { type Alignment, AT_PEAK } from "../firing/Alignment.ts";
+import { alignmentWords } from "../firing/alignmentWords.ts";
 import type { ComparedFiring, Comparison } from "../firing/Comparison.ts";
 import type { FiringStudy } from "../trials/FiringStudy.ts";
 import { printDifference, printDuration, printRate, printTemperature } from "../units/print.ts";
@@ -5,6 +7,7 @@ import type { TemperatureUnit } from "../units/temperature.ts";
 import type { Block, Cell, ChartPair } from "./Block.ts";
 import { chartBlocks } from "./chartBlocks.ts";
 import type { ReportContext } from "./reviewBlocks.ts";
+import { alignmentBlocks } from "./sections/alignmentBlocks.ts";
 import { cautionBlocks } from "./sections/cautionBlocks.ts";
 import { plusMinus } from "./sections/coneWords.ts";
 import { shiftBlocks } from "./sections/shiftBlocks.ts";
@@ -18,6 +21,12 @@ export interface ComparisonContext extends Omit<ReportContext, "charts"> {
   readonly charts?: StudyCharts & { readonly overlay?: ChartPair; readonly firings?: ChartPair };
   /** What differed between the firings, and what their tiles tell. */
   readonly study?: FiringStudy;
+  /** Where the firings are lined up; at the peak when left out. */
+  readonly alignment?: Alignment;
+  /** Place of the firing that the others are held against; the first when left out. */
+  readonly base?: number;
+  /** Says how the command writes the next schedule; not where a button does it. */
+  readonly hasCommands?: boolean;
 }
 
 /** Several firings side by side, as blocks; in threes when there are more. */
@@ -25,16 +34,28 @@ export function comparisonBlocks(
   comparison: Comparison,
   context: ComparisonContext,
 ): readonly Block[] {
-  const { unit, charts = {}, sources = [], study } = context;
+  const { unit, charts = {}, sources = [], study, alignment = AT_PEAK } = context;
+  const { base = 0, hasCommands = true } = context;
   const { firings } = comparison;
   const apart = apartSentence(firings, study);
   return [
     ...(apart === null ? [] : [{ kind: "lead", text: apart } as const]),
-    ...chartBlocks("The firings laid over each other at their peaks", charts.overlay),
+    ...chartBlocks(
+      `The firings laid over each other ${alignmentWords(alignment, unit).where}`,
+      charts.overlay,
+    ),
+    ...alignmentBlocks(comparison, alignment, unit),
     ...chartBlocks("Each firing by itself, with its inversions, peak and opening", charts.firings),
     { kind: "heading", text: "Side by side" },
     ...inThrees(firings).map((group, index) => groupTable(group, index * SIDE_BY_SIDE, unit)),
-    ...(study === undefined ? [] : trialBlocks(study, unit, charts)),
+    ...(study === undefined
+      ? []
+      : trialBlocks(study, {
+          unit,
+          charts,
+          hasCommands,
+          against: { base, cones: firings.map(({ coneLabel }) => coneLabel) },
+        })),
     ...shiftBlocks(comparison, unit),
     { kind: "heading", text: "What this rests on" },
     {

@@ -1,13 +1,12 @@
 import type { Comparison } from "../firing/Comparison.ts";
-import type { FiringStudy } from "../trials/FiringStudy.ts";
-import { comparisonBlocks } from "./comparisonBlocks.ts";
+import { type ComparisonContext, comparisonBlocks } from "./comparisonBlocks.ts";
 import { reportText } from "./reportText.ts";
 import type { TextOptions } from "./TextOptions.ts";
 
 /** Several firings side by side as text for a terminal, at most 80 columns. */
 export function comparisonText(
   comparison: Comparison,
-  options: TextOptions & { readonly study?: FiringStudy },
+  options: TextOptions & Pick<ComparisonContext, "study" | "alignment" | "base">,
 ): string {
   return reportText(
     { title: comparisonTitle(comparison), blocks: comparisonBlocks(comparison, options) },

@@ -33,4 +33,11 @@ export const PHOTO_SOURCES = {
     locator: "pages 236 to 239",
     seen: "from memory",
   },
+  "srgb-1999": {
+    title: "IEC 61966-2-1, Default RGB colour space: sRGB",
+    publisher: "International Electrotechnical Commission",
+    year: 1999,
+    locator: "the curve between level and light; the shares of red, green and blue in brightness",
+    seen: "from memory",
+  },
 } as const satisfies Record<string, Source>;

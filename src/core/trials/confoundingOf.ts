@@ -163,7 +163,8 @@ function togetherOf(
     const kind = ({ pair }: Looked) => [pair.first, pair.second].map(of).toSorted().join(" ");
     // What tiles had together says most; then in which firing; firings among themselves last.
     const told = SAID_FIRST.flatMap((each) => said.find((one) => kind(one) === each) ?? []);
-    return [{ causes: names, because: told.slice(0, 2).flatMap(({ pair }) => pair.because) }];
+    const because = told.slice(0, 2).flatMap(({ pair }) => pair.because);
+    return [{ causes: names, because: [...new Set(because)] }];
   });
 }
 

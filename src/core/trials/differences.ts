@@ -36,6 +36,16 @@ export function differencesOf(firings: readonly FiringInNumbers[]): readonly Fac
     .toSorted(bySize);
 }
 
+/** Every fact of each firing and of the one at this place, in the order of the firings. */
+export function differencesFrom(
+  firings: readonly FiringInNumbers[],
+  base: number,
+): readonly FactDifference[] {
+  const first = firings[base];
+  if (first === undefined) return [];
+  return firings.flatMap((second, j) => (j === base ? [] : between({ first, second, i: base, j })));
+}
+
 /** Above so many firings only the ends of each fact are compared; every two would fill a book. */
 const EVERY_TWO_UP_TO = 30;
 

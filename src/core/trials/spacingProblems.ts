@@ -30,10 +30,13 @@ export function spacingProblems(tiles: readonly Tile[]): readonly Problem[] {
     return [
       {
         code: "trials/too-few-tiles",
-        what: `${measured.length} measured ${measured.length === 1 ? "tile" : "tiles"} for an exponent and ${columns.length} ${columns.length === 1 ? "difference" : "differences"} between groups`,
+        what: `${counted(measured.length, "measured tile")} for the power of the coat${columns.length === 0 ? "" : ` and ${counted(columns.length, "difference")} between groups`}`,
         where,
         expected: `${needed} measured tiles at least; ${Math.max(needed, BARE_MINIMUM)} for an answer worth having`,
-        fix: "make more tiles, or compare fewer groups at once",
+        fix:
+          columns.length === 0
+            ? "make more tiles"
+            : "make more tiles, or compare fewer groups at once",
       },
     ];
   const coats = calibratedCoats(
@@ -51,6 +54,10 @@ export function spacingProblems(tiles: readonly Tile[]): readonly Problem[] {
       },
     ];
   return columns.flatMap((column) => allUncracked(tiles, column.factor, column));
+}
+
+function counted(count: number, thing: string): string {
+  return `${count} ${thing}${count === 1 ? "" : "s"}`;
 }
 
 /** A group in which no tile cracked has no spacing, only a bound: it cannot be put beside others. */

@@ -1,8 +1,9 @@
-import type { Result } from "../problem.ts";
+import { failed, type Result } from "../problem.ts";
 import {
   bareNumber,
   notThatQuantity,
   type QuantityForm,
+  shown,
   writtenQuantity,
 } from "./parseQuantity.ts";
 
@@ -38,8 +39,20 @@ export function parseLength(
   context: { readonly where: string },
 ): Result<number> {
   const lengthMm = typeof value === "number" ? value : mmWritten(value);
-  if (lengthMm === null || !(lengthMm > 0)) return notThatQuantity(value, FORM, context.where);
+  if (lengthMm !== null && lengthMm <= 0) return notAboveZero(value, context.where);
+  if (lengthMm === null) return notThatQuantity(value, FORM, context.where);
   return bareNumber(lengthMm, FORM, context.where);
+}
+
+/** Well written, and yet no length that a thing can have. */
+function notAboveZero(value: number | string, where: string): Result<never> {
+  return failed({
+    code: FORM.code,
+    what: `${shown(value)} is no more than 0`,
+    where,
+    expected: "a length above 0",
+    fix: "measure it again, or take it out when it is not known; nothing is put in its place",
+  });
 }
 
 function mmWritten(text: string): number | null {

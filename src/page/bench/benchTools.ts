@@ -36,7 +36,7 @@ function unitSwitch(bench: Bench): TemplateResult {
   const { unit } = bench.state().work;
   const choice = (each: TemperatureUnit) =>
     html`<label><input type="radio" name="unit" .checked=${unit === each}
-      @change=${() => bench.change(`°${each}`, (work) => ({ ...work, unit: each }))}><span>°${each}</span></label>`;
+      @change=${() => bench.change(`°${each}`, (work) => ({ ...work, unit: each, unitChosen: true }))}><span>°${each}</span></label>`;
   return html`<fieldset class="unit"><legend class="out-of-sight">Degrees</legend>${choice("C")}${choice("F")}</fieldset>`;
 }
 
@@ -65,11 +65,12 @@ function askToClear(bench: Bench): void {
 }
 
 function clear(bench: Bench): void {
-  const { dark, table } = bench.state();
+  const { dark, narrow, table } = bench.state();
   bench.show(() => ({
     ...EMPTY_BENCH,
     work: EMPTY_WORK,
     dark,
+    narrow,
     table,
     said: "The bench is clear.",
   }));

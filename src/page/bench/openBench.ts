@@ -4,9 +4,13 @@ import "../look/parts.css";
 import "../look/report.css";
 import "../look/draft.css";
 import "../look/review.css";
+import "../look/compare.css";
+import "../look/photo.css";
 import "../look/print.css";
 import { render } from "lit-html";
+import { watchCompare } from "../compare/watchCompare.ts";
 import { watchDraft } from "../draft/watchDraft.ts";
+import { watchPhoto } from "../photo/watchPhoto.ts";
 import { watchReview } from "../review/watchReview.ts";
 import { benchView } from "./benchView.ts";
 import { keepWork, keptWork } from "./keep.ts";
@@ -18,12 +22,18 @@ const REST_MS = 400;
 
 /** Opens the bench in an element: what this browser kept lies on it again. */
 export function openBench(root: HTMLElement): void {
-  const bench = createBench({ ...EMPTY_BENCH, dark: darkScreen().matches });
+  const bench = createBench({
+    ...EMPTY_BENCH,
+    dark: darkScreen().matches,
+    narrow: narrowScreen().matches,
+  });
   showOnChange(bench, root);
   watchScreen(bench);
   watchKeys(bench);
   watchDraft(bench);
   watchReview(bench);
+  watchCompare(bench);
+  watchPhoto(bench);
   void keptWork().then((kept) => {
     if (!kept.ok) bench.show((state) => ({ ...state, problems: kept.problems }));
     else if (kept.value !== null) {
@@ -78,9 +88,17 @@ function darkScreen(): MediaQueryList {
   return matchMedia("(prefers-color-scheme: dark)");
 }
 
+/** Where the look of a table becomes that of a telephone. */
+function narrowScreen(): MediaQueryList {
+  return matchMedia("(max-width: 40rem)");
+}
+
 function watchScreen(bench: Bench): void {
   darkScreen().addEventListener("change", ({ matches }) =>
     bench.show((state) => ({ ...state, dark: matches })),
+  );
+  narrowScreen().addEventListener("change", ({ matches }) =>
+    bench.show((state) => ({ ...state, narrow: matches })),
   );
   for (const kind of ["dragover", "drop"] as const)
     window.addEventListener(kind, (event) => event.preventDefault());

@@ -2,6 +2,7 @@ import { z } from "zod";
 import { failed, ok, type Result } from "../../core/problem.ts";
 import { compareWorkShape } from "../compare/compareState.ts";
 import { draftWorkShape, packDraft, unpackDraft } from "../draft/packDraft.ts";
+import { EMPTY_PHOTO, photoWorkShape } from "../photo/photoState.ts";
 import { reviewWorkShape } from "../review/reviewState.ts";
 import type { Work } from "./state.ts";
 
@@ -10,9 +11,12 @@ const packedShape = z.strictObject({
   undunted: z.literal("bench"),
   formatVersion: z.literal(1),
   unit: z.enum(["C", "F"]),
+  unitChosen: z.boolean().default(false),
   draft: draftWorkShape,
   review: reviewWorkShape,
   compare: compareWorkShape,
+  /** Absent in benches kept before there was a place for it. */
+  photo: photoWorkShape.default(EMPTY_PHOTO.work),
 });
 
 /** The whole work as it is stored. */
@@ -20,14 +24,16 @@ type Packed = z.infer<typeof packedShape>;
 
 /** The work as plain values, bytes as bytes. */
 export function packed(work: Work): Packed {
-  const { unit, draft, review, compare } = work;
+  const { unit, unitChosen, draft, review, compare, photo } = work;
   return {
     undunted: "bench",
     formatVersion: 1,
     unit,
+    unitChosen,
     draft: packDraft(draft),
     review,
     compare: { ...compare, files: [...compare.files] },
+    photo,
   };
 }
 
@@ -47,9 +53,11 @@ export function unpacked(value: unknown, where: string): Result<Work> {
       fix: "pick that file; single schedules and logs are dropped on their own table",
     });
   }
-  const { unit, draft, review, compare } = parsed.data;
+  const { unit, unitChosen, draft, review, compare, photo } = parsed.data;
   const drafted = unpackDraft(draft);
-  return drafted.ok ? ok({ unit, draft: drafted.value, review, compare }) : drafted;
+  return drafted.ok
+    ? ok({ unit, unitChosen, draft: drafted.value, review, compare, photo })
+    : drafted;
 }
 
 /** The work as the text of one file; bytes as base64. */

@@ -2,6 +2,7 @@ import type { Problem } from "../../core/problem.ts";
 import type { TemperatureUnit } from "../../core/units/temperature.ts";
 import { type CompareDesk, type CompareWork, EMPTY_COMPARE } from "../compare/compareState.ts";
 import { type DraftDesk, type DraftWork, EMPTY_DRAFT } from "../draft/draftState.ts";
+import { EMPTY_PHOTO, type PhotoDesk, type PhotoWork } from "../photo/photoState.ts";
 import { EMPTY_REVIEW, type ReviewDesk, type ReviewWork } from "../review/reviewState.ts";
 
 /** The three tables of the bench. */
@@ -14,9 +15,12 @@ export type TableName = (typeof TABLES)[number];
 export interface Work {
   /** Unit that temperatures are shown and typed in; what is stored is °C always. */
   readonly unit: TemperatureUnit;
+  /** Somebody picked the unit by hand; until then it follows what is laid down. */
+  readonly unitChosen: boolean;
   readonly draft: DraftWork;
   readonly review: ReviewWork;
   readonly compare: CompareWork;
+  readonly photo: PhotoWork;
 }
 
 /** A change that can be taken back: what it was, in words, and the work on the other side of it. */
@@ -46,18 +50,23 @@ export interface BenchState {
   readonly problems: readonly Problem[];
   /** The screen is dark. */
   readonly dark: boolean;
+  /** The window is as narrow as a telephone's, by its size or by zoom. */
+  readonly narrow: boolean;
   /** Worked out from the work, and gone with the page. */
   readonly draft: DraftDesk;
   readonly review: ReviewDesk;
   readonly compare: CompareDesk;
+  readonly photo: PhotoDesk;
 }
 
 /** An empty bench. */
 export const EMPTY_WORK: Work = {
   unit: "C",
+  unitChosen: false,
   draft: EMPTY_DRAFT.work,
   review: EMPTY_REVIEW.work,
   compare: EMPTY_COMPARE.work,
+  photo: EMPTY_PHOTO.work,
 };
 
 /** The bench as it is before anything was read or typed. */
@@ -70,7 +79,9 @@ export const EMPTY_BENCH: BenchState = {
   said: "",
   problems: [],
   dark: false,
+  narrow: false,
   draft: EMPTY_DRAFT.desk,
   review: EMPTY_REVIEW.desk,
   compare: EMPTY_COMPARE.desk,
+  photo: EMPTY_PHOTO.desk,
 };

@@ -1,6 +1,5 @@
 import { html, nothing, type TemplateResult } from "lit-html";
 import type { Block } from "../../core/reports/Block.ts";
-import { draftBlocks } from "../../core/reports/draftBlocks.ts";
 import { momentText, startOfDayOf } from "../../core/reports/moments.ts";
 import { crossingBlocks } from "../../core/reports/sections/crossingBlocks.ts";
 import { findingBlocks } from "../../core/reports/sections/findingBlocks.ts";
@@ -9,13 +8,17 @@ import type { TemperatureUnit } from "../../core/units/temperature.ts";
 import { heatingOf } from "../../core/ware/pieceStrain.ts";
 import { passageRisk } from "../../core/ware/strainRisk.ts";
 import { blockList } from "../parts/blockList.ts";
+import { remembered } from "../parts/remembered.ts";
+import { lightBlocks } from "./lightBlocks.ts";
 import type { LightDraft } from "./lightDraft.ts";
 
 /** What the schedule does, at every change: cone, times, stress, findings, crossings. */
-export function answerPanel(light: LightDraft, unit: TemperatureUnit): TemplateResult {
+export const answerPanel = remembered(answerOf);
+
+function answerOf(light: LightDraft, unit: TemperatureUnit): TemplateResult {
   const { draft } = light;
   const when = { unit, startOfDaySeconds: startOfDayOf(draft.start) };
-  const [lead, sentence] = draftBlocks(draft, { unit });
+  const [lead, sentence] = lightBlocks(draft, unit);
   const total = draft.expansion.timeline.at(-1)?.endSeconds ?? 0;
   const blocks: readonly Block[] = [
     ...(lead && sentence ? [lead, sentence] : []),
@@ -30,10 +33,10 @@ export function answerPanel(light: LightDraft, unit: TemperatureUnit): TemplateR
 
 /** The stress by the middle properties of the body; its range is in the report, when the schedule rests. */
 function strainNow(
-  { draft, strain }: LightDraft,
+  { draft, worst }: LightDraft,
   when: { readonly startOfDaySeconds: number | null },
 ): readonly Block[] {
-  if (strain === null)
+  if (worst === null)
     return [
       {
         kind: "sentence",
@@ -41,7 +44,7 @@ function strainNow(
         text: "Name the body below, and the stress in the ware is computed too.",
       },
     ];
-  const known = strain.worst.filter(
+  const known = worst.filter(
     ({ direction }) =>
       direction === "cooling" || heatingOf(draft.schedule.ware.state) === "computed",
   );

@@ -13,6 +13,7 @@ import { blockList } from "../parts/blockList.ts";
 import { dialog } from "../parts/dialog.ts";
 import { quantityField } from "../parts/quantityField.ts";
 import { hire } from "../worker/hire.ts";
+import type { KilnAsked } from "../worker/KilnAsked.ts";
 import { changeSchedule, deskDraft, draftProblems, laySchedule } from "./changeDraft.ts";
 import { kilnAsked } from "./kilnAsked.ts";
 
@@ -62,16 +63,21 @@ async function offerSolved(
   const { cone } = schedule;
   if (cone === null) return;
   deskDraft(bench, { busy: `Looking for the ${solve}`, problems: [] });
-  const kiln = kilnAsked(bench.state().draft);
+  const kiln = kilnNow(bench);
   const solved = await LANE.run("solve", { schedule, cone, solve, kiln });
   if (solved === null) return;
   if (!solved.ok) draftProblems(bench, solved.problems);
   else offerChange(bench, schedule, { title: label, after: solved.value, repair: null });
 }
 
+function kilnNow(bench: Bench): KilnAsked {
+  const { draft, work } = bench.state();
+  return kilnAsked(draft.kiln, work.draft.offset);
+}
+
 async function offerMended(bench: Bench, schedule: Schedule): Promise<void> {
   deskDraft(bench, { busy: "Mending", problems: [] });
-  const mended = await LANE.run("repair", { schedule, kiln: kilnAsked(bench.state().draft) });
+  const mended = await LANE.run("repair", { schedule, kiln: kilnNow(bench) });
   if (mended === null) return;
   if (!mended.ok) draftProblems(bench, mended.problems);
   else {

@@ -4,15 +4,17 @@ import { momentText, startOfDayOf } from "../../core/reports/moments.ts";
 import { calendarText, type FiringMoment, firingMoments } from "../../core/schedule/calendar.ts";
 import { parseStart } from "../../core/schedule/clock.ts";
 import type { Draft } from "../../core/schedule/Draft.ts";
-import type { BenchState } from "../bench/state.ts";
+import type { TemperatureUnit } from "../../core/units/temperature.ts";
 import type { Bench } from "../bench/store.ts";
 import { download, fileStem } from "../parts/download.ts";
+import { remembered } from "../parts/remembered.ts";
 import { changeDraft } from "./changeDraft.ts";
+import type { DeskKiln } from "./draftState.ts";
 
 /** When the kiln is switched on, what happens when, and a calendar of it. */
 export function clockPanel(bench: Bench, draft: Draft): TemplateResult {
   const { start } = draft;
-  const moments = momentsOf(draft, bench.state());
+  const moments = momentsOf(draft, bench.state().work.unit, bench.state().draft.kiln);
   const startOfDay = startOfDayOf(start);
   return html`<section class="panel" aria-labelledby="clock-title"><h3 id="clock-title">By the clock</h3>
     <div class="fields"><div class="field"><label for="start">The kiln is switched on</label>
@@ -25,11 +27,12 @@ export function clockPanel(bench: Bench, draft: Draft): TemplateResult {
 }
 
 /** The moments of a draft, for the kiln on the table. */
-export function momentsOf(draft: Draft, state: BenchState): readonly FiringMoment[] {
-  const learned = state.draft.kiln?.learned;
-  const kiln = learned === undefined ? {} : { kiln: asAssumedKiln(learned) };
-  return firingMoments(draft, { unit: state.work.unit, ...kiln });
-}
+export const momentsOf = remembered(
+  (draft: Draft, unit: TemperatureUnit, own: DeskKiln | null): readonly FiringMoment[] => {
+    const kiln = own === null ? {} : { kiln: asAssumedKiln(own.learned) };
+    return firingMoments(draft, { unit, ...kiln });
+  },
+);
 
 function setStart(bench: Bench, text: string): void {
   const start = parseStart(text, "the start");

@@ -10,7 +10,7 @@ import {
 } from "../../core/units/temperature.ts";
 import type { Bench } from "../bench/store.ts";
 import { changeSchedule, deskDraft } from "./changeDraft.ts";
-import { type EditorFrame, HEIGHT, WIDTH } from "./editorFrame.ts";
+import type { EditorFrame } from "./editorFrame.ts";
 import { type SegmentChange, withSegment } from "./editSegments.ts";
 
 /** A corner of the curve that can be moved: the end of a ramp, or of a hold. */
@@ -55,10 +55,9 @@ export function dragCorner(
   element.focus();
   element.setPointerCapture(event.pointerId);
   deskDraft(bench, { heldFrame: frame });
-  const { left, top, width, height } = sheet.getBoundingClientRect();
+  const toSheet = sheet.getScreenCTM()?.inverse();
   const move = (moved: PointerEvent) => {
-    const x = ((moved.clientX - left) / width) * WIDTH;
-    const y = ((moved.clientY - top) / height) * HEIGHT;
+    const { x, y } = new DOMPoint(moved.clientX, moved.clientY).matrixTransform(toSheet);
     moveTo(bench, corner, frame.from(x, y));
   };
   const drop = () => {
@@ -121,13 +120,17 @@ const HOLD_KEYS: Readonly<Record<string, Step>> = {
   ArrowLeft: SHORTER,
 };
 
-/** Moves a corner with the arrow keys: by a degree, a degree an hour or a minute; with Shift by ten. */
+/** Keys that stand for an arrow with Shift. */
+const LARGE_KEYS: Readonly<Record<string, string>> = { PageUp: "ArrowUp", PageDown: "ArrowDown" };
+
+/** Moves a corner with the arrow keys: by a degree, a degree an hour or a minute; with Shift or a Page key by ten. */
 export function keyCorner(bench: Bench, corner: Corner, event: KeyboardEvent): void {
   const { unit, draft } = bench.state().work;
-  const step = (corner.kind === "hold" ? HOLD_KEYS : RAMP_KEYS)[event.key];
+  const large = LARGE_KEYS[event.key];
+  const step = (corner.kind === "hold" ? HOLD_KEYS : RAMP_KEYS)[large ?? event.key];
   if (step === undefined || draft.schedule === null) return;
   event.preventDefault();
-  const many = event.shiftKey ? 10 : 1;
+  const many = event.shiftKey || large !== undefined ? 10 : 1;
   const size =
     corner.kind === "hold" || unit === "C" ? many : celsiusDeltaFromFahrenheitDelta(many);
   move(bench, corner, step(draft.schedule, corner, size));

@@ -9,12 +9,19 @@ import { type Corner, cornersOf, dragCorner, keyCorner } from "./corners.ts";
 import {
   type EditorFrame,
   editorFrame,
-  HEIGHT,
   hourSteps,
-  MARGIN,
+  NARROW_SHEET,
   tempSteps,
-  WIDTH,
+  WIDE_SHEET,
 } from "./editorFrame.ts";
+
+/** A finger on a corner moves the corner; the page does not scroll under it, in any browser. */
+const HOLD_THE_PAGE = {
+  handleEvent: (event: TouchEvent) => {
+    if (event.touches.length === 1) event.preventDefault();
+  },
+  passive: false,
+};
 
 /** What the editor shows. */
 interface CurveEditorOptions {
@@ -25,7 +32,8 @@ interface CurveEditorOptions {
 /** The curve of the schedule, its corners to be dragged, or moved with the arrow keys. */
 export function curveEditor(bench: Bench, { draft, unit }: CurveEditorOptions): TemplateResult {
   const { curve } = draft.expansion;
-  const frame = bench.state().draft.heldFrame ?? editorFrame(curve);
+  const sheet = bench.state().narrow ? NARROW_SHEET : WIDE_SHEET;
+  const frame = bench.state().draft.heldFrame ?? editorFrame(curve, sheet);
   const { timesSeconds, tempsC } = curve;
   const path = Array.from(timesSeconds, (seconds, i) => {
     const { x, y } = frame.at(seconds, tempsC[i] as number);
@@ -33,33 +41,46 @@ export function curveEditor(bench: Bench, { draft, unit }: CurveEditorOptions): 
   }).join("");
   const corners = cornersOf(draft);
   return html`<figure class="editor">
-    <svg viewBox="0 0 ${WIDTH} ${HEIGHT}" role="group" aria-label="The schedule as a curve; its corners can be moved with the arrow keys">
-      ${bands(frame, unit)}${grid(frame, { draft, unit })}
+    <svg viewBox=${`0 0 ${sheet.width} ${sheet.height}`} role="group" aria-label="The schedule as a curve; its corners can be moved with the arrow keys">
+      ${bands(frame)}${grid(frame, { draft, unit })}
       <path class="editor-curve" d=${path}></path>
+      ${bandNames(frame, unit)}
       ${corners.map((corner) => handle(bench, corner, { frame, draft, unit }))}
     </svg>
-    <figcaption>Drag a corner: up and down for the temperature, sideways for the rate; a diamond ends a hold. With the keyboard: Tab to a corner, then the arrows; with Shift in larger steps.</figcaption>
+    <figcaption>Drag a corner: up and down for the temperature, sideways for the rate; a diamond ends a hold. With the keyboard: Tab to a corner, then the arrows; with Shift, or Page up and Page down, in larger steps.</figcaption>
   </figure>`;
 }
 
-function bands(frame: EditorFrame, unit: TemperatureUnit): TemplateResult {
-  return svg`${COOLING_BANDS.map(({ name, lowC, highC }) => {
+function bands(frame: EditorFrame): TemplateResult {
+  const { margin } = frame.sheet;
+  return svg`${COOLING_BANDS.map(({ lowC, highC }) => {
     const top = frame.at(0, highC).y;
-    const low = frame.at(0, lowC).y;
-    return svg`<rect class="editor-band" x=${MARGIN.left} y=${top} width=${frame.width} height=${low - top}></rect>
-      <text class="editor-note" x=${WIDTH - MARGIN.right - 6} y=${top - 5} text-anchor="end">${`${name}, ${printTemperature(lowC, unit).replace(/ .*/, "")} to ${printTemperature(highC, unit)}`}</text>`;
+    const height = frame.at(0, lowC).y - top;
+    return svg`<rect class="editor-band" x=${margin.left} y=${top} width=${frame.width} height=${height}></rect>`;
+  })}`;
+}
+
+/** Names of the inversions, with their limits where there is room and short where there is little. */
+function bandNames(frame: EditorFrame, unit: TemperatureUnit): TemplateResult {
+  const { width, margin } = frame.sheet;
+  const isNarrow = frame.sheet === NARROW_SHEET;
+  return svg`${COOLING_BANDS.map(({ name, lowC, highC }) => {
+    const limits = `${printTemperature(lowC, unit).replace(/ .*/, "")} to ${printTemperature(highC, unit)}`;
+    return svg`<text class="editor-note" x=${width - margin.right - 6} y=${frame.at(0, highC).y - 5} text-anchor="end">${isNarrow ? name.replace(/ inversion$/, "") : `${name}, ${limits}`}</text>`;
   })}`;
 }
 
 function grid(frame: EditorFrame, { draft, unit }: CurveEditorOptions): TemplateResult {
-  const right = WIDTH - MARGIN.right;
-  const bottom = HEIGHT - MARGIN.bottom;
+  const { sheet } = frame;
+  const { margin } = sheet;
+  const right = sheet.width - margin.right;
+  const bottom = sheet.height - margin.bottom;
   const startOfDay = startOfDayOf(draft.start);
   return svg`
     ${tempSteps(frame, unit).map(({ tempC, label }) => {
       const { y } = frame.at(0, tempC);
-      return svg`<line class="editor-grid" x1=${MARGIN.left} x2=${right} y1=${y} y2=${y}></line>
-        <text class="editor-label" x=${MARGIN.left - 8} y=${y + 5} text-anchor="end">${label}</text>`;
+      return svg`<line class="editor-grid" x1=${margin.left} x2=${right} y1=${y} y2=${y}></line>
+        <text class="editor-label" x=${margin.left - 8} y=${y + 5} text-anchor="end">${label}</text>`;
     })}
     ${hourSteps(frame).map((hours) => {
       const { x } = frame.at(hours * 3600, 0);
@@ -67,9 +88,9 @@ function grid(frame: EditorFrame, { draft, unit }: CurveEditorOptions): Template
       return svg`<text class="editor-label" x=${x} y=${bottom + 20} text-anchor="middle">${hours}</text>
         ${clock === null ? null : svg`<text class="editor-label editor-clock" x=${x} y=${bottom + 37} text-anchor="middle">${clock.slice(0, 5)}</text>`}`;
     })}
-    <line class="editor-base" x1=${MARGIN.left} x2=${right} y1=${bottom} y2=${bottom}></line>
-    <text class="editor-label" x=${MARGIN.left - 44} y=${MARGIN.top - 16}>°${unit}</text>
-    <text class="editor-label" x=${right} y=${bottom + 20} text-anchor="end" dx="4">h</text>`;
+    <line class="editor-base" x1=${margin.left} x2=${right} y1=${bottom} y2=${bottom}></line>
+    <text class="editor-label" x=${margin.left - 44} y=${margin.top - 16}>°${unit}</text>
+    <text class="editor-label" x=${right} y=${bottom + 20} text-anchor="end" dx="14">h</text>`;
 }
 
 function handle(
@@ -93,6 +114,7 @@ function handle(
     aria-valuemin=${corner.kind === "hold" ? 0 : -20} aria-valuemax=${corner.kind === "hold" ? 100000 : 1400}
     transform="translate(${x},${y})"
     @keydown=${(event: KeyboardEvent) => keyCorner(bench, corner, event)}
+    @touchstart=${HOLD_THE_PAGE}
     @pointerdown=${(event: PointerEvent) => dragCorner(bench, corner, { event, frame })}>
     <circle class="editor-reach" r="20"></circle>${shape}</g>`;
 }

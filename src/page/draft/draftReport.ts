@@ -9,6 +9,7 @@ import type { BenchState } from "../bench/state.ts";
 import { blockList } from "../parts/blockList.ts";
 import { pageCharts } from "../parts/pageCharts.ts";
 import { remembered } from "../parts/remembered.ts";
+import { still } from "../parts/still.ts";
 import { restedDraft } from "./restedDraft.ts";
 
 /** The whole report of the schedule as it last rested, in the words of the command. */
@@ -16,7 +17,7 @@ export function draftReport(state: BenchState): TemplateResult {
   const { draft, work, dark } = state;
   if (draft.full === null) return html`<p role="status">Working out the stress and its range…</p>`;
   const isStale = restedDraft(state) === null;
-  return html`<div class="report ${isStale ? "is-stale" : ""}" aria-busy=${isStale}>${reportOf(draft.full.draft, work.unit, dark)}</div>`;
+  return html`<div class="report ${isStale ? "is-stale" : ""}" aria-busy=${isStale}>${still(reportOf(draft.full.draft, work.unit, dark))}</div>`;
 }
 
 /** Drawn and laid out once for each draft that rested. */

@@ -18,6 +18,13 @@ export interface DraftWork {
   /** What the plate of the kiln says [W], and the price of a kilowatt-hour; null when not told. */
   readonly powerWatt: number | null;
   readonly tariffPerKWh: number | null;
+  /** What a review told of the thermocouple; goes before what logs of the kiln say. Null when nothing was told. */
+  readonly offset: {
+    /** Added to its readings [K]. */
+    readonly offsetK: number;
+    /** The log beside whose witness cones it was found. */
+    readonly from: string;
+  } | null;
 }
 
 /** The kiln that schedules are laid out for, learned from logs. */
@@ -30,7 +37,11 @@ export interface DeskKiln {
 /** What the Draft table works out, and what is only on the way. */
 export interface DraftDesk {
   /** The draft with stress and its spread, of the schedule as it last rested; null until then. */
-  readonly full: { readonly draft: Draft; readonly kiln: DeskKiln | null } | null;
+  readonly full: {
+    readonly draft: Draft;
+    readonly kiln: DeskKiln | null;
+    readonly offset: DraftWork["offset"];
+  } | null;
   /** The ground of the curve while a corner is dragged, so that it does not move under it. */
   readonly heldFrame: EditorFrame | null;
   readonly kiln: DeskKiln | null;
@@ -46,7 +57,14 @@ export interface DraftDesk {
 
 /** The table with nothing on it. */
 export const EMPTY_DRAFT: { readonly work: DraftWork; readonly desk: DraftDesk } = {
-  work: { schedule: null, start: null, kilnFiles: [], powerWatt: null, tariffPerKWh: null },
+  work: {
+    schedule: null,
+    start: null,
+    kilnFiles: [],
+    powerWatt: null,
+    tariffPerKWh: null,
+    offset: null,
+  },
   desk: {
     full: null,
     heldFrame: null,

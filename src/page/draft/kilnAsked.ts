@@ -1,7 +1,11 @@
+import { remembered } from "../parts/remembered.ts";
 import type { KilnAsked } from "../worker/KilnAsked.ts";
-import type { DraftDesk } from "./draftState.ts";
+import type { DeskKiln, DraftWork } from "./draftState.ts";
 
 /** The kiln that schedules on the Draft table are laid out for, as a worker is told it. */
-export function kilnAsked({ kiln }: Pick<DraftDesk, "kiln">): KilnAsked {
-  return { learned: kiln?.learned ?? null, offsetK: kiln?.offset?.offsetK ?? 0 };
-}
+export const kilnAsked = remembered(
+  (kiln: DeskKiln | null, offset: DraftWork["offset"]): KilnAsked => ({
+    learned: kiln?.learned ?? null,
+    offsetK: offset?.offsetK ?? kiln?.offset?.offsetK ?? 0,
+  }),
+);

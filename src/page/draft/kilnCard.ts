@@ -1,17 +1,20 @@
 import { html, type TemplateResult } from "lit-html";
 import type { Block } from "../../core/reports/Block.ts";
-import { draftBlocks } from "../../core/reports/draftBlocks.ts";
 import { inert } from "../../core/reports/inert.ts";
 import { momentText, startOfDayOf } from "../../core/reports/moments.ts";
 import type { Draft } from "../../core/schedule/Draft.ts";
-import type { BenchState } from "../bench/state.ts";
+import type { TemperatureUnit } from "../../core/units/temperature.ts";
 import { blockList } from "../parts/blockList.ts";
+import { remembered } from "../parts/remembered.ts";
 import { momentsOf } from "./clockPanel.ts";
+import type { DeskKiln } from "./draftState.ts";
+import { lightBlocks } from "./lightBlocks.ts";
 
 /** One sheet to hang beside the kiln: segments, clock times, cone, cautions, room for notes. */
-export function kilnCard(draft: Draft, state: BenchState): TemplateResult {
-  const { unit } = state.work;
-  const blocks = draftBlocks(draft, { unit });
+export const kilnCard = remembered(cardOf);
+
+function cardOf(draft: Draft, unit: TemperatureUnit, kiln: DeskKiln | null): TemplateResult {
+  const blocks = lightBlocks(draft, unit);
   const startOfDay = startOfDayOf(draft.start);
   const start =
     draft.start === null
@@ -25,7 +28,7 @@ export function kilnCard(draft: Draft, state: BenchState): TemplateResult {
       kept.filter(({ kind }) => kind !== "caution"),
       "card",
     )}
-    <ul class="moments">${momentsOf(draft, state).map(({ what, seconds }) => html`<li>${what}: ${momentText(startOfDay, seconds)}</li>`)}</ul>
+    <ul class="moments">${momentsOf(draft, unit, kiln).map(({ what, seconds }) => html`<li>${what}: ${momentText(startOfDay, seconds)}</li>`)}</ul>
     ${blockList(warningsOf(blocks), "card-findings")}
     ${blockList(
       kept.filter(({ kind }) => kind === "caution"),

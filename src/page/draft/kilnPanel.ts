@@ -21,7 +21,8 @@ export function kilnPanel(bench: Bench): TemplateResult {
   const basis =
     draft.kiln === null ? REFERENCE_KILN.basis : asAssumedKiln(draft.kiln.learned).basis;
   return html`<section class="panel" aria-labelledby="kiln-title"><h3 id="kiln-title">Kiln</h3>
-    <p>${capitalised(stopped(inert(basis)))} ${draft.kiln === null ? nothing : offsetWords(draft.kiln, work.unit)}</p>
+    <p>${capitalised(stopped(inert(basis)))} ${draft.kiln === null || work.draft.offset !== null ? nothing : offsetWords(draft.kiln.offset, work.unit)}</p>
+    ${toldOffset(bench)}
     ${fileDrop({
       id: "kiln-logs",
       button: kilnFiles.length === 0 ? "Pick logs of your kiln" : "Pick more logs",
@@ -88,8 +89,20 @@ function positive(
 }
 
 /** The offset that the cones here allow for, as the command says it. */
-function offsetWords({ offset }: DeskKiln, unit: TemperatureUnit): string {
+function offsetWords(offset: DeskKiln["offset"], unit: TemperatureUnit): string {
   if (offset === null) return "";
-  const way = offset.offsetK < 0 ? "high" : "low";
-  return `By its witness cones the thermocouple reads ${printDifference(Math.abs(offset.offsetK), unit)} too ${way}; the cones here allow for that.`;
+  return `By its witness cones the thermocouple reads ${offText(offset.offsetK, unit)}; the cones here allow for that.`;
+}
+
+/** The offset that a review told, and a way to be rid of it. */
+export function toldOffset(bench: Bench): TemplateResult | typeof nothing {
+  const { unit, draft } = bench.state().work;
+  if (draft.offset === null) return nothing;
+  const { offsetK, from } = draft.offset;
+  return html`<p id="told-offset">By the witness cones of ${inert(from)} the thermocouple reads ${offText(offsetK, unit)}; the cones here allow for that.
+    <button type="button" class="slim" @click=${() => changeDraft(bench, "taking the thermocouple's offset away", { offset: null })}>Reckon without it</button></p>`;
+}
+
+function offText(offsetK: number, unit: TemperatureUnit): string {
+  return `${printDifference(Math.abs(offsetK), unit)} too ${offsetK < 0 ? "high" : "low"}`;
 }

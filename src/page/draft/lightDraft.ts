@@ -1,30 +1,39 @@
 import type { Draft } from "../../core/schedule/Draft.ts";
 import { draftSchedule } from "../../core/schedule/draftSchedule.ts";
-import { pieceOf } from "../../core/schedule/pieceOf.ts";
+import { limitsFor, pieceOf } from "../../core/schedule/pieceOf.ts";
 import type { Schedule } from "../../core/schedule/Schedule.ts";
-import type { WareStrain } from "../../core/ware/Ware.ts";
-import { wareStrain } from "../../core/ware/wareStrain.ts";
 import { remembered } from "../parts/remembered.ts";
-import { knownKiln } from "../worker/KilnAsked.ts";
-import type { DeskKiln } from "./draftState.ts";
-import { kilnAsked } from "./kilnAsked.ts";
+import { type KilnAsked, knownKiln } from "../worker/KilnAsked.ts";
+import { type WorstStrain, worstStrains } from "./worstStrains.ts";
 
 /** The part of a draft that is worked out at every change, well within a frame. */
 export interface LightDraft {
   /** Without stress and its spread, which come when the schedule rests. */
   readonly draft: Draft;
   /** Stress by the middle properties of the body; null when no body is named. */
-  readonly strain: WareStrain | null;
+  readonly worst: readonly WorstStrain[] | null;
 }
 
 /** Cones, times, findings, crossings and the middle value of the stress of a schedule. */
 export const lightDraft = remembered(
-  (schedule: Schedule, start: string | null, kiln: DeskKiln | null): LightDraft => {
-    const draft = draftSchedule({ schedule, start, findingsOnly: true, ...known(kiln) });
-    const piece = pieceOf(schedule.ware);
-    const strain = piece === null ? null : wareStrain(draft.expansion.curve, piece.ware);
-    return { draft, strain };
+  (schedule: Schedule, start: string | null, kiln: KilnAsked): LightDraft => {
+    const { limitFor, piece } = wareOf(schedule.ware);
+    const draft = draftSchedule({
+      schedule,
+      start,
+      limitFor,
+      findingsOnly: true,
+      ...known(kiln),
+    });
+    const worst = piece === null ? null : worstStrains(draft.expansion.curve, piece.ware);
+    return { draft, worst };
   },
 );
 
-const known = remembered((kiln: DeskKiln | null) => knownKiln(kilnAsked({ kiln })));
+const known = remembered(knownKiln);
+
+/** What the ware stands, worked out once for each ware. */
+const wareOf = remembered((ware: Schedule["ware"]) => ({
+  limitFor: limitsFor(ware),
+  piece: pieceOf(ware),
+}));

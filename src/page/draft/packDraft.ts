@@ -15,6 +15,10 @@ export const draftWorkShape = z.strictObject({
   kilnFiles: z.array(keptFileShape),
   powerWatt: z.number().positive().nullable(),
   tariffPerKWh: z.number().positive().nullable(),
+  offset: z
+    .strictObject({ offsetK: z.number().min(-100).max(100), from: z.string().max(400) })
+    .nullable()
+    .default(null),
 });
 
 /** The work of the Draft table to store. */

@@ -5,6 +5,7 @@ import type { BenchState } from "../bench/state.ts";
 export function restedDraft({ draft, work }: BenchState): Draft | null {
   const { full } = draft;
   if (full === null || full.kiln !== draft.kiln) return null;
-  const { schedule, start } = work.draft;
+  const { schedule, start, offset } = work.draft;
+  if (full.offset !== offset) return null;
   return full.draft.schedule === schedule && full.draft.start === start ? full.draft : null;
 }

@@ -24,24 +24,25 @@ import { typedHold, typedRate, typedTemperature } from "./typedValues.ts";
 export function segmentTable(bench: Bench, draft: Draft, unit: TemperatureUnit): TemplateResult {
   const { schedule, expansion, start } = draft;
   const startOfDay = startOfDayOf(start);
-  return html`<div class="table" role="group" aria-label="Segments" tabindex="0"><table class="segments">
+  const ends = startOfDay === null ? "ends, h:min" : "ends";
+  return html`<div class="table" role="group" aria-label="Segments" tabindex="0"><table class="segments" role="table">
     <caption>Segments: type over any of them; units may be typed too, as in 2165 F, 108 F/h, 1 h 30 min. A rate may be full.</caption>
-    <thead><tr>
-      <th scope="col" class="right">Segment</th><th scope="col">to °${unit}</th><th scope="col">°${unit}/h</th><th scope="col">hold</th>
-      <th scope="col" class="right">lasts</th><th scope="col" class="right">ends${startOfDay === null ? ", h:min" : ""}</th><td></td>
+    <thead role="rowgroup"><tr role="row">
+      <th role="columnheader" scope="col" class="right">Segment</th><th role="columnheader" scope="col">to °${unit}</th><th role="columnheader" scope="col">°${unit}/h</th><th role="columnheader" scope="col">hold</th>
+      <th role="columnheader" scope="col" class="right">lasts</th><th role="columnheader" scope="col" class="right">${ends}</th><td role="cell"></td>
     </tr></thead>
-    <tbody>${schedule.segments.map((segment, index) => {
+    <tbody role="rowgroup">${schedule.segments.map((segment, index) => {
       const rows = expansion.timeline.filter((row) => row.segment === index);
       const from = rows[0]?.startSeconds ?? 0;
       const end = rows.at(-1)?.endSeconds ?? 0;
-      return html`<tr>
-        <th scope="row" class="right">${index + 1}</th>
-        <td>${targetField(bench, { segment, index, unit })}</td>
-        <td>${rateField(bench, { segment, index, unit })}</td>
-        <td>${holdField(bench, { segment, index, unit })}</td>
-        <td class="right">${printDuration(end - from)}</td>
-        <td class="right">${clockText(startOfDay, end) ?? printElapsed(end)}</td>
-        <td class="row-tools">
+      return html`<tr role="row">
+        <th role="rowheader" scope="row" class="right"><span class="table-label">Segment</span> ${index + 1}</th>
+        <td role="cell">${targetField(bench, { segment, index, unit })}</td>
+        <td role="cell">${rateField(bench, { segment, index, unit })}</td>
+        <td role="cell">${holdField(bench, { segment, index, unit })}</td>
+        <td role="cell" class="right told"><span class="table-label" aria-hidden="true">lasts</span> ${printDuration(end - from)}</td>
+        <td role="cell" class="right told"><span class="table-label" aria-hidden="true">${ends}</span> ${clockText(startOfDay, end) ?? printElapsed(end)}</td>
+        <td role="cell" class="row-tools">
           <button type="button" aria-label=${`Add a segment after segment ${index + 1}`} title="Add a segment after this one" @click=${() => add(bench, index)}>+</button>
           <button type="button" aria-label=${`Take segment ${index + 1} out`} title="Take this segment out" ?disabled=${schedule.segments.length === 1} @click=${() => take(bench, index)}>−</button>
         </td>
@@ -60,8 +61,9 @@ function targetField(bench: Bench, { segment, index, unit }: Cell): TemplateResu
   const where = `segment ${index + 1}`;
   return quantityField({
     id: `to-${index}`,
-    label: `Target of ${where}`,
-    hideLabel: true,
+    label: `To °${unit}`,
+    of: `, ${where}`,
+    inTable: true,
     value: typedTemperature(segment.toC, unit),
     parse: (text) => targetOf(text, { unit, where }),
     onValue: (toC) => change(bench, index, { toC }),
@@ -72,8 +74,9 @@ function rateField(bench: Bench, { segment, index, unit }: Cell): TemplateResult
   const where = `segment ${index + 1}`;
   return quantityField<number | "full">({
     id: `rate-${index}`,
-    label: `Rate of ${where}`,
-    hideLabel: true,
+    label: `°${unit}/h`,
+    of: `, rate of ${where}`,
+    inTable: true,
     value: typedRate(segment.rateCPerHour, unit),
     parse: (text) =>
       text.trim().toLowerCase() === "full" ? ok("full") : parseRate(text, { unit, where }),
@@ -84,8 +87,9 @@ function rateField(bench: Bench, { segment, index, unit }: Cell): TemplateResult
 function holdField(bench: Bench, { segment, index }: Cell): TemplateResult {
   return quantityField({
     id: `hold-${index}`,
-    label: `Hold of segment ${index + 1}`,
-    hideLabel: true,
+    label: "Hold",
+    of: ` of segment ${index + 1}`,
+    inTable: true,
     value: typedHold(segment.holdSeconds),
     placeholder: "none",
     parse: (text) =>

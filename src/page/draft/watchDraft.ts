@@ -11,6 +11,15 @@ const REST_MS = 250;
 export function watchDraft(bench: Bench): void {
   watchSchedule(bench);
   watchKiln(bench);
+  watchEmpty(bench);
+}
+
+/** A schedule on an empty table is seen from its head, however far down the page it was picked. */
+function watchEmpty(bench: Bench): void {
+  bench.listen((before) => {
+    if (before.work.draft.schedule === null && bench.state().work.draft.schedule !== null)
+      requestAnimationFrame(() => scrollTo({ top: 0 }));
+  });
 }
 
 /** The stress with its spread, worked out when the schedule rests. */
@@ -21,13 +30,18 @@ function watchSchedule(bench: Bench): void {
     if (!needsDraft(before, bench.state())) return;
     lane.stop();
     clearTimeout(timer);
-    const { schedule, start } = bench.state().work.draft;
+    const { schedule, start, offset } = bench.state().work.draft;
     if (schedule === null) return;
     timer = window.setTimeout(async () => {
       const { kiln } = bench.state().draft;
-      const draft = await lane.run("draft", { schedule, start, kiln: kilnAsked({ kiln }) });
+      const draft = await lane.run("draft", {
+        schedule,
+        start,
+        kiln: kilnAsked(kiln, offset),
+      });
       if (draft === null) return;
-      if (draft.ok) deskDraft(bench, { full: { draft: { ...draft.value, schedule }, kiln } });
+      if (draft.ok)
+        deskDraft(bench, { full: { draft: { ...draft.value, schedule }, kiln, offset } });
       else deskDraft(bench, { problems: draft.problems });
     }, REST_MS);
   });
@@ -37,6 +51,7 @@ function needsDraft(before: BenchState, now: BenchState): boolean {
   return (
     before.work.draft.schedule !== now.work.draft.schedule ||
     before.work.draft.start !== now.work.draft.start ||
+    before.work.draft.offset !== now.work.draft.offset ||
     before.draft.kiln !== now.draft.kiln
   );
 }

@@ -58,7 +58,8 @@ async function submit(bench: Bench, event: SubmitEvent): Promise<void> {
   const wanted = wantedFrom(form, bench.state().work.unit);
   if (!wanted.ok) return draftProblems(bench, wanted.problems);
   deskDraft(bench, { busy: "Working the schedule out", problems: [] });
-  const kiln = kilnAsked(bench.state().draft);
+  const { draft, work } = bench.state();
+  const kiln = kilnAsked(draft.kiln, work.draft.offset);
   const made = await LANE.run("new", { wanted: wanted.value, kiln });
   if (made === null) return;
   if (made.ok) laySchedule(bench, `drafting for cone ${wanted.value.cone}`, made.value);

@@ -14,6 +14,8 @@ export interface AxisRead {
     readonly titlePadding?: number;
     readonly titleX?: number;
     readonly titleY?: number;
+    /** Only on axes over decimal logarithms, whose ticks are labelled with the amounts themselves. */
+    readonly labelExpr?: string;
   };
 }
 
@@ -22,6 +24,8 @@ export interface MarkRead {
   readonly type: "line" | "area" | "rect" | "rule" | "point" | "text";
   readonly clip?: boolean;
   readonly color?: string;
+  /** Of a point, where it is not its colour. */
+  readonly fill?: string;
   readonly opacity?: number;
   readonly stroke?: string;
   readonly strokeWidth?: number;
@@ -54,7 +58,7 @@ export interface LayerRead {
 export interface ChartRead {
   readonly description?: string;
   readonly title: {
-    readonly text: string;
+    readonly text: string | readonly string[];
     readonly subtitle?: string | readonly string[];
   };
   readonly background: string;

@@ -41,7 +41,14 @@ function acrossWords(axis: AxisRead, chart: ChartRead, plot: Plot): readonly Ink
   const { labelColor: fill, labelFontSize: size, labelPadding, titleFontSize } = chart.config.axis;
   const labelY = chart.height + labelPadding + size * ASCENT;
   const labels = axis.axis.values.map((value) =>
-    words({ text: shown(value), x: plot.x(value), y: labelY, size, fill, align: "center" }),
+    words({
+      text: shownTick(axis, value),
+      x: plot.x(value),
+      y: labelY,
+      size,
+      fill,
+      align: "center",
+    }),
   );
   const titleY = labelY + size * DESCENT + (axis.axis.titlePadding ?? 4) + titleFontSize * ASCENT;
   return [...labels, words({ text: axis.title, x: 0, y: titleY, size: titleFontSize, fill })];
@@ -51,14 +58,15 @@ function upWords(axis: AxisRead, chart: ChartRead, plot: Plot): readonly Ink[] {
   const { labelColor: fill, labelFontSize: size, labelPadding, titleFontSize } = chart.config.axis;
   const labels = axis.axis.values.map((value) => {
     const y = plot.y(value) + size * MIDDLE;
-    return words({ text: shown(value), x: -labelPadding, y, size, fill, align: "right" });
+    return words({ text: shownTick(axis, value), x: -labelPadding, y, size, fill, align: "right" });
   });
   const { titleX = 0, titleY = 0 } = axis.axis;
   const foot = titleY - titleFontSize * DESCENT;
   return [...labels, words({ text: axis.title, x: titleX, y: foot, size: titleFontSize, fill })];
 }
 
-/** A value at an axis: at most two decimals, a true minus sign. */
-function shown(value: number): string {
-  return String(Number(value.toFixed(2))).replace("-", "−");
+/** The label of a tick: at most two decimals, a true minus sign; the amount itself on logarithms. */
+export function shownTick({ axis }: AxisRead, value: number): string {
+  const amount = axis.labelExpr === undefined ? value : 10 ** value;
+  return String(Number(amount.toFixed(2))).replace("-", "−");
 }

@@ -43,19 +43,22 @@ function layerInk(layer: LayerRead, plot: Plot, id: string): Ink {
   return { svg: svg === "" ? "" : element("g", { "clip-path": clip }, svg), reach };
 }
 
-/** Title and lines of subtitle over everything else. */
+/** Lines of title and subtitle over everything else; nothing over a chart without a title. */
 function titles({ title, config }: ChartRead, top: number): readonly Ink[] {
+  const heads = [title.text].flat().filter((line) => line !== "");
+  if (heads.length === 0) return [];
   const { color, fontSize, subtitleColor, subtitleFontSize, dx, offset } = config.title;
   const lines = [title.subtitle ?? []].flat();
   const step = subtitleFontSize + 2;
   const lowest = top - offset - subtitleFontSize * DESCENT;
   const highest = lowest - (lines.length - 1) * step;
-  const head = { text: title.text, x: dx, size: fontSize, fill: color, bold: true };
+  const foot =
+    highest - subtitleFontSize * ASCENT - config.title.subtitlePadding - fontSize * DESCENT;
+  const head = { x: dx, size: fontSize, fill: color, bold: true };
   return [
-    words({
-      ...head,
-      y: highest - subtitleFontSize * ASCENT - config.title.subtitlePadding - fontSize * DESCENT,
-    }),
+    ...heads.map((text, i) =>
+      words({ ...head, text, y: foot - (heads.length - 1 - i) * (fontSize + 3) }),
+    ),
     ...lines.map((text, i) =>
       words({ text, x: dx, y: highest + i * step, size: subtitleFontSize, fill: subtitleColor }),
     ),

@@ -101,10 +101,10 @@ function rectInk(row: Row, layer: LayerRead, plot: Plot): Ink {
 function ruleInk(row: Row, layer: LayerRead, plot: Plot): Ink {
   const a = pixelOf(row, layer, plot);
   const b = otherPixelOf(row, layer, plot);
-  const { color, strokeWidth } = layer.mark;
+  const { color, strokeWidth, opacity } = layer.mark;
   const ends = { x1: a.x, y1: a.y, x2: b.x, y2: b.y };
   return {
-    svg: element("line", { ...ends, stroke: color, "stroke-width": strokeWidth }),
+    svg: element("line", { ...ends, stroke: color, "stroke-width": strokeWidth, opacity }),
     reach: null,
   };
 }
@@ -114,23 +114,55 @@ function pointInk(row: Row, layer: LayerRead, plot: Plot): Ink {
   const { x, y } = pixelOf(row, layer, plot);
   const size = mark.size ?? 30;
   const look = {
-    fill: mark.color,
+    fill: mark.fill ?? mark.color,
     opacity: mark.opacity,
     stroke: mark.stroke,
     "stroke-width": mark.strokeWidth,
   };
+  const corners = CORNERS[mark.shape ?? "circle"];
+  const half = Math.sqrt(size) / 2;
   const svg =
-    mark.shape === "triangle-up"
-      ? element("path", { d: trianglePath(x, y, size), ...look })
-      : element("circle", { cx: x, cy: y, r: Math.sqrt(size / Math.PI), ...look });
+    corners === undefined
+      ? element("circle", { cx: x, cy: y, r: Math.sqrt(size / Math.PI), ...look })
+      : element("path", {
+          d: `${pathOf(corners.map((at) => ({ x: x + half * at.x, y: y + half * at.y })))}Z`,
+          ...look,
+        });
   return { svg, reach: mark.clip ? null : around([{ x, y }]) };
 }
 
-/** An upright triangle in a square of that area. */
-function trianglePath(x: number, y: number, size: number): string {
-  const half = Math.sqrt(size) / 2;
-  const rise = (half * Math.sqrt(3)) / 2;
-  return `M${px(x)},${px(y - rise)}L${px(x - half)},${px(y + rise)}L${px(x + half)},${px(y + rise)}Z`;
+const RISE = Math.sqrt(3) / 2;
+
+/** Corners of symbols in a square of two by two, as vega draws them; all others are circles. */
+const CORNERS: Readonly<Record<string, readonly Pixel[]>> = {
+  "triangle-up": shape([0, -RISE], [-1, RISE], [1, RISE]),
+  "triangle-down": shape([0, RISE], [-1, -RISE], [1, -RISE]),
+  "triangle-right": shape([RISE, 0], [-RISE, -1], [-RISE, 1]),
+  "triangle-left": shape([-RISE, 0], [RISE, -1], [RISE, 1]),
+  square: shape([-1, -1], [1, -1], [1, 1], [-1, 1]),
+  diamond: shape([0, -1], [1, 0], [0, 1], [-1, 0]),
+  cross: shape(
+    ...[
+      [-1, -0.4],
+      [-1, 0.4],
+      [-0.4, 0.4],
+      [-0.4, 1],
+      [0.4, 1],
+      [0.4, 0.4],
+    ],
+    ...[
+      [1, 0.4],
+      [1, -0.4],
+      [0.4, -0.4],
+      [0.4, -1],
+      [-0.4, -1],
+      [-0.4, -0.4],
+    ],
+  ),
+};
+
+function shape(...corners: readonly (readonly number[])[]): readonly Pixel[] {
+  return corners.map(([x = 0, y = 0]) => ({ x, y }));
 }
 
 function textInk(row: Row, layer: LayerRead, plot: Plot): Ink {

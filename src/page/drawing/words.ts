@@ -27,9 +27,10 @@ interface WordsOptions {
 
 const ANCHORS = { left: "start", center: "middle", right: "end" } as const;
 
-/** Words at a place, and the room that they take. */
+/** Words at a place, and the room that they take; nothing when there are none. */
 export function words(options: WordsOptions): Ink {
   const { text, x, y, size, fill, align = "left", rim } = options;
+  if (text === "") return { svg: "", reach: null };
   const width = textWidth(text, size);
   const left = align === "left" ? x : align === "right" ? x - width : x - width / 2;
   const svg = element(

@@ -7,8 +7,14 @@ import { type ChartSpecs, chart } from "./chart.ts";
 
 type BlockOf<Kind extends Block["kind"]> = Extract<Block, { readonly kind: Kind }>;
 
-/** Rows from which on a table may be broken over two sheets. */
-const ROWS_KEPT_TOGETHER = 14;
+/** Charts by the names that blocks give them: specs, or what shows a chart in a way of its own. */
+export type BlockCharts = ReadonlyMap<
+  string,
+  ChartSpecs | ((description: string) => TemplateResult)
+>;
+
+/** Lines of a table from which on it may be broken over two sheets. */
+const LINES_KEPT_TOGETHER = 14;
 
 /**
  * A report on the page, in the words that the command prints: each heading opens a section.
@@ -19,7 +25,7 @@ const ROWS_KEPT_TOGETHER = 14;
 export function blockList(
   blocks: readonly Block[],
   id: string,
-  charts: ReadonlyMap<string, ChartSpecs> = new Map(),
+  charts: BlockCharts = new Map(),
 ): TemplateResult {
   const sections: { heading: string | null; blocks: Block[] }[] = [{ heading: null, blocks: [] }];
   for (const block of blocks)
@@ -29,7 +35,7 @@ export function blockList(
     const parts = inside.map((block, at) => oneBlock(block, inside, { at, charts }));
     if (heading === null) return html`<div class="report-head">${parts}</div>`;
     const own = `${id}-${index}`;
-    return html`<section class="report-part"><h3 id=${own}>${words(heading)}</h3>${parts}</section>`;
+    return html`<section class="report-part"><h3 id=${own} tabindex="-1">${words(heading)}</h3>${parts}</section>`;
   })}`;
 }
 
@@ -41,7 +47,7 @@ function words(text: string): string {
 function oneBlock(
   block: Block,
   around: readonly Block[],
-  place: { readonly at: number; readonly charts: ReadonlyMap<string, ChartSpecs> },
+  place: { readonly at: number; readonly charts: BlockCharts },
 ): TemplateResult | typeof nothing {
   switch (block.kind) {
     case "lead":
@@ -62,6 +68,7 @@ function oneBlock(
       return cautions(around, place.at);
     case "chart": {
       const specs = place.charts.get(block.chart.light);
+      if (typeof specs === "function") return specs(words(block.description));
       return specs === undefined ? nothing : chart(specs, words(block.description));
     }
     case "picture":
@@ -92,12 +99,17 @@ function cautions(around: readonly Block[], at: number): TemplateResult | typeof
 /** A table that scrolls by itself where it is too wide. */
 function table(block: BlockOf<"table">): TemplateResult {
   const { caption, columns, rows } = block;
-  const long = rows.length > ROWS_KEPT_TOGETHER ? "long" : "";
+  const tall = rows.reduce((sum, row) => sum + Math.max(1, ...row.map(lineCount)), 0);
+  const long = tall > LINES_KEPT_TOGETHER ? "long" : "";
   return html`<div class="table ${long}" role="group" aria-label=${caption} tabindex="0"><table>
     <caption>${words(caption)}</caption>
     <thead><tr>${columns.map(head)}</tr></thead>
     <tbody>${rows.map((row) => html`<tr>${row.map((each, at) => cell(each, columns[at], at))}</tr>`)}</tbody>
   </table></div>`;
+}
+
+function lineCount(content: Cell): number {
+  return typeof content === "string" ? 1 : content.lines.length;
 }
 
 function head(column: Column): TemplateResult {
@@ -109,7 +121,7 @@ function head(column: Column): TemplateResult {
 
 function cell(content: Cell, column: Column | undefined, at: number): TemplateResult {
   const side = column?.align === "right" ? "right" : nothing;
-  return at === 0
+  return at === 0 && content !== ""
     ? html`<th scope="row" class=${side}>${lines(content)}</th>`
     : html`<td class=${side}>${lines(content)}</td>`;
 }

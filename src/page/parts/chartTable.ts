@@ -1,46 +1,20 @@
 import { html, type TemplateResult } from "lit-html";
 import type { TopLevelSpec } from "vega-lite";
+import type { Row } from "../drawing/ChartRead.ts";
+import { type ChartCurve, chartCurves } from "./chartCurves.ts";
 
-/** Rows that a table behind a chart shows at most for each line. */
+/** Rows that a table behind a chart shows at most for each curve. */
 const MOST_ROWS = 48;
 
-type Row = Readonly<Record<string, number | string>>;
-
-/** A part of a chart, as far as its numbers are read. */
-interface Part {
-  readonly mark?: string | { readonly type?: string };
-  readonly data?: { readonly values?: readonly Row[]; readonly name?: string };
-  readonly encoding?: Readonly<
-    Record<string, { readonly field?: string; readonly title?: unknown }>
-  >;
-  readonly layer?: readonly Part[];
-  readonly vconcat?: readonly Part[];
-}
-
-/** The lines of a chart as tables of their numbers, thinned evenly, ends kept. */
+/** The curves of a chart as tables of their numbers, thinned evenly, ends kept. */
 export function chartTable(spec: TopLevelSpec, description: string): TemplateResult {
-  const lines = linesOf(spec as unknown as Part);
-  if (lines.length === 0) return html`<p>This chart has no lines; its description says it all.</p>`;
-  return html`${lines.map((line, index) => lineTable(line, `${description}, line ${index + 1}`))}`;
+  const curves = chartCurves(spec);
+  if (curves.length === 0)
+    return html`<p>This chart has no lines; its description says it all.</p>`;
+  return html`${curves.map((curve) => curveTable(curve, `${description}: ${curve.name}`))}`;
 }
 
-interface Line {
-  readonly rows: readonly Row[];
-  readonly x: string;
-  readonly y: string;
-}
-
-function linesOf(part: Part): readonly Line[] {
-  const inside = [...(part.layer ?? []), ...(part.vconcat ?? [])].flatMap(linesOf);
-  const type = typeof part.mark === "string" ? part.mark : part.mark?.type;
-  const x = part.encoding?.x?.field;
-  const y = part.encoding?.y?.field;
-  const rows = part.data?.values ?? [];
-  if (type !== "line" || x === undefined || y === undefined || rows.length < 2) return inside;
-  return [...inside, { rows, x, y }];
-}
-
-function lineTable({ rows, x, y }: Line, caption: string): TemplateResult {
+function curveTable({ rows, x, y }: ChartCurve, caption: string): TemplateResult {
   const step = Math.max(1, (rows.length - 1) / (MOST_ROWS - 1));
   const count = Math.min(rows.length, MOST_ROWS);
   const kept = Array.from({ length: count }, (_, i) => rows[Math.round(i * step)] as Row);
@@ -59,6 +33,8 @@ const HEADS: Readonly<Record<string, string>> = {
   tempF: "°F",
   rateCPerHour: "°C/h",
   rateFPerHour: "°F/h",
+  coolingCPerHour: "°C/h down",
+  coolingFPerHour: "°F/h down",
 };
 
 /** A field as a heading: words where it is known, else its name with spaces. */

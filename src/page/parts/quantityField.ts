@@ -6,8 +6,10 @@ import type { Result } from "../../core/problem.ts";
 interface QuantityFieldOptions<T> {
   readonly id: string;
   readonly label: string;
-  /** For readers of screens only; the table around it says it to the others. */
-  readonly hideLabel?: boolean;
+  /** The head of a table says the label, but where the screen is too narrow for a table. */
+  readonly inTable?: boolean;
+  /** What the label needs for whoever does not see what stands around it: `of segment 2`. */
+  readonly of?: string;
   /** What it holds, as a person would type it. */
   readonly value: string;
   readonly parse: (text: string) => Result<T>;
@@ -31,7 +33,7 @@ export function quantityField<T>(options: QuantityFieldOptions<T>): TemplateResu
   const problemId = `${id}-problem`;
   const hintId = hint === undefined ? "" : `${id}-hint`;
   return html`<div class="field">
-    <label for=${id} class=${options.hideLabel ? "out-of-sight" : nothing}>${label}</label>
+    <label for=${id} class=${options.inTable ? "table-label" : nothing}>${label}${options.of === undefined ? nothing : html`<span class="out-of-sight">${options.of}</span>`}</label>
     <input id=${id} type="text" autocomplete="off" spellcheck="false" placeholder=${options.placeholder ?? nothing}
       aria-describedby=${`${problemId} ${hintId}`.trim()}
       ${ref((element) => sync(element as HTMLInputElement | undefined, value))}

@@ -82,8 +82,12 @@ export function logOptions(told: ToldOfLog) {
 function recordFile(review: ReviewWork, file: FiringRecordFile): KeptFile {
   const was = review.record === null ? null : textOf(review.record);
   const text = recordYaml(file, was?.ok ? was.value : null);
-  const name = review.record?.name ?? `${stemOf(review.log?.name ?? "firing")}.yaml`;
-  return { name, bytes: new Uint8Array(new TextEncoder().encode(text)) };
+  return { name: recordName(review), bytes: new Uint8Array(new TextEncoder().encode(text)) };
+}
+
+/** Name of the record's file: its own, or that of the log. */
+export function recordName({ record, log }: ReviewWork): string {
+  return record?.name ?? `${stemOf(log?.name ?? "firing")}.yaml`;
 }
 
 /** A file's name without its ending. */

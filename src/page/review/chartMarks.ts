@@ -1,10 +1,11 @@
-import { html, nothing, svg } from "lit-html";
+import { html, nothing, type SVGTemplateResult, svg } from "lit-html";
 import { ref } from "lit-html/directives/ref.js";
 import type { TopLevelSpec } from "vega-lite";
 import { inert } from "../../core/reports/inert.ts";
 import type { Bench } from "../bench/store.ts";
 import { chartRead } from "../drawing/ChartRead.ts";
 import type { ChartSpecs } from "../parts/chart.ts";
+import { overDrawing } from "../parts/overDrawing.ts";
 import type { ChartName, FindingPlace } from "../worker/ReviewAnswer.ts";
 import { goToFinding, markFinding } from "./markFinding.ts";
 
@@ -14,17 +15,20 @@ interface Stretch {
   readonly place: FindingPlace;
   readonly from: number;
   readonly to: number;
+  /** Where the finding itself begins; its mark may be wider, to be hit. */
+  readonly begins: number;
   /** Row of the strip in which it has room. */
   readonly lane: number;
 }
 
-/** Narrowest stretch that a finger or a mouse can hit [px]. */
-const NARROWEST = 14;
-const LANE_HEIGHT = 16;
+/** Smallest mark that a finger or a mouse can hit [px]. */
+const NARROWEST = 24;
+const LANE_HEIGHT = 26;
 
 /**
  * Where the findings hold: a strip of marks under a chart, and the marked one laid over its drawing.
- * A click on a mark goes to its finding; with the keyboard the way is from the finding.
+ * A click on a mark goes to its finding. With the keyboard the marks of a chart are one stop: arrows go
+ * from one to the next, Enter and Escape to its finding.
  */
 export function chartMarks(bench: Bench, name: ChartName, spec: TopLevelSpec): ChartSpecs["marks"] {
   const { answer, marked } = bench.state().review;
@@ -34,7 +38,7 @@ export function chartMarks(bench: Bench, name: ChartName, spec: TopLevelSpec): C
   const lanes = Math.max(...stretches.map(({ lane }) => lane)) + 1;
   const shown = stretches.find(({ finding }) => finding === marked);
   const on = html`
-    <svg class="marked-stretch" aria-hidden="true" ${ref((element) => sized(element, "over"))}><g>
+    <svg class="marked-stretch" aria-hidden="true" ${ref((element) => overDrawing(element))}><g>
       ${
         shown === undefined
           ? nothing
@@ -42,25 +46,48 @@ export function chartMarks(bench: Bench, name: ChartName, spec: TopLevelSpec): C
           @click=${() => goToFinding(shown.finding)}></rect>`
       }
     </g></svg>
-    <svg class="mark-strip" aria-hidden="true" data-height=${lanes * LANE_HEIGHT + 4} ${ref((element) => sized(element, "under"))}><g>
-      ${stretches.map(
-        (
-          each,
-        ) => svg`<g class="mark is-${each.place.severity} ${each.finding === marked ? "is-marked" : ""}" data-finding=${each.finding}
-            @click=${() => follow(bench, each.finding)}>
-          <rect x=${each.from} y=${each.lane * LANE_HEIGHT + 2} width=${each.to - each.from} height=${LANE_HEIGHT - 4} rx="2"></rect>
-          <text x=${each.from + 3} y=${each.lane * LANE_HEIGHT + 12}>${each.finding + 1}</text>
-          <title>${each.finding + 1}: ${inert(each.place.statement)}</title>
-        </g>`,
-      )}
+    <svg class="mark-strip" role="group" aria-label="Findings along this chart" ${ref((element) => overDrawing(element, lanes * LANE_HEIGHT + 4))}><g>
+      ${stretches.map((each) => mark(bench, each, each === (shown ?? stretches[0])))}
     </g></svg>`;
-  const below = html`<p class="mark-hint hint">Numbers under the chart are the findings: click one to go to it.
+  const below = html`<p class="mark-hint hint">Numbers under the chart are the findings: each leads to its own.
     ${
       shown === undefined
         ? nothing
         : html`<button type="button" class="slim" @click=${() => goToFinding(shown.finding)}>Back to finding ${shown.finding + 1}</button>`
     }</p>`;
-  return { on, below };
+  const leave = shown === undefined ? null : () => goToFinding(shown.finding);
+  return { on, below, reading: { from: shown?.begins ?? null, leave } };
+}
+
+function mark(bench: Bench, each: Stretch, isStop: boolean): SVGTemplateResult {
+  const { finding, place, lane, from, to } = each;
+  const isMarked = finding === bench.state().review.marked;
+  const words = `Finding ${finding + 1}, ${place.severity}: ${inert(place.statement)}`;
+  return svg`<g class="mark is-${place.severity} ${isMarked ? "is-marked" : ""}" data-finding=${finding}
+      role="button" tabindex=${isStop ? 0 : -1} aria-label=${words} aria-pressed=${isMarked}
+      @click=${() => follow(bench, finding)} @keydown=${(event: KeyboardEvent) => onKey(bench, finding, event)}>
+    <rect x=${from} y=${lane * LANE_HEIGHT + 2} width=${to - from} height=${LANE_HEIGHT - 4} rx="2"></rect>
+    <text x=${from + 5} y=${lane * LANE_HEIGHT + 18}>${finding + 1}</text>
+    <title>${words}</title>
+  </g>`;
+}
+
+function onKey(bench: Bench, finding: number, event: KeyboardEvent): void {
+  const way = { ArrowRight: 1, ArrowDown: 1, ArrowLeft: -1, ArrowUp: -1 }[event.key];
+  const isBack = ["Enter", " ", "Escape"].includes(event.key);
+  if (way === undefined && !isBack) return;
+  event.preventDefault();
+  if (way === undefined) follow(bench, finding);
+  else goAlong(bench, event.currentTarget as Element, way);
+}
+
+/** The next mark of the same chart, marked and with the keyboard on it; past the last comes the first. */
+function goAlong(bench: Bench, from: Element, way: number): void {
+  const all = [...(from.parentElement?.querySelectorAll<SVGGElement>(".mark") ?? [])];
+  const next = all[(all.indexOf(from as SVGGElement) + way + all.length) % all.length];
+  if (next === undefined) return;
+  markFinding(bench, Number(next.dataset.finding));
+  next.focus();
 }
 
 function follow(bench: Bench, finding: number): void {
@@ -89,7 +116,7 @@ function stretchesOf(
     const free = ends.findIndex((end) => end + 2 <= from);
     const lane = free === -1 ? ends.length : free;
     ends[lane] = to;
-    return [{ finding, place, from, to, lane }];
+    return [{ finding, place, from, to, lane, begins: at(range[0]) }];
   });
 }
 
@@ -110,21 +137,4 @@ function widened(a: number, b: number, width: number) {
   if (to - from >= NARROWEST) return { from, to };
   const start = Math.min(Math.max(0, (from + to - NARROWEST) / 2), width - NARROWEST);
   return { from: start, to: start + NARROWEST };
-}
-
-/** Gives marks the measure of the drawing above them, so that both grow and shrink alike. */
-function sized(element: Element | undefined, place: "over" | "under"): void {
-  if (element === undefined) return;
-  queueMicrotask(() => {
-    const drawing = element.closest("figure")?.querySelector(".paper-drawing svg");
-    const shift = drawing?.querySelector(":scope > g")?.getAttribute("transform") ?? "";
-    const [, x, y] = /translate\(([-\d.]+),([-\d.]+)\)/.exec(shift) ?? [];
-    const [width, height] = ["width", "height"].map((name) => drawing?.getAttribute(name) ?? "0");
-    const tall = place === "over" ? height : (element as SVGElement).dataset.height;
-    element.setAttribute("viewBox", `0 0 ${width} ${tall}`);
-    element.setAttribute("width", String(width));
-    element.setAttribute("height", String(tall));
-    const down = place === "over" ? y : 0;
-    element.firstElementChild?.setAttribute("transform", `translate(${x ?? 0},${down ?? 0})`);
-  });
 }

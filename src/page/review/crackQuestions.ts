@@ -5,7 +5,9 @@ import type { FiringRecordFile } from "../../core/firing/recordFormat.ts";
 import type { Bench } from "../bench/store.ts";
 import { addForm } from "./addForm.ts";
 import { recordOf, showReview, writeRecord } from "./changeReview.ts";
+import { goToPart } from "./goToPart.ts";
 import { PARTS, type RecordPart, type RecordPath, valueAt, withValue } from "./recordFields.ts";
+import { saveRecord } from "./saveRecord.ts";
 
 /** Where the record holds the answer to a question; null where only a log can tell. */
 const PLACES: Readonly<
@@ -40,10 +42,11 @@ export function crackQuestions(bench: Bench, diagnosis: readonly DiagnosedCause[
   const file = recordOf(bench.state().work.review);
   const open = openFirst(diagnosis);
   return html`<section class="report-part questions" id="questions" aria-labelledby="questions-title">
-    <h3 id="questions-title">Ask the pieces</h3>
+    <h3 id="questions-title" tabindex="-1">Ask the pieces</h3>
     <p>Every answer goes into the record, and the order of the kinds of crack follows it at once. Answer what you saw, and leave the rest.</p>
     ${pieceChoice(bench, file)}
     <div class="question-list">${open.map((id) => question(bench, file, id))}</div>
+    <div class="actions"><button type="button" @click=${() => saveRecord(bench)}>Save these answers as the record</button></div>
   </section>`;
 }
 
@@ -136,20 +139,9 @@ function heardSoFar({ heard = [] }: FiringRecordFile): TemplateResult | typeof n
 
 function opened({ unloaded }: FiringRecordFile): TemplateResult {
   const now = unloaded?.temperature;
-  return html`${now === undefined ? nothing : html`<p>${now}, as noted.</p>`}<p><a href="#record-unloaded-temperature" @click=${(event: Event) => go(event, "record-unloaded-temperature")}>${now === undefined ? "Note it in the record" : "Change it in the record"}</a></p>`;
+  return html`${now === undefined ? nothing : html`<p>${now}, as noted.</p>`}<p><a href="#record-unloaded-temperature" @click=${(event: Event) => goToPart(event, "record-unloaded-temperature")}>${now === undefined ? "Note it in the record" : "Change it in the record"}</a></p>`;
 }
 
 function partLink(part: string, words: string): TemplateResult {
-  return html`<p><a href=${`#record-${part}`} @click=${(event: Event) => go(event, `record-${part}`)}>${words}</a></p>`;
-}
-
-/** Goes to a place of the record, opened, with the keyboard. */
-function go(event: Event, id: string): void {
-  event.preventDefault();
-  const place = document.getElementById(id);
-  for (let each = place; each !== null; each = each.parentElement)
-    if (each instanceof HTMLDetailsElement) each.open = true;
-  place?.scrollIntoView({ block: "center" });
-  const field = place instanceof HTMLInputElement ? place : place?.querySelector("input");
-  field?.focus({ preventScroll: true });
+  return html`<p><a href=${`#record-${part}`} @click=${(event: Event) => goToPart(event, `record-${part}`)}>${words}</a></p>`;
 }

@@ -9,22 +9,24 @@ export function draftNext(bench: Bench, answer: ReviewAnswer): TemplateResult | 
   const text = answer.nextSchedule;
   if (text === null) return nothing;
   return html`<div class="actions">
-    <button type="button" class="chief" @click=${() => draft(bench, text, answer.nextByKiln)}>Draft this next</button>
+    <button type="button" class="chief" @click=${() => draft(bench, text, answer)}>Draft this next</button>
   </div>
-  <p class="hint">Opens the Draft table with that schedule${answer.nextByKiln ? ", for the kiln as these logs show it" : ""}. Undo brings back what lies there now.${answer.nextByOffset ? " It allows for what the witness cones say of this thermocouple; the Draft table judges it without that." : ""}</p>`;
+  <p class="hint">Opens the Draft table with that schedule${answer.nextByKiln ? ", for the kiln as these logs show it" : ""}. Undo brings back what lies there now.${answer.nextOffsetK === null ? "" : " What the witness cones say of this thermocouple goes with it."}</p>`;
 }
 
-function draft(bench: Bench, text: string, byKiln: boolean): void {
+function draft(bench: Bench, text: string, { nextByKiln, nextOffsetK }: ReviewAnswer): void {
   const schedule = parseSchedule(text, "the schedule for next time");
   if (!schedule.ok) {
     showReview(bench, { refused: schedule.problems });
     return;
   }
   const { log, record, earlier } = bench.state().work.review;
-  const kilnFiles = byKiln ? [...earlier, log, record].flatMap((file) => file ?? []) : [];
+  const kilnFiles = nextByKiln ? [...earlier, log, record].flatMap((file) => file ?? []) : [];
+  const from = log?.name ?? "the firing";
+  const offset = nextOffsetK === null ? null : { offsetK: nextOffsetK, from };
   bench.change("drafting the next firing", (work) => ({
     ...work,
-    draft: { ...work.draft, schedule: schedule.value, kilnFiles },
+    draft: { ...work.draft, schedule: schedule.value, kilnFiles, offset },
   }));
   bench.show((state) => ({
     ...state,

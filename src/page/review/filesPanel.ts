@@ -11,7 +11,8 @@ import { isEmpty } from "./reviewState.ts";
 
 /** The files on the table, and places to lay more. */
 export function filesPanel(bench: Bench): TemplateResult {
-  const { review } = bench.state().work;
+  const { review, unitChosen } = bench.state().work;
+  const { isFollowed } = bench.state().review;
   const drop = fileDrop({
     id: "review-files",
     button: review.log === null ? "Pick a log" : "Pick other files",
@@ -22,7 +23,7 @@ export function filesPanel(bench: Bench): TemplateResult {
   if (isEmpty(review)) return emptyTable(bench, drop);
   return html`${drop}<ul class="files">
     ${fileItem(bench, "log")}${fileItem(bench, "record")}${fileItem(bench, "schedule")}
-  </ul>${review.log === null ? html`<p class="lead">The log is still missing: drop or pick it.</p>` : nothing}`;
+  </ul>${isFollowed && !unitChosen ? html`<p class="hint">This log is in °F, so the page shows °F now. The switch above shows all in °C; what is stored stays the same.</p>` : nothing}${review.log === null ? html`<p class="lead">The log is still missing: drop or pick it.</p>` : nothing}`;
 }
 
 function emptyTable(bench: Bench, drop: TemplateResult): TemplateResult {

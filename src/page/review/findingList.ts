@@ -3,7 +3,7 @@ import type { Block } from "../../core/reports/Block.ts";
 import type { Bench } from "../bench/store.ts";
 import { finding } from "../parts/blockList.ts";
 import type { FindingPlace } from "../worker/ReviewAnswer.ts";
-import { findingId, markFinding, showMarkedChart } from "./markFinding.ts";
+import { findingId, goToMark, markFinding, showMarkedChart } from "./markFinding.ts";
 
 type FindingBlock = Extract<Block, { readonly kind: "finding" }>;
 
@@ -18,11 +18,13 @@ export function findingList(
     const place = places[at];
     const isMarked = marked === at;
     const canMark = place !== undefined && place.hours !== null;
-    const mark = () => {
+    const mark = (event: UIEvent) => {
       markFinding(bench, isMarked ? null : at);
-      if (!isMarked) showMarkedChart();
+      if (isMarked) return;
+      if (event.detail === 0) goToMark(at);
+      else showMarkedChart();
     };
-    return html`<li id=${findingId(at)} class=${isMarked ? "is-marked" : ""} @click=${(event: Event) => canMark && isPlainClick(event) && mark()}>
+    return html`<li id=${findingId(at)} class=${isMarked ? "is-marked" : ""} @click=${(event: UIEvent) => canMark && isPlainClick(event) && mark(event)}>
       ${finding(block)}
       ${canMark ? html`<button type="button" class="slim" aria-pressed=${isMarked} @click=${mark}>${isMarked ? "Take the mark away" : "Mark in the charts"}<span class="out-of-sight">: finding ${at + 1}</span></button>` : nothing}
     </li>`;

@@ -18,6 +18,16 @@ export function goToFinding(finding: number): void {
   item?.querySelector<HTMLElement>("button")?.focus({ preventScroll: true });
 }
 
+/** Brings the mark of a finding before the reader, the keyboard with it: Escape leads back. */
+export function goToMark(finding: number): void {
+  requestAnimationFrame(() => {
+    const mark = document.querySelector<SVGGElement>(
+      `#review-report .mark[data-finding="${finding}"]`,
+    );
+    mark?.focus();
+  });
+}
+
 /** Brings the chart that shows the marks before the reader, when it is out of sight. */
 export function showMarkedChart(): void {
   requestAnimationFrame(() => {

@@ -1,13 +1,10 @@
 import { html, nothing, type TemplateResult } from "lit-html";
 import type { FiringRecordFile } from "../../core/firing/recordFormat.ts";
-import { recordYaml } from "../../core/firing/recordYaml.ts";
 import { failed, ok, type Result } from "../../core/problem.ts";
 import type { Bench } from "../bench/store.ts";
-import { download } from "../parts/download.ts";
 import { quantityField } from "../parts/quantityField.ts";
-import { textOf } from "../worker/readGroup.ts";
 import { addForm } from "./addForm.ts";
-import { recordOf, stemOf, writeRecord, wrongWithRecord } from "./changeReview.ts";
+import { recordName, recordOf, writeRecord, wrongWithRecord } from "./changeReview.ts";
 import {
   GROUPS,
   HEAD_FIELDS,
@@ -19,12 +16,13 @@ import {
   valueAt,
   withValue,
 } from "./recordFields.ts";
+import { saveRecord } from "./saveRecord.ts";
 
 /** The record as a form: every change is written into its file at once. */
 export function recordForm(bench: Bench): TemplateResult {
   const { review } = bench.state().work;
   const file = recordOf(review);
-  const name = review.record?.name ?? `${stemOf(review.log?.name ?? "firing")}.yaml`;
+  const name = recordName(review);
   return html`<details class="report-part record-form" id="record">
     <summary>The record, to write and to change</summary>
     <p class="hint">What was noted beside the log. Kept as ${name}; the command reads the same file when it lies beside the log. Comments in a file that was dropped stay where they are.</p>
@@ -36,16 +34,9 @@ export function recordForm(bench: Bench): TemplateResult {
     ${PARTS.map((part) => partOf(bench, file, part))}
     <div class="fields">${fieldFor(bench, file, ["notes"], { key: "notes", label: "Notes", kind: "long" })}</div>
     <div class="actions">
-      <button type="button" class="chief" @click=${() => save(bench, name)}>Save the record</button>
+      <button type="button" class="chief" @click=${() => saveRecord(bench)}>Save the record</button>
     </div>
   </details>`;
-}
-
-function save(bench: Bench, name: string): void {
-  const { record } = bench.state().work.review;
-  const kept = record === null ? null : textOf(record);
-  const text = kept?.ok ? kept.value : recordYaml(recordOf(bench.state().work.review), null);
-  download(name, text, name.endsWith(".json") ? "application/json" : "application/yaml");
 }
 
 function partOf(bench: Bench, file: FiringRecordFile, part: RecordPart): TemplateResult {

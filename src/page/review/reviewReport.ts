@@ -16,6 +16,7 @@ import { draftNext } from "./draftNext.ts";
 import { findingList } from "./findingList.ts";
 import { readingPanel } from "./readingPanel.ts";
 import { recordForm } from "./recordForm.ts";
+import { reportParts } from "./reportParts.ts";
 
 const CRACKS = "What speaks for which kind of crack";
 const READING = "How the log was read";
@@ -43,6 +44,7 @@ export function reviewReport(bench: Bench, answer: ReviewAnswer): TemplateResult
     );
   const isWhole = 5 + others.length <= parts;
   return html`<div id="review-report" aria-busy=${!isWhole}>
+    ${reportParts([findings, ...rest].map((section) => section?.heading ?? null))}
     ${answer.remarks.map((remark) => html`<p class="paint-caution">${remark}</p>`)}
     <div class="side-by-side">
       <div class="beside">${each(head === undefined ? [] : [head], 0)}</div>

@@ -47,6 +47,8 @@ export interface ReviewDesk {
   readonly problems: readonly Problem[];
   /** Why a drop changed nothing, or something else could not be done. */
   readonly refused: readonly Problem[];
+  /** The page took up °F from a log, which is said until somebody picks a unit. */
+  readonly isFollowed: boolean;
   /** How many parts of the report are laid out; they come one a frame. */
   readonly parts: number;
   /** The finding that is marked in the charts, by its place in the list. */
@@ -78,6 +80,7 @@ export const EMPTY_REVIEW: { readonly work: ReviewWork; readonly desk: ReviewDes
     isStopped: false,
     problems: [],
     refused: [],
+    isFollowed: false,
     parts: 0,
     marked: null,
     piece: 0,

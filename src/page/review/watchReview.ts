@@ -1,6 +1,8 @@
+import { followedUnit } from "../bench/followedUnit.ts";
 import type { BenchState } from "../bench/state.ts";
 import type { Bench } from "../bench/store.ts";
 import { hire } from "../worker/hire.ts";
+import type { ReviewAnswer } from "../worker/ReviewAnswer.ts";
 import { logOptions, showReview } from "./changeReview.ts";
 import { columnsOf } from "./columnsOf.ts";
 
@@ -14,7 +16,8 @@ export function watchReview(bench: Bench): void {
   bench.listen((before) => {
     const was = before.work.review;
     const is = bench.state().work.review;
-    if (is.log !== was.log) showReview(bench, { answer: null, columns: [], piece: 0, parts: 0 });
+    if (is.log !== was.log)
+      showReview(bench, { answer: null, columns: [], piece: 0, parts: 0, isFollowed: false });
     if (is.log !== was.log || is.told !== was.told) void nameColumns(bench);
     if (is !== was || lacksCharts(before, bench.state())) void readFiring(bench);
   });
@@ -45,15 +48,35 @@ export async function readFiring(bench: Bench): Promise<void> {
     return;
   }
   showReview(bench, { busy: { fraction: 0, at: `handing over ${log.name}` }, isStopped: false });
-  const asked = { log, record, schedule, earlier, told: logOptions(told), unit: work.unit, dark };
+  const unit = work.unitChosen || work.unit === "F" ? work.unit : null;
+  const asked = { log, record, schedule, earlier, told: logOptions(told), unit, dark };
   const answer = await reader.run("review", asked, (fraction, at) =>
     showReview(bench, { busy: { fraction, at } }),
   );
   if (answer === null) return;
-  if (answer.ok) layOut(bench, { ...idle, answer: answer.value });
-  else showReview(bench, { ...idle, answer: null, problems: answer.problems, marked: null });
-  const said = answer.ok ? `${log.name} is read.` : `${log.name} cannot be read as it is.`;
+  if (!answer.ok) {
+    showReview(bench, { ...idle, answer: null, problems: answer.problems, marked: null });
+    bench.show((state) => ({ ...state, said: `${log.name} cannot be read as it is.` }));
+    return;
+  }
+  layOut(bench, { ...idle, answer: answer.value });
+  const isFollowed = followUnit(bench, answer.value);
+  const said = `${log.name} is read.${isFollowed ? " It is in °F, and so is the page now." : ""}`;
   bench.show((state) => ({ ...state, said }));
+  if (answer.value.charts.unit !== bench.state().work.unit) void readFiring(bench);
+}
+
+/** Shows the page in the unit of the log, whose charts come in it; whether that was a change. */
+function followUnit(bench: Bench, { logUnit }: ReviewAnswer): boolean {
+  const { work } = bench.state();
+  const next = followedUnit(work, logUnit);
+  if (next === work) return false;
+  bench.show((state) => ({
+    ...state,
+    work: next,
+    review: { ...state.review, isFollowed: true },
+  }));
+  return true;
 }
 
 /** Shows an answer; a mark stands for a place in its list, so that other findings lose it. */

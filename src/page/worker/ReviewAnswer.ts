@@ -38,6 +38,8 @@ export interface ReviewAnswer {
   /** The document that `undunted review --json` prints. */
   readonly json: string;
   readonly decisions: readonly Decision[];
+  /** What a reader of this log reads in; °C for a log in kelvin. */
+  readonly logUnit: TemperatureUnit;
   /** In the order of the report. */
   readonly findings: readonly FindingPlace[];
   readonly diagnosis: readonly DiagnosedCause[];
@@ -45,8 +47,8 @@ export interface ReviewAnswer {
   readonly nextSchedule: string | null;
   /** The schedule was worked out with the kiln learned from these logs. */
   readonly nextByKiln: boolean;
-  /** It allows for an offset of the thermocouple that no log carries. */
-  readonly nextByOffset: boolean;
+  /** Offset of the thermocouple that it allows for and that no log carries [K]; null when there is none. */
+  readonly nextOffsetK: number | null;
   /** What was looked for and not found, as sentences. */
   readonly remarks: readonly string[];
 }

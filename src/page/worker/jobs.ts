@@ -1,11 +1,15 @@
 import type { Result } from "../../core/problem.ts";
 import { columnsJob } from "./columnsJob.ts";
+import { compareJob } from "./compareJob.ts";
+import { compareReadJob } from "./compareReadJob.ts";
 import { draftJob } from "./draftJob.ts";
 import { learnJob } from "./learnJob.ts";
 import { newJob } from "./newJob.ts";
+import { photoJob } from "./photoJob.ts";
 import { repairJob } from "./repairJob.ts";
 import { reviewJob } from "./reviewJob.ts";
 import { solveJob } from "./solveJob.ts";
+import { studyJob } from "./studyJob.ts";
 
 /** Says how far a job has come, 0–1, and what it is at. */
 export type Progress = (fraction: number, at: string) => void;
@@ -19,6 +23,10 @@ export const JOBS = {
   learn: learnJob,
   columns: columnsJob,
   review: reviewJob,
+  compareRead: compareReadJob,
+  study: studyJob,
+  compare: compareJob,
+  photo: photoJob,
 };
 
 /** Name of a job. */

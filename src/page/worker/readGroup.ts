@@ -1,7 +1,7 @@
 import type { FiringRecord } from "../../core/firing/FiringRecord.ts";
 import { parseRecord } from "../../core/firing/record.ts";
 import type { LogOptions, LogReading } from "../../core/log/LogReading.ts";
-import { readLog } from "../../core/log/readLog.ts";
+import { logReader } from "../../core/log/logReader.ts";
 import { failed, ok, type Result } from "../../core/problem.ts";
 import type { Schedule } from "../../core/schedule/Schedule.ts";
 import { parseSchedule } from "../../core/schedule/scheduleFile.ts";
@@ -43,20 +43,39 @@ export function firingGroups(files: readonly KeptFile[]): readonly FiringGroup[]
 /**
  * Reads a log, its record and the schedule that the record names, among the dropped files or those
  * that come with the page. What a person says in `options` goes before what the record says.
+ *
+ * @param heard Told how much of the log's bytes is read, 0–1, again and again.
  */
 export function readGroup(
   group: FiringGroup,
   options: Omit<LogOptions, "name"> = {},
+  heard: (fraction: number) => void = () => {},
 ): Result<ReadFiring> {
   const record = group.record === null ? ok(null) : recordOf(group.record);
   if (!record.ok) return record;
   const { log, others } = group;
   const known = { ...record.value?.log, ...options, name: log.name };
-  const reading = readLog(log.bytes, known, splitQuoted);
+  const reading = readInParts(log.bytes, known, heard);
   if (!reading.ok) return reading;
   const plan = planOf(record.value?.schedule ?? null, others);
   if (!plan.ok) return plan;
   return ok({ reading: reading.value, record: record.value, plan: plan.value });
+}
+
+/** Bytes that are read before it is told how far the reading is. */
+const PART_BYTES = 1_000_000;
+
+function readInParts(
+  bytes: Uint8Array,
+  options: LogOptions,
+  heard: (fraction: number) => void,
+): Result<LogReading> {
+  const reader = logReader(options, splitQuoted);
+  for (let at = 0; at < bytes.length; at += PART_BYTES) {
+    if (!reader.push(bytes.subarray(at, at + PART_BYTES))) break;
+    heard(Math.min(1, (at + PART_BYTES) / bytes.length));
+  }
+  return reader.end();
 }
 
 /** The text of a UTF-8 file; a byte-order mark is dropped. */

@@ -35,8 +35,8 @@ interface ReviewAsked {
   /** Logs of the same kiln from before, with the records of the same name. */
   readonly earlier: readonly KeptFile[];
   readonly told: Omit<LogOptions, "name">;
-  /** Unit that charts are drawn in, and whether they are drawn for a dark screen too. */
-  readonly unit: TemperatureUnit;
+  /** Unit that charts are drawn in, null for that of the log; whether they are drawn for a dark screen too. */
+  readonly unit: TemperatureUnit | null;
   readonly dark: boolean;
 }
 
@@ -44,7 +44,9 @@ interface ReviewAsked {
 export function reviewJob(asked: ReviewAsked, progress: Progress): Result<ReviewAnswer> {
   const { log, record, schedule, told } = asked;
   progress(0.05, `reading ${log.name}`);
-  const files = readGroup({ log, record, others: [] }, told);
+  const files = readGroup({ log, record, others: [] }, told, (part) =>
+    progress(0.05 + 0.25 * part, `reading ${log.name}`),
+  );
   if (!files.ok) return files;
   const against = schedule === null ? ok(files.value.plan) : scheduleOf(schedule);
   if (!against.ok) return against;
@@ -106,17 +108,20 @@ function answerOf(
   },
 ): ReviewAnswer {
   const next = review.nextTime;
-  const charts = chartsOf(review, from.asked);
+  const logUnit = review.reading.unit === "F" ? "F" : "C";
+  const { unit, dark } = from.asked;
+  const charts = chartsOf(review, { unit: unit ?? logUnit, dark });
   return {
     blocks: { C: blocksIn("C", review, charts), F: blocksIn("F", review, charts) },
     charts,
     json: JSON.stringify(reviewDocument(review), null, 2),
     decisions: review.reading.decisions,
+    logUnit,
     findings: placesOf(review),
     diagnosis: review.diagnosis,
     nextSchedule: next?.schedule ? scheduleYaml(next.schedule) : null,
     nextByKiln: next?.command?.includes(" --kiln ") ?? false,
-    nextByOffset: next?.command?.includes(" --offset ") ?? false,
+    nextOffsetK: toldOffset(next?.command ?? ""),
     remarks:
       from.named !== null && from.planPath === null
         ? [
@@ -126,9 +131,15 @@ function answerOf(
   };
 }
 
+/** The offset that a command tells, as it tells it [K]. */
+function toldOffset(command: string): number | null {
+  const [, offsetK] = / --offset (-?[\d.]+)C/.exec(command) ?? [];
+  return offsetK === undefined ? null : Number(offsetK);
+}
+
 function chartsOf(
   review: FiringReview,
-  { unit, dark }: Pick<ReviewAsked, "unit" | "dark">,
+  { unit, dark }: { readonly unit: TemperatureUnit; readonly dark: boolean },
 ): ShownCharts {
   const charts = reviewCharts(review);
   return {

@@ -11,6 +11,8 @@ const line = (cone: string, to: number) => ({
   heatwork: Float64Array.of(0, 0, to),
 });
 
+const AT_ZERO = { title: "t", subtitle: "s", zero: "the peak" };
+
 describe("conesChart", () => {
   it("shows only the time in which something happens", () => {
     const [from, to] = rangeOf(conesChart({ title: "t", traces: [sampleTrace("5", 10)] }), "x") as [
@@ -50,7 +52,7 @@ describe("conesChart", () => {
 describe("overlayChart", () => {
   it("has the peaks at 0 h and time before it negative", () => {
     const spec = overlayChart({
-      title: "t",
+      ...AT_ZERO,
       firings: [alignedSample("a", 0), alignedSample("b", 9)],
       bands: [],
       unit: "C",
@@ -62,7 +64,7 @@ describe("overlayChart", () => {
   });
 
   it("needs a firing", () => {
-    expect(() => overlayChart({ title: "t", firings: [], bands: [], unit: "C" })).toThrow(
+    expect(() => overlayChart({ ...AT_ZERO, firings: [], bands: [], unit: "C" })).toThrow(
       "no firings",
     );
   });
@@ -88,7 +90,7 @@ describe("the key", () => {
   const firings = (count: number) =>
     Array.from({ length: count }, (_, i) => alignedSample(`tiles of week ${i}`, i));
   const chart = (count: number) =>
-    overlayChart({ title: "t", firings: firings(count), bands: [], unit: "C" });
+    overlayChart({ ...AT_ZERO, firings: firings(count), bands: [], unit: "C" });
 
   it("says the peaks when there is room", () => {
     expect(wordsOf(chart(3)).some((text) => text.startsWith("peak "))).toBe(true);

@@ -93,6 +93,8 @@ const charts = {
   overlay: (style: Style) =>
     overlayChart({
       title: TITLE,
+      subtitle: "Each firing with its peak at 0 h",
+      zero: "the peak",
       firings: [alignedSample("March", 0), alignedSample("April", 12)],
       bands: SAMPLE_BANDS,
       ...style,

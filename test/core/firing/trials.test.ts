@@ -134,6 +134,26 @@ describe("the crack spacing of a trial", () => {
     expect((spacing.highMm as number) / spacing.pitchMm).toBeCloseTo(Math.exp(1.96 / 4), 9);
   });
 
+  it("has the interval of a count when one line was counted each way", () => {
+    const way = (direction: string) => `{ length: 100, crossings: 16, direction: ${direction} }`;
+    const { spacing } = trialOf(`coat: 1 mm, lines: [${way("along")}, ${way("across")}]`);
+    if (spacing.kind !== "measured") throw new Error(spacing.kind);
+    // 32 cracks in all: one part in √32.
+    expect((spacing.highMm as number) / spacing.pitchMm).toBeCloseTo(
+      Math.exp(1.96 / Math.sqrt(32)),
+      9,
+    );
+  });
+
+  it("is never known without error, though lines agree by luck", () => {
+    const line = "{ length: 50, crossings: 20 }";
+    const { spacing } = trialOf(`coat: 1 mm, lines: [${line}, ${line}, ${line}]`);
+    if (spacing.kind !== "measured") throw new Error(spacing.kind);
+    // Each line's count varies by a sixth at least: √(3/6)/60, times Student's 4.303 of 2 degrees.
+    const reach = 4.303 * (Math.sqrt(3 / 6) / 60);
+    expect((spacing.highMm as number) / spacing.pitchMm).toBeCloseTo(Math.exp(reach), 4);
+  });
+
   it("takes a spacing with its range, from a photo", () => {
     const { spacing, line } = trialOf(
       "coat: 1 mm, crackSpacing: 6 mm, spacingRange: [5 mm, 7.2 mm], spacingFrom: photo",

@@ -54,6 +54,13 @@ describe("a batch sheet", () => {
     expect(rows[1]?.swappedParts).toBeNull();
   });
 
+  it("says what each material is counted as and loses: 44.01/100.09 of whiting is carbon dioxide", () => {
+    const [whiting, quartz] = batchSheet(recipe("recipe: { chalk: 60, quartz: 40 }"), null).rows;
+    expect(whiting).toMatchObject({ name: "chalk", formula: "CaCO3" });
+    expect(whiting?.lossFraction).toBeCloseTo(44.01 / 100.09, 4);
+    expect(quartz).toMatchObject({ formula: "SiO2", lossFraction: 0 });
+  });
+
   it("adds up to the mass wanted in all, for any recipe and mass", () => {
     const parts = fc.integer({ min: 1, max: 90 });
     fc.assert(

@@ -21,12 +21,12 @@ describe("a glaze file", () => {
         RECIPE,
         "body: { base: porcelain, youngGPa: 60 }",
         "wall: 1/4 in",
-        "coat: 0.4",
+        "coat: 0.4 mm",
         "glazedSides: one",
         "cracks:",
         "  cracked: true",
         "  spacing: { mean: 6, low: 5, high: 7, counted: along lines }",
-        "  pings: [{ coat: 0.4, at: 212 F, plusMinus: 10, kiln: shut }]",
+        "  pings: [{ coat: 0.4 mm, at: 212 F, plusMinus: 10, kiln: shut }]",
       ),
     );
     expect(ware).toMatchObject({
@@ -157,8 +157,31 @@ describe("a glaze file that cannot be right", () => {
       glazeFile(RECIPE, "toughness: { value: 0.7, low: 0.8, high: 0.9 }"),
       /three in order/,
     ],
-    ["glaze/too-thick", "", glazeFile(RECIPE, "coat: 40"), /at most 10 mm/],
+    ["glaze/too-thick", "", glazeFile(RECIPE, "coat: 40 mm"), /at most 10 mm/],
+    [
+      "glaze/coat-without-unit",
+      "",
+      glazeFile(RECIPE, "coat: 0.4"),
+      /write "0\.4 mm", if millimetres are meant/,
+    ],
+    [
+      "glaze/coat-without-unit",
+      "",
+      glazeFile(RECIPE, "cracks: { pings: [{ coat: 1/64, at: 200 C, plusMinus: 9, kiln: shut }] }"),
+      /write "1\/64 mm"/,
+    ],
+    ["units/not-a-length", "", glazeFile(RECIPE, "coat: -0.3 mm"), /"-0\.3 mm" is no more than 0/],
+    ["units/not-a-length", "", glazeFile(RECIPE, "wall: 0"), /0 is no more than 0/],
     ["ware/unknown-body", "", glazeFile(RECIPE, "body: marble"), /not a body/],
+    [
+      "glaze/uncracked-with-spacing",
+      "",
+      glazeFile(
+        RECIPE,
+        "cracks: { cracked: false, spacing: { mean: 6, low: 5, high: 7, counted: pitch } }",
+      ),
+      /take the spacing out/,
+    ],
     [
       "glaze/spacing-order",
       "",
@@ -173,7 +196,7 @@ describe("a glaze file that cannot be right", () => {
   });
 
   it("has all its problems told at once, each with its line", () => {
-    const problems = problemsOf(glazeFile("recipe: { quarz: 60, wite: 40 }", "coat: 99"));
+    const problems = problemsOf(glazeFile("recipe: { quarz: 60, wite: 40 }", "coat: 99 mm"));
     expect(problems.match(/\(\w+\/[\w-]+\)/g)).toEqual([
       "(glaze/unknown-material)",
       "(glaze/unknown-material)",

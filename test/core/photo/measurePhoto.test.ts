@@ -163,7 +163,8 @@ describe("measurePhoto", () => {
     };
     const record = { formatVersion: 1, title: "a firing", trials: [trial] };
     expect(FiringRecordFile.safeParse(record).error?.issues ?? []).toEqual([]);
-    expect(trial.note).toMatch(/spacing [\d.]+ to [\d.]+ mm \(95 %\)/);
+    expect(trial.spacingFrom).toBe("photo");
+    expect(trial.spacingRange).toHaveLength(2);
   });
 
   it("does not count one crack across the tile as a spacing", () => {

@@ -107,6 +107,12 @@ describe("temperatures from a log that falls by 100 °C in an hour from 700 °C"
     for (const { perHour } of steps) expect(perHour).toBeCloseTo(10, 0);
   });
 
+  it("were listened for as long as the recording lasts, however short", () => {
+    const review = pingReviewOf(listeningTo([3, 20], 36), fallingLog(2 * HOUR));
+    const { steps = [] } = review.temperatures ?? {};
+    expect(steps.reduce((sum, { seconds }) => sum + seconds, 0)).toBeCloseTo(36, 9);
+  });
+
   it("tell pings at a steady temperature from those of cooling", () => {
     const steady = listeningTo(every(600, 20), 4 * HOUR);
     expect(said(pingReviewOf(steady, fallingLog(7 * HOUR)), "steady temperature")).toContain(

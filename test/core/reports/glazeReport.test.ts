@@ -91,7 +91,7 @@ describe("a report of a glaze", () => {
   });
 
   it("says what a fit on a body would need", () => {
-    expect(shown(glazeFile("recipe: { quartz: 100 }", "coat: 0.5"))).toMatch(
+    expect(shown(glazeFile("recipe: { quartz: 100 }", "coat: 0.5 mm"))).toMatch(
       /gives no body, wall and glazedSides/,
     );
   });
@@ -142,7 +142,7 @@ describe("cautions of a glaze", () => {
   });
 
   it("name crackle wherever a fit speaks of it, for or against, though nobody asked for it", () => {
-    const onBody = "body: stoneware\nwall: 6\ncoat: 0.6\nglazedSides: one\n";
+    const onBody = "body: stoneware\nwall: 6\ncoat: 0.6 mm\nglazedSides: one\n";
     for (const recipe of [
       "{ nepheline: 60, soda ash: 10, quartz: 30 }",
       "{ talc: 40, quartz: 60 }",

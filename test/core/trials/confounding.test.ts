@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import type { Cause } from "../../../src/core/trials/Cause.ts";
 import type { Confounding } from "../../../src/core/trials/Confounding.ts";
 import { confoundingOf } from "../../../src/core/trials/confoundingOf.ts";
 import type { Tile } from "../../../src/core/trials/Tile.ts";
@@ -100,6 +101,32 @@ describe("what the tiles cannot tell apart", () => {
           "every Tarrow white tile is glazed on one side",
           "every Mere buff tile is glazed on both sides",
         ],
+      },
+    ]);
+  });
+
+  it("is said once, though a firing and its heat say the same of every coat", () => {
+    const cause = (name: string, of: Cause["of"], levels: readonly string[]): Cause => ({
+      name,
+      of,
+      levels,
+      amounts: null,
+      sayOf: (level) => (of === "tile" ? level : `from firing ${level}`),
+      sayTile: (level) => level,
+    });
+    const firings = ["1", "1", "2", "2"];
+    const { together } = confoundingOf(
+      [
+        cause("firing", "firing", firings),
+        cause("heat", "part of the firing", firings),
+        cause("coat", "tile", ["0.3 mm", "0.3 mm", "0.5 mm", "0.5 mm"]),
+      ],
+      4,
+    );
+    expect(together).toEqual([
+      {
+        causes: ["firing", "heat", "coat"],
+        because: ["every 0.3 mm tile is from firing 1", "every 0.5 mm tile is from firing 2"],
       },
     ]);
   });

@@ -66,7 +66,14 @@ const PLAN = schedule({
 });
 
 function wordsOf(study: FiringStudy): string {
-  return JSON.stringify(trialBlocks(study, "C", {}));
+  return JSON.stringify(
+    trialBlocks(study, {
+      unit: "C",
+      charts: {},
+      hasCommands: true,
+      against: { base: 0, cones: [] },
+    }),
+  );
 }
 
 const MIXES = (["one", "both"] as const).flatMap((glazedSides) =>
@@ -257,7 +264,7 @@ describe("studies with little in them", () => {
     const study = studyFirings([fired("a", { trials: crossed("A") })]);
     const document = comparisonDocument(
       { firings: [], thermocoupleShifts: [], cautions: [] },
-      study,
+      { study },
     );
     expect(JSON.parse(JSON.stringify(document))).toEqual(document);
     expect(document.study?.tiles).toHaveLength(16);

@@ -93,7 +93,7 @@ describe("demo folder", () => {
     expect(readdirSync(folder).sort()).toEqual(
       [
         ...[...written, ...glazes, DEMO_PHOTO, DEMO_SOUND],
-        ...["README.md", "2026-05-23-b.png", "crackle-tiles.svg"],
+        ...["README.md", "2026-05-23-b.png", "crackle-tiles.svg", "page.png"],
       ].sort(),
     );
   });

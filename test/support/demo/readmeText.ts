@@ -33,7 +33,8 @@ ${glazes.map(glazeRow).join("\n")}
 | \`inked-tile.png\` | a crackled tile with its cracks inked, above a ruler, for \`undunted measure\`; 100 mm are 1000 pixels | invented, drawn by the seeded script | as the project | none |
 | \`pinging-shelf.wav\` | half a minute of hum, a door and 26 pings of two kinds, 8 bits, for \`undunted pings\` | invented, written by the seeded script | as the project | none |
 
-\`2026-05-23-b.png\` is the chart that \`undunted review logs/2026-05-23-b.csv --chart\` draws,
+\`page.png\` is a picture of the page (\`npm run shots:page -- logs/page.png\`),
+\`2026-05-23-b.png\` the chart that \`undunted review logs/2026-05-23-b.csv --chart\` draws,
 \`crackle-tiles.svg\` what \`undunted compare\` draws of the firings with the tiles A1 to C8.
 
 To write them anew, byte for byte: \`npx tsx test/support/demo/generateLogs.ts\`. A test does the

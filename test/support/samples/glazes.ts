@@ -9,14 +9,14 @@ additions: { rutile: 2 }
 
 const ON_BODY = `body: stoneware
 wall: 5
-coat: 0.5
+coat: 0.5 mm
 glazedSides: one
 cracks:
   cracked: true
   spacing: { mean: 6, low: 5, high: 7, counted: along lines }
   pings:
-    - { coat: 0.5, at: 200, plusMinus: 15, kiln: shut }
-    - { coat: 0.8, at: 260, plusMinus: 15, kiln: opened }
+    - { coat: 0.5 mm, at: 200, plusMinus: 15, kiln: shut }
+    - { coat: 0.8 mm, at: 260, plusMinus: 15, kiln: opened }
 `;
 
 /** A glaze with batch, slip, coat and fit, or with none of them. */

@@ -1,5 +1,6 @@
 import { decision } from "../decision.ts";
 import type { Decision } from "../LogReading.ts";
+import { atSingleBlanks } from "./atSingleBlanks.ts";
 import { type CellKind, cellKind, type DecimalMark } from "./cellKind.ts";
 import type { SplitCells } from "./cells.ts";
 import {
@@ -107,7 +108,14 @@ function findBody(
   const like = typed.filter((row) => agreesWith(row.kinds, first));
   const kinds = like.length > 0 ? columnKinds(like.map((row) => row.kinds)) : first;
   if (!kinds.some(isValue)) return null;
-  const kindsAt = (at: number) => split(records[at] ?? "").map((cell) => cellKind(cell, decimal));
+  const isWide = isAtWideBlanks(split);
+  const kindsAt = (at: number) => {
+    const text = records[at] ?? "";
+    const cells = split(text);
+    return (isWide ? atSingleBlanks(text, cells, kinds.length) : cells).map((cell) =>
+      cellKind(cell, decimal),
+    );
+  };
   const agrees = (at: number) => agreesWith(kindsAt(at), kinds);
   const goesOn = (at: number) => agrees(at) || isCutShort(kindsAt(at), kinds);
   for (let at = 0; at < records.length; at++)
@@ -176,7 +184,7 @@ function agreesWith(row: readonly CellKind[], kinds: readonly CellKind[]): boole
     const expected = kinds[c] as CellKind;
     if (kind === "empty" || kind === "missing" || expected === "text") continue;
     // `Coefficients 1.02 0.98` has numbers where the readings are, but a word where the time is.
-    if (kind === "text" && expected === "stamp") return false;
+    if (kind === "text" && (expected === "stamp" || c === 0)) return false;
     if (kind === expected) same++;
     else other++;
   }
@@ -211,7 +219,7 @@ function textRowsAbove(
   split: SplitCells,
 ): readonly TextRow[] {
   const rows: TextRow[] = [];
-  const isAtWideBlanks = split("a  b").length > split("a b").length;
+  const isWide = isAtWideBlanks(split);
   for (let at = body.start - 1; at >= 0 && rows.length < 2; at--) {
     const text = records[at] as string;
     if (text.trim() === "") continue;
@@ -225,10 +233,15 @@ function textRowsAbove(
     rows.push({
       at,
       text,
-      cells: isAtWideBlanks ? atBlanks(text, cells, body.kinds.length) : cells,
+      cells: isWide ? atBlanks(text, cells, body.kinds.length) : cells,
     });
   }
   return rows;
+}
+
+/** Whether cells are cut at wide blanks only. */
+function isAtWideBlanks(split: SplitCells): boolean {
+  return split("a  b").length > split("a b").length;
 }
 
 /** The words of a line that is not cut at wide blanks, when there is one for each column; its cells otherwise. */

@@ -40,9 +40,10 @@ export function looseCommas(
   };
 }
 
-/** Rows without those that only repeat the cells behind another one's time, as ends of scale do. */
+/** Rows without those that repeat another one, or only its cells behind the time, as ends of scale do. */
 function differentRows(rows: readonly (readonly string[])[]): readonly (readonly string[])[] {
-  const seen = new Map(rows.map((row) => [row.slice(1).join(","), row]));
+  const isTimed = (rows[0]?.[0] ?? "").includes(":");
+  const seen = new Map(rows.map((row) => [row.slice(isTimed ? 1 : 0).join(","), row]));
   return [...seen.values()];
 }
 

@@ -1,4 +1,5 @@
 import { parseStamp } from "../time/stamp.ts";
+import { atSingleBlanks } from "./atSingleBlanks.ts";
 import { type DecimalMark, isMissingWord, patientNumber, plainNumber } from "./cellKind.ts";
 import type { SplitCells } from "./cells.ts";
 import {
@@ -68,6 +69,7 @@ export function tableBuilder(form: TableForm): TableBuilder {
     quickRow(stores, { ...form, headerText: layout.headerText }) ?? (() => -1);
   let rows = 0;
   let rejected = 0;
+  const isAtWideBlanks = form.delimiter === "  " && split("a  b").length > 1;
   let otherUnitLine = 0;
   const misfits = misfitWatch();
   // Where no column is written times, rows may have to be counted, those without a reading as well.
@@ -98,7 +100,8 @@ export function tableBuilder(form: TableForm): TableBuilder {
       if (text.trim() === "") return;
       const remark = remarkReason(text, layout);
       if (remark !== null) return leaveOut(text, line, remark);
-      const cells = split(text);
+      const whole = split(text);
+      const cells = isAtWideBlanks ? atSingleBlanks(text, whole, stores.length) : whole;
       const filled = fillRow(stores, cells, { slot: rows & SLOT_MASK, decimal });
       if (filled.fits) misfits.fits();
       else misfits.found(line);

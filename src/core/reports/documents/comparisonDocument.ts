@@ -1,5 +1,7 @@
 import { z } from "zod";
+import { type Alignment, AT_PEAK } from "../../firing/Alignment.ts";
 import type { ComparedFiring, Comparison } from "../../firing/Comparison.ts";
+import { linedUp } from "../../firing/linedUp.ts";
 import type { FiringStudy } from "../../trials/FiringStudy.ts";
 import { cautionsPiece } from "./pieces.ts";
 import { cautionShape, opening } from "./shapes.ts";
@@ -32,6 +34,16 @@ export const comparisonDocumentSchema = z.strictObject({
       warnings: z.int(),
     }),
   ),
+  alignment: z
+    .strictObject({
+      at: z.enum(["peak", "start", "rising", "falling"]),
+      tempC: z.number().nullable(),
+      secondsFromPeak: z
+        .array(z.number().nullable())
+        .describe("hour 0 of each firing; null where its log never comes there"),
+    })
+    .describe("where the firings are laid over each other in charts"),
+  base: z.int().describe("place, from 0, of the firing that the others are held against"),
   study: trialsShape
     .nullable()
     .describe("what differed and what the trial tiles tell; null when it was not looked at"),
@@ -54,7 +66,15 @@ export type ComparisonDocument = z.infer<typeof comparisonDocumentSchema>;
 /** Several firings side by side as their JSON document; Curves are left out. */
 export function comparisonDocument(
   comparison: Comparison,
-  study: FiringStudy | null = null,
+  {
+    study = null,
+    alignment = AT_PEAK,
+    base = 0,
+  }: {
+    readonly study?: FiringStudy | null;
+    readonly alignment?: Alignment;
+    readonly base?: number;
+  } = {},
 ): ComparisonDocument {
   return {
     schemaVersion: 1,
@@ -62,6 +82,14 @@ export function comparisonDocument(
     command: "compare",
     firings: comparison.firings.map(comparedFiringPiece),
     thermocoupleShifts: comparison.thermocoupleShifts.map((shift) => ({ ...shift })),
+    alignment: {
+      at: alignment.at,
+      tempC: "tempC" in alignment ? alignment.tempC : null,
+      secondsFromPeak: comparison.firings.map(
+        (firing) => linedUp(firing, alignment)?.secondsFromPeak ?? null,
+      ),
+    },
+    base,
     study: study && trialsPiece(study),
     cautions: cautionsPiece(onceEach([...comparison.cautions, ...(study?.cautions ?? [])])),
   };

@@ -41,6 +41,8 @@ const batchShape = z.strictObject({
       name: z.string(),
       part: z.enum(["base", "addition"]),
       calcined: z.boolean(),
+      formula: z.string().nullable().describe("ideal mineral it is counted as; null for your own"),
+      lossFraction: number.describe("of the raw material, in the fire"),
       parts: number,
       percentOfBase: number,
       percentOfTotal: number,

@@ -89,6 +89,7 @@ export const pingsDocumentSchema = z.strictObject({
     kinds: z.array(
       z.strictObject({
         count,
+        members: z.array(z.number()).describe("places of these pings in the list, from 0"),
         pitchHz: z.number(),
         pitchFactor: z.number(),
         overFloorDb: z.number(),
@@ -164,7 +165,10 @@ export function pingsDocument(review: PingReview): PingsDocument {
     },
     earliness: review.earliness,
     burst: burst && { ...burst },
-    kinds: { ...review.kinds, kinds: review.kinds.kinds.map((kind) => ({ ...kind })) },
+    kinds: {
+      ...review.kinds,
+      kinds: review.kinds.kinds.map((kind) => ({ ...kind, members: [...kind.members] })),
+    },
     temperatures: temperatures && {
       ...temperatures,
       unloading: temperatures.unloading && { ...temperatures.unloading },

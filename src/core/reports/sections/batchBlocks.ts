@@ -28,7 +28,26 @@ export function batchBlocks(batch: BatchSheet | null, weights: "g" | "oz"): read
           { kind: "sentence", text: "Raw and calcined, by what each loses in the fire:" },
           { kind: "list", items: swaps },
         ] as const)),
+    countedTable(batch),
   ]);
+}
+
+/** What the recipe's materials are taken to be. */
+function countedTable({ rows }: BatchSheet): Block {
+  return {
+    kind: "table",
+    caption: "What each raw material is counted as",
+    columns: [
+      { head: "material", align: "left" },
+      { head: "ideal formula", align: "left" },
+      { head: "fires away", align: "right" },
+    ],
+    rows: rows.map(({ name, formula, lossFraction }): readonly Cell[] => [
+      name,
+      formula ?? "your analysis",
+      `${(100 * lossFraction).toFixed(1)} %`,
+    ]),
+  };
 }
 
 function batchTable(batch: BatchSheet, weights: "g" | "oz"): Block {
@@ -85,6 +104,8 @@ function sumRow(rows: readonly BatchRow[]): BatchRow {
     name: "together",
     part: "base",
     calcined: false,
+    formula: null,
+    lossFraction: 0,
     parts: sum(({ parts }) => parts),
     percentOfBase: sum(({ percentOfBase }) => percentOfBase),
     percentOfTotal: sum(({ percentOfTotal }) => percentOfTotal),

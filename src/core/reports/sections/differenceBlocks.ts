@@ -1,10 +1,10 @@
 import type { FactDifference } from "../../trials/differences.ts";
 import { widestDifferences } from "../../trials/differences.ts";
 import type { FiringInNumbers } from "../../trials/FiringFact.ts";
-import { printDifference, printDuration, printRate, printTemperature } from "../../units/print.ts";
 import type { TemperatureUnit } from "../../units/temperature.ts";
 import type { Block } from "../Block.ts";
 import { section } from "../section.ts";
+import { factLabel, factText } from "./factWords.ts";
 
 /** So many firings are listed by number; of more, those that are named below. */
 const LIST_ALL_UP_TO = 12;
@@ -98,18 +98,6 @@ function apartText({ kind, apart, sigma }: FactDifference, unit: TemperatureUnit
     string,
   ];
   return `${much} ± ${doubt} apart`;
-}
-
-function factText(kind: FactDifference["kind"], value: number, unit: TemperatureUnit): string {
-  if (kind === "rate") return printRate(value, unit);
-  if (kind === "temperature") return printTemperature(value, unit);
-  if (kind === "difference") return printDifference(value, unit).replace("-", "−");
-  return printDuration(value);
-}
-
-/** What a fact is called, its temperatures in the reader's unit. */
-export function factLabel(label: string, unit: TemperatureUnit): string {
-  return label.replace(/\{(\d+)\}/, (_, tempC) => printTemperature(Number(tempC), unit));
 }
 
 function sentence(text: string): Block {

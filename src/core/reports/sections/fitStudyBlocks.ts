@@ -6,10 +6,15 @@ import { chartBlocks } from "../chartBlocks.ts";
 import { section } from "../section.ts";
 import { fewDigits } from "../spreadWords.ts";
 
-/** Fit of each glaze on each clay by their files, beside what cracks and pings say of it. */
+/**
+ * Fit of each glaze on each clay by their files, beside what cracks and pings say of it.
+ *
+ * @param hasCommands Says how the command is given a glaze file; else how the page is.
+ */
 export function fitStudyBlocks(
   study: FitStudy | null,
   chart: ChartPair | undefined,
+  hasCommands: boolean,
 ): readonly Block[] {
   if (study === null) return [];
   const { pairs, leftOut } = study;
@@ -19,7 +24,7 @@ export function fitStudyBlocks(
     ...(pairs.length === 0 ? [] : [pairTable(pairs)]),
     ...boundSentences(pairs),
     ...chartBlocks("Fit by the files of glaze and body, and as the tiles say", chart),
-    ...leftOutBlocks(leftOut),
+    ...leftOutBlocks(leftOut, hasCommands),
   ]);
 }
 
@@ -120,7 +125,7 @@ function boundSentences(pairs: readonly GlazeOnClay[]): readonly Block[] {
   return sentences.flatMap(([kind, text]) => (kinds.has(kind) ? [sentence(text)] : []));
 }
 
-function leftOutBlocks(leftOut: FitStudy["leftOut"]): readonly Block[] {
+function leftOutBlocks(leftOut: FitStudy["leftOut"], hasCommands: boolean): readonly Block[] {
   const reasons = [...new Set(leftOut.map(({ why }) => why))];
   if (reasons.length === 0) return [];
   const noFile = reasons.some((why) => why.startsWith("no glaze file"));
@@ -135,7 +140,9 @@ function leftOutBlocks(leftOut: FitStudy["leftOut"]): readonly Block[] {
     ...(noFile
       ? [
           sentence(
-            "--glaze FILE names a glaze file; one called glaze-NAME.yaml beside the log, NAME as the tiles give it, is found by itself.",
+            hasCommands
+              ? "--glaze FILE names a glaze file; one called glaze-NAME.yaml beside the log, NAME as the tiles give it, is found by itself."
+              : "Drop the file of the glaze beside the logs: it is known by its title, written as the tiles give it, or by being called glaze-NAME.yaml.",
           ),
         ]
       : []),

@@ -1,6 +1,7 @@
-import { LONG_TERM_YEARS, pingExponent } from "../../glaze/delayedCrazing.ts";
+import { LONG_TERM_YEARS } from "../../glaze/delayedCrazing.ts";
 import type { Standing, ThroughPart } from "../../glaze/GlazeFitParts.ts";
 import type { GlazeFit } from "../../glaze/glazeFit.ts";
+import { slowCrackExponent } from "../../pings/slowCrackExponent.ts";
 import { cited } from "../../sources/basedOn.ts";
 import { printTemperature } from "../../units/print.ts";
 import type { TemperatureUnit } from "../../units/temperature.ts";
@@ -217,7 +218,7 @@ function bodyPullBlocks(through: ThroughPart, maySplit: boolean): readonly Block
 const [WEIBULL, GROWTH] = [8, 18];
 
 function laterBlocks({ delayed, crazing }: GlazeFit): readonly Block[] {
-  const fade = (pingExponent(WEIBULL, GROWTH) * 100).toFixed(0);
+  const fade = (slowCrackExponent(WEIBULL, GROWTH) * 100).toFixed(0);
   return [
     {
       kind: "list",

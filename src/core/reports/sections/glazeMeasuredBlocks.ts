@@ -110,5 +110,8 @@ function pingWords({ ping }: MeasuredFit, unit: TemperatureUnit): readonly strin
 
 function twoCoatsWords({ coatsMm, ratio, agree }: TwoCoats): string {
   const [thin, thick] = coatsMm.map(asGiven);
-  return `coats of ${thin} and ${thick} mm: fall to the first ping × root of the coat, ${spreadWords(ratio, "")} of each other (1 when the glaze is the same): ${agree ? "they agree" : "they disagree, so one ping is no matter of fit, or the body shrinks unevenly between them"}`;
+  const verdict = agree
+    ? "they agree"
+    : "they disagree, so one ping is no matter of fit, or the body shrinks unevenly between them";
+  return `check by two coats, ${thin} and ${thick} mm: how far each cools before its first ping, times the root of its coat, is the same for both where fit alone cracks them; here the thinner has ${spreadWords(ratio, "")} times that of the thicker: ${verdict}`;
 }

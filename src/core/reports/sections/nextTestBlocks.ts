@@ -5,18 +5,29 @@ import type { Block, Cell } from "../Block.ts";
 import { capitalised } from "../capitalised.ts";
 import { asGiven, fewDigits } from "../spreadWords.ts";
 
-/** The next tiles, the next firing, why, and what stays open. */
-export function nextTestBlocks(next: NextTest, unit: TemperatureUnit): readonly Block[] {
+/**
+ * The next tiles, the next firing, why, and what stays open.
+ * @param hasCommands Says how the command writes the schedule.
+ */
+export function nextTestBlocks(
+  next: NextTest,
+  unit: TemperatureUnit,
+  hasCommands: boolean,
+): readonly Block[] {
   const { tiles, firing, open } = next;
   return [
     { kind: "heading", text: "Which test next" },
-    ...(firing === null ? [] : firingBlocks(firing, unit)),
+    ...(firing === null ? [] : firingBlocks(firing, unit, hasCommands)),
     ...(tiles === null ? [] : tileBlocks(tiles)),
     { kind: "list", items: open },
   ];
 }
 
-function firingBlocks(firing: NextFiring, unit: TemperatureUnit): readonly Block[] {
+function firingBlocks(
+  firing: NextFiring,
+  unit: TemperatureUnit,
+  hasCommands: boolean,
+): readonly Block[] {
   const change = statementText(
     { topic: firing.kind, statement: firing.change, evidence: firing.evidence },
     unit,
@@ -24,7 +35,7 @@ function firingBlocks(firing: NextFiring, unit: TemperatureUnit): readonly Block
   return [
     sentence(`${change} ${firing.reason}`),
     ...kilnBlocks(firing.onKiln, unit),
-    ...(firing.schedule === null
+    ...(firing.schedule === null || !hasCommands
       ? []
       : [sentence("--next FILE.yaml writes this schedule, for undunted draft to lay out.")]),
   ];

@@ -156,7 +156,7 @@ function ratioText(group: GroupRatio, numbered: (firing: string) => string): str
   const [level, against] = [group.level, group.against].map((each) =>
     levelText(group.factor, each, numbered),
   );
-  const said = `${capitalised(level ?? "")} against ${against}: cracks ${ratio.value.toFixed(2)} times as far apart (${timesText(ratio.low)} to ${timesText(ratio.high)}), ${tiles} tiles against ${tilesAgainst}`;
+  const said = `${capitalised(level ?? "")} against ${against}: cracks ${timesText(ratio.value)} times as far apart (${timesText(ratio.low)} to ${timesText(ratio.high)}), ${tiles} tiles against ${tilesAgainst}`;
   const shared = isShared ? "; something else changed with it, so the ratio belongs to both" : "";
   const tested =
     test === null
@@ -166,7 +166,8 @@ function ratioText(group: GroupRatio, numbered: (firing: string) => string): str
 }
 
 function timesText(times: number): string {
-  return Number.isFinite(times) ? times.toFixed(2) : "without end";
+  if (!Number.isFinite(times)) return "without end";
+  return times >= 0.1 && times < 10 ? times.toFixed(2) : fewDigits(times);
 }
 
 function shareText(share: number): string {

@@ -2,8 +2,10 @@ import { basedOn } from "../../sources/basedOn.ts";
 import type { FiringStudy } from "../../trials/FiringStudy.ts";
 import type { TemperatureUnit } from "../../units/temperature.ts";
 import type { Block, ChartPair } from "../Block.ts";
+import { againstBlocks } from "./againstBlocks.ts";
 import { confoundingBlocks } from "./confoundingBlocks.ts";
-import { differenceBlocks, factLabel } from "./differenceBlocks.ts";
+import { differenceBlocks } from "./differenceBlocks.ts";
+import { factLabel } from "./factWords.ts";
 import { fitStudyBlocks } from "./fitStudyBlocks.ts";
 import { nextTestBlocks } from "./nextTestBlocks.ts";
 import { spacingBlocks } from "./spacingBlocks.ts";
@@ -16,14 +18,24 @@ export interface StudyCharts {
   readonly spacing?: Readonly<Record<string, ChartPair>>;
 }
 
+/** How a study is shown. */
+interface StudyShown {
+  readonly unit: TemperatureUnit;
+  readonly charts: StudyCharts;
+  /** The firing that the others are held against, and the cones reached in words. */
+  readonly against: Parameters<typeof againstBlocks>[1];
+  /** Says which options of the command help on. */
+  readonly hasCommands: boolean;
+}
+
 /** A study of firings and their tiles: differences, confounding, spacing, tiles, next test. */
-export function trialBlocks(
-  study: FiringStudy,
-  unit: TemperatureUnit,
-  charts: StudyCharts,
-): readonly Block[] {
+export function trialBlocks(study: FiringStudy, shown: StudyShown): readonly Block[] {
+  const { unit, charts } = shown;
   const { tiles, confounding, next } = study;
-  const differences = differenceBlocks(study.firings, study.differences, unit);
+  const differences = [
+    ...differenceBlocks(study.firings, study.differences, unit),
+    ...againstBlocks(study.firings, shown.against, unit),
+  ];
   if (tiles.tiles.length === 0)
     return [
       ...differences,
@@ -45,9 +57,9 @@ export function trialBlocks(
           ...confoundingBlocks(confounding, charts.causes, heatFacts(study, unit)),
           ...spacingBlocks(study, charts.spacing ?? {}),
         ]),
-    ...fitStudyBlocks(study.fits, charts.fits),
+    ...fitStudyBlocks(study.fits, charts.fits, shown.hasCommands),
     ...tileTable(tiles, study.firings),
-    ...(next === null ? [] : nextTestBlocks(next, unit)),
+    ...(next === null ? [] : nextTestBlocks(next, unit, shown.hasCommands)),
   ];
 }
 

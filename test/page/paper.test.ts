@@ -1,0 +1,48 @@
+import type { Page } from "playwright-core";
+import { describe, expect, it } from "vitest";
+import { rested } from "./browser.ts";
+import { freshPages } from "./withPage.ts";
+
+const withPage = freshPages();
+
+/** A4 less the margins of the page's own style: 182 by 271 mm at 96 px to the inch. */
+const SHEET_PX = { width: 688, height: 1024 };
+
+async function sheetsOf(page: Page): Promise<number> {
+  const printed = await page.pdf({ format: "A4", preferCSSPageSize: true });
+  return printed.toString("latin1").match(/\/Type \/Page\b/g)?.length ?? 0;
+}
+
+describe("on paper", () => {
+  it("every schedule that comes with the page is a kiln card on one sheet", () =>
+    withPage(async ({ page }) => {
+      const count = await page.locator(".shelf button").count();
+      expect(count).toBeGreaterThan(4);
+      for (let at = 0; at < count; at++) {
+        await page.locator(".shelf button").nth(at).click();
+        await page.waitForSelector(".editor");
+        await page.selectOption("#body", "stoneware cone 6");
+        await rested(page);
+        expect(await sheetsOf(page), await page.inputValue("#title")).toBe(1);
+        await page.getByRole("button", { name: "Take it off the table" }).click();
+        await page.locator(".shelf").waitFor();
+      }
+    }));
+
+  it("a review takes few sheets: no chart is so tall that it leaves half of one empty", () =>
+    withPage(async ({ page }) => {
+      await page.getByRole("tab", { name: "Review" }).click();
+      await page.getByRole("button", { name: /demo firing/ }).click();
+      await page.waitForSelector('#review-report[aria-busy="false"]');
+      expect(await sheetsOf(page)).toBeLessThanOrEqual(10);
+      await page.emulateMedia({ media: "print" });
+      await page.setViewportSize(SHEET_PX);
+      const charts = await page.locator("figure.chart").all();
+      expect(charts.length).toBeGreaterThan(2);
+      for (const chart of charts) {
+        const box = await chart.boundingBox();
+        expect(box?.height).toBeLessThan(SHEET_PX.height / 2);
+        expect(box?.width).toBeLessThanOrEqual(SHEET_PX.width);
+      }
+    }));
+});
