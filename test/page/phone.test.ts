@@ -50,6 +50,23 @@ describe("the empty tables, to who has never seen them", () => {
   });
 });
 
+describe("a comparison on a telephone", () => {
+  it("has every chart with its key in sight, and none to scroll sideways", async () => {
+    const { page, close } = await openPage(browser, PHONE);
+    await page.getByRole("tab", { name: "Compare" }).click();
+    await page.getByRole("button", { name: "Try it with three demo firings" }).click();
+    await page.waitForSelector('#compare-report[aria-busy="false"]');
+    expect(await page.locator("#compare-report figure.chart").count()).toBe(4);
+    expect(
+      await overEdge(page, "#compare-report figure.chart :is(.stage, .panels)"),
+    ).toBeLessThanOrEqual(0);
+    const names = page.locator("#compare-report .stage text");
+    for (const name of ["the Wren", "expected by files", "crack spacing, 12 tiles"])
+      await expect.poll(() => names.filter({ hasText: name }).count()).toBeGreaterThan(0);
+    await close();
+  });
+});
+
 describe("the record form on a telephone", () => {
   it("has every field in sight from side to side, and room for long words", async () => {
     const { page, close } = await openPage(browser, PHONE);

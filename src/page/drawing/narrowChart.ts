@@ -1,11 +1,12 @@
 import type { TopLevelSpec } from "vega-lite";
-import { textWidth, wrappedToWidth } from "../../core/charts/textWidth.ts";
-import { type AxisRead, type ChartRead, chartRead, type LayerRead, type Row } from "./ChartRead.ts";
+import { wrappedToWidth } from "../../core/charts/textWidth.ts";
+import { type AxisRead, type ChartRead, chartRead, type LayerRead } from "./ChartRead.ts";
+import { freeWords } from "./freeWords.ts";
 import { besideToBelow, type MovedWords } from "./narrowWords.ts";
 import { ticksWithRoom } from "./ticksWithRoom.ts";
 
 /** Width of the plot on a telephone [px]: with its axis it fills a screen of 390. */
-const PLOT_WIDTH = 296;
+const PLOT_WIDTH = 290;
 
 /** Room around a drawing on a telephone [px]. */
 const PADDING = 8;
@@ -24,7 +25,13 @@ const TITLE_SIZE = 18;
 export function narrowChart(spec: TopLevelSpec): TopLevelSpec {
   const chart = chartRead(spec);
   const moved = besideToBelow(chart);
-  const layer = chart.layer.map((each) => narrowLayer(each, chart, moved));
+  const wordsX = freeWords(chart, { width: PLOT_WIDTH, height: moved.height });
+  const fontSize = chart.config.axis.labelFontSize;
+  const layer = chart.layer.flatMap((each) => {
+    const isLong = each.data.values.some((row) => wordsX(row, each) !== null);
+    const rim = isLong && each.mark.stroke === undefined ? [rimOf(each, chart)] : [];
+    return [...rim, each].map((one) => narrowLayer(one, { moved, wordsX, fontSize }));
+  });
   const narrow: ChartRead = {
     ...chart,
     title: narrowTitle(chart),
@@ -32,9 +39,21 @@ export function narrowChart(spec: TopLevelSpec): TopLevelSpec {
     width: PLOT_WIDTH,
     height: moved.height,
     layer,
-    config: { ...chart.config, title: { ...chart.config.title, fontSize: TITLE_SIZE } },
+    config: { ...chart.config, title: { ...chart.config.title, ...titleLook(chart) } },
   };
   return narrow as unknown as TopLevelSpec;
+}
+
+/** A title begins over the labels of the vertical axis, or over the plot where there are none. */
+function titleLook({ layer, config }: ChartRead) {
+  const hasLabels = layer[0]?.encoding.y.axis.values.length !== 0;
+  return { fontSize: TITLE_SIZE, dx: hasLabels ? config.title.dx : 0 };
+}
+
+/** The rim of words that may have to lie over a curve. */
+function rimOf(layer: LayerRead, { background }: ChartRead): LayerRead {
+  const rim = { stroke: background, strokeWidth: 4, color: background };
+  return { ...layer, mark: { ...layer.mark, ...rim } };
 }
 
 function narrowTitle({ title, config }: ChartRead): ChartRead["title"] {
@@ -47,11 +66,22 @@ function narrowTitle({ title, config }: ChartRead): ChartRead["title"] {
   };
 }
 
-function narrowLayer(layer: LayerRead, chart: ChartRead, moved: MovedWords): LayerRead {
+function narrowLayer(
+  layer: LayerRead,
+  given: {
+    readonly moved: MovedWords;
+    readonly wordsX: ReturnType<typeof freeWords>;
+    readonly fontSize: number;
+  },
+): LayerRead {
+  const { moved, wordsX, fontSize } = given;
   const { x, y } = layer.encoding;
   const values = layer.data.values.map((row) => {
     const place = moved.placeOf(row, layer);
-    if (place === null) return insideRow(row, layer);
+    if (place === null) {
+      const free = wordsX(row, layer);
+      return free === null ? row : { ...row, [x.field]: valueAt(x, free / PLOT_WIDTH) };
+    }
     return {
       ...row,
       [x.field]: valueAt(x, place.x / PLOT_WIDTH),
@@ -63,7 +93,7 @@ function narrowLayer(layer: LayerRead, chart: ChartRead, moved: MovedWords): Lay
     data: { values },
     encoding: {
       ...layer.encoding,
-      x: ticksWithRoom(x, PLOT_WIDTH, chart.config.axis.labelFontSize),
+      x: ticksWithRoom(x, PLOT_WIDTH, fontSize),
     },
   };
 }
@@ -71,15 +101,4 @@ function narrowLayer(layer: LayerRead, chart: ChartRead, moved: MovedWords): Lay
 function valueAt({ scale }: AxisRead, share: number): number {
   const [low, high] = scale.domain;
   return low + share * (high - low);
-}
-
-/** Words in the plot that would reach over its right edge end there. */
-function insideRow(row: Row, { mark, encoding }: LayerRead): Row {
-  const { x, text } = encoding;
-  if (mark.type !== "text" || text === undefined || mark.align === "right") return row;
-  const [low, high] = x.scale.domain;
-  const width = textWidth(String(row[text.field]), mark.fontSize ?? 11);
-  const reach = mark.align === "center" ? width / 2 : width;
-  const most = low + (1 - reach / PLOT_WIDTH) * (high - low);
-  return { ...row, [x.field]: Math.min(Number(row[x.field]), most) };
 }
