@@ -219,6 +219,7 @@ Exit codes: 0 fine, 1 it ran and the answer is no (a warning, a cone not reached
             "mix",
           ]),
         )
+        .option("--clipped", "count even where most pings are louder than was recorded")
         .optionsGroup("Found from the recording, or usual, unless you say:")
         .option("--threshold <decibels>", "how far a ping stands out of the quiet: 12dB")
         .option("--attack <decibels>", "how far a ping jumps up at once: 7dB")

@@ -46,6 +46,23 @@ describe("undunted pings", () => {
     expect(document.temperatures.channel).toBe("kiln_C");
   });
 
+  it("refuses a recording in which most pings reach full scale, and counts them when told to", () => {
+    const sound = silence(20, RATE);
+    addHiss(sound, 0.005, 5);
+    const loud = { count: 12, fromSeconds: 2, toSeconds: 18, apartSeconds: 1, seed: 4 };
+    addClicks(sound, RATE, clicksAt({ ...loud, peak: 6, pitchesHz: [1000, 2500] }));
+    const cut = sound.map((value) => Math.max(-1, Math.min(1, value)));
+    const file = fileWith("loud.wav", waveFile([cut], { sampleRateHz: RATE }));
+    const refused = undunted(["pings", file]);
+    expect(refused.exit).toBe(2);
+    expect(refused.err).toContain("pings/clipped");
+    expect(refused.err).toMatch(/12 of 12 pings reach full scale/);
+    const counted = undunted(["pings", file, "--clipped"]);
+    expect(counted.exit).toBe(0);
+    expect(counted.out).toContain("12 pings or more");
+    expect(counted.out.replaceAll(/\s+/g, " ")).toContain("their loudness is a lower bound");
+  });
+
   it("gives no temperature to what was heard after the record's unloading", () => {
     const { exit, out } = undunted([
       "pings",

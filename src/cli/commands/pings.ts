@@ -1,6 +1,7 @@
 import { pingsCharts } from "../../core/charts/pingsCharts.ts";
 import { reviewPicture } from "../../core/charts/reviewPicture.ts";
 import { hasWarning } from "../../core/findings/ordered.ts";
+import { clippedProblem } from "../../core/pings/clippedProblem.ts";
 import { reviewPings } from "../../core/pings/reviewPings.ts";
 import { pingsDocument } from "../../core/reports/documents/pingsDocument.ts";
 import { pingsHtml } from "../../core/reports/pingsHtml.ts";
@@ -22,6 +23,7 @@ import { type RecordingStartOptions, recordingStart } from "../recordingStart.ts
 
 interface PingsOptions extends CommonOptions, PingSettingOptions, RecordingStartOptions {
   readonly channel?: "left" | "right" | "mix";
+  readonly clipped?: boolean;
 }
 
 /** `undunted pings RECORDING`: clicks in a recording made beside cooling ware or through the kiln wall. */
@@ -41,6 +43,8 @@ export async function run(path: string, options: PingsOptions): Promise<number> 
   });
   if (!read.ok) return refuse(read.problems, options);
   const { sound, heard } = read.value;
+  const clipped = options.clipped ? null : clippedProblem(heard.pings, path);
+  if (clipped !== null) return refuse([clipped], options);
   const { started, log, notes } = start.value;
   const review = reviewPings({
     sound: { ...sound, notes: [...sound.notes, ...notes] },
