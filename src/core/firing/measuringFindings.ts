@@ -115,7 +115,7 @@ function rejectedRows(facts: FiringFacts): readonly Finding[] {
     {
       topic: "rows left out",
       severity: share > 0.05 ? "caution" : "note",
-      statement: "{rejected} of {rows} rows of the log gave no reading and were left out.",
+      statement: `{rejected} of {rows} rows of the log gave no reading and ${count === 1 ? "was" : "were"} left out.`,
       evidence: [
         { name: "rejected", value: count, kind: "count" },
         { name: "rows", value: rows.total, kind: "count" },

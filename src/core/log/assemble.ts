@@ -146,7 +146,7 @@ function coarseFaults(seconds: Float64Array, step: number): readonly LogFault[] 
       fromSeconds: 0,
       toSeconds: seconds[seconds.length - 1] as number,
       count: seconds.length,
-      what: `There is one reading in ${Math.round(step / 60)} min, so the fastest rates are rough and short turns are not seen.`,
+      what: `There is one reading in ${Number((step / 60).toFixed(1))} min, so the fastest rates are rough and short turns are not seen.`,
     },
   ];
 }

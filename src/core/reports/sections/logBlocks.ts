@@ -38,8 +38,12 @@ export function rowsSentence(reading: LogReading): string {
   return `${reading.name}: ${accepted} of ${total} rows gave readings, ${left}. One reading every ${intervalText(reading.intervalSeconds)}.`;
 }
 
+/** A sampling step, to the second below ten minutes: 90 s are not 2 min. */
 function intervalText(seconds: number): string {
-  return seconds < 10 ? `${Number(seconds.toPrecision(2))} s` : printDuration(seconds);
+  if (seconds < 10) return `${Number(seconds.toPrecision(2))} s`;
+  const whole = Math.round(seconds);
+  if (whole >= 600 || whole % 60 === 0) return printDuration(seconds);
+  return whole < 120 ? `${whole} s` : `${Math.floor(whole / 60)} min ${whole % 60} s`;
 }
 
 function decisionFact(decision: Decision): { readonly label: string; readonly text: string } {
