@@ -2,41 +2,17 @@ import { copyFileSync, cpSync, mkdirSync, readFileSync, writeFileSync } from "no
 import { join } from "node:path";
 import { gzipSync } from "node:zlib";
 import axe from "axe-core";
-import type { Browser, Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import type { Page } from "playwright-core";
+import { describe, expect, it } from "vitest";
 import { packedLog, unpackedLog } from "../../src/page/packedLog.ts";
 import { emptyFolder, undunted } from "../support/undunted.ts";
-import {
-  fileOf,
-  layShipped,
-  type OpenedPage,
-  openPage,
-  ready,
-  saved,
-  startBrowser,
-} from "./browser.ts";
+import { fileOf, layShipped, ready, saved } from "./browser.ts";
+import { freshTables } from "./withPage.ts";
 
 const LOGS = join(import.meta.dirname, "../../logs");
 const DEMO = ["2026-02-21-b", "2026-03-14-b", "2026-04-11-a"];
 
-let browser: Browser;
-beforeAll(async () => {
-  browser = await startBrowser();
-});
-afterAll(async () => browser.close());
-
-async function withPage(
-  act: (opened: OpenedPage) => Promise<void>,
-  options: Parameters<typeof openPage>[1] = {},
-): Promise<void> {
-  const opened = await openPage(browser, { reducedMotion: "reduce", ...options });
-  await opened.page.getByRole("tab", { name: "Compare" }).click();
-  await act(opened);
-  expect(opened.complaints).toEqual([]);
-  const asked = opened.requests.filter((url) => !/^(?:blob|data):/.test(url));
-  expect(new Set(asked).size).toBe(1);
-  await opened.close();
-}
+const withPage = freshTables("Compare");
 
 async function lay(page: Page, files: Parameters<Page["setInputFiles"]>[1]): Promise<void> {
   await page.setInputFiles("#compare-files", files);

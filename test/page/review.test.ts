@@ -1,33 +1,17 @@
 import { cpSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import { join } from "node:path";
-import type { Browser, Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import type { Page } from "playwright-core";
+import { describe, expect, it } from "vitest";
 import { emptyFolder, undunted } from "../support/undunted.ts";
-import { fileOf, type OpenedPage, openPage, ready, saved, startBrowser } from "./browser.ts";
+import { fileOf, ready, saved } from "./browser.ts";
+import { freshTables } from "./withPage.ts";
 
 const ROOT = join(import.meta.dirname, "../..");
 const LOGS = join(ROOT, "logs");
 const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 
-let browser: Browser;
-beforeAll(async () => {
-  browser = await startBrowser();
-});
-afterAll(async () => browser.close());
-
-async function withPage(
-  act: (opened: OpenedPage) => Promise<void>,
-  options: Parameters<typeof openPage>[1] = {},
-): Promise<void> {
-  const opened = await openPage(browser, { reducedMotion: "reduce", ...options });
-  await opened.page.getByRole("tab", { name: "Review" }).click();
-  await act(opened);
-  expect(opened.complaints).toEqual([]);
-  const asked = opened.requests.filter((url) => !/^(?:blob|data):/.test(url));
-  expect(new Set(asked).size).toBe(1);
-  await opened.close();
-}
+const withPage = freshTables("Review");
 
 /** Lays files on the table and waits until they are read. */
 async function lay(page: Page, ...files: Parameters<Page["setInputFiles"]>[1][]): Promise<void> {

@@ -2,8 +2,13 @@ import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, expect } from "vitest";
 import { type OpenedPage, openPage, startBrowser } from "./browser.ts";
 
+type PageOptions = NonNullable<Parameters<typeof openPage>[1]>;
+
 /** Runs something on the page in a fresh window; it must not complain of anything. */
-type WithPage = (act: (opened: OpenedPage) => Promise<void>) => Promise<void>;
+type WithPage = (
+  act: (opened: OpenedPage) => Promise<void>,
+  options?: PageOptions,
+) => Promise<void>;
 
 /** One browser for the tests of a file, closed after the last, and a fresh window for each. */
 export function freshPages(): WithPage {
@@ -12,10 +17,25 @@ export function freshPages(): WithPage {
     browser = await startBrowser();
   });
   afterAll(async () => browser.close());
-  return async (act) => {
-    const opened = await openPage(browser);
+  return async (act, options) => {
+    const opened = await openPage(browser, options);
     await act(opened);
     expect(opened.complaints).toEqual([]);
     await opened.close();
   };
+}
+
+/** The same on one table, without motion; nothing but the page itself may be asked for. */
+export function freshTables(name: "Review" | "Compare"): WithPage {
+  const withPage = freshPages();
+  return (act, options = {}) =>
+    withPage(
+      async (opened) => {
+        await opened.page.getByRole("tab", { name }).click();
+        await act(opened);
+        const asked = opened.requests.filter((url) => !/^(?:blob|data):/.test(url));
+        expect(new Set(asked).size).toBe(1);
+      },
+      { reducedMotion: "reduce", ...options },
+    );
 }

@@ -1,11 +1,9 @@
-import { basename } from "node:path";
 import { comparisonChart, studyCharts } from "../../core/charts/chartsOf.ts";
 import { reviewPicture } from "../../core/charts/reviewPicture.ts";
 import { hiddenEscaped } from "../../core/document/hiddenEscaped.ts";
-import { type Alignment, AT_PEAK } from "../../core/firing/Alignment.ts";
+import type { Alignment } from "../../core/firing/Alignment.ts";
 import type { Comparison } from "../../core/firing/Comparison.ts";
 import { type ComparisonPart, compareParts } from "../../core/firing/compareFirings.ts";
-import { parseAlignment } from "../../core/firing/parseAlignment.ts";
 import { failed, ok, type Problem, type Result } from "../../core/problem.ts";
 import { comparisonHtml } from "../../core/reports/comparisonHtml.ts";
 import { comparisonText } from "../../core/reports/comparisonText.ts";
@@ -14,61 +12,33 @@ import type { FiringStudy } from "../../core/trials/FiringStudy.ts";
 import { nextSchedule } from "../../core/trials/nextSchedule.ts";
 import type { PlannedFiring } from "../../core/trials/PlannedFiring.ts";
 import { studyFirings } from "../../core/trials/studyFirings.ts";
-import { logPaths } from "../../node/logPaths.ts";
 import { writeOutput } from "../../node/writeOutput.ts";
+import { baseOf, type CompareOptions, compareAsked, MOST_STUDIED } from "../compareAsked.ts";
 import {
   answer,
   answerJson,
   answerJsonLine,
-  type CommonOptions,
   EXIT,
   paintFor,
   refuse,
   say,
 } from "../conversation.ts";
-import type { LogOutcome, LogTask } from "../logWork.ts";
-import { manyLogs, workersFrom } from "../manyLogs.ts";
+import type { LogOutcome } from "../logWork.ts";
+import { manyLogs } from "../manyLogs.ts";
 import { namedWare } from "../namedWare.ts";
-import { type LogCommandOptions, logOptionsFrom } from "../options.ts";
 import { type OwnKiln, ownKiln } from "../ownKiln.ts";
 import { drawn, writePictures } from "../pictures.ts";
 import { tellLogs } from "../tellLogs.ts";
 
-interface CompareOptions extends CommonOptions, LogCommandOptions {
-  readonly workers?: string;
-  readonly next?: string;
-  readonly kiln?: readonly string[];
-  readonly glaze?: readonly string[];
-  readonly align?: string;
-  readonly base?: string;
-}
-
 /** Electricity is not asked for here. */
 const UNTOLD = { powerWatt: null, tariffPerKWh: null };
-
-/** Most firings whose trials and differences are studied together. */
-const MOST_STUDIED = 200;
-
-interface Asked {
-  readonly paths: readonly string[];
-  readonly task: LogTask;
-  readonly workers: number | null;
-  readonly shown: Shown;
-}
-
-/** How the firings are laid beside each other. */
-interface Shown {
-  readonly alignment: Alignment;
-  /** Path of the log that the others are held against; null for the first. */
-  readonly base: string | null;
-}
 
 /**
  * `undunted compare LOG…`: several firings and their trials side by side, and the test to do next.
  * One broken log does not stop the rest.
  */
 export async function run(given: readonly string[], options: CompareOptions): Promise<number> {
-  const asked = await askedOf(given, options);
+  const asked = await compareAsked(given, options);
   if (!asked.ok) return refuse(asked.problems, options);
   const { paths, task, workers } = asked.value;
   const known = options.kiln === undefined ? ok(undefined) : await ownKiln(options.kiln, UNTOLD);
@@ -130,67 +100,6 @@ async function studied(
       ...(known && { known: { kiln: known.kiln, offsetK: known.offset?.offsetK ?? 0 } }),
     }),
   );
-}
-
-async function askedOf(given: readonly string[], options: CompareOptions): Promise<Result<Asked>> {
-  const logOptions = logOptionsFrom(options);
-  const workers = workersFrom(options.workers);
-  const files = await logPaths(given);
-  const lines = linesAlone(options);
-  const alignment = alignmentFrom(options);
-  if (!logOptions.ok || !workers.ok || !files.ok || !lines.ok || !alignment.ok)
-    return failed(
-      ...[logOptions, workers, files, lines, alignment].flatMap((part) =>
-        part.ok ? [] : part.problems,
-      ),
-    );
-  for (const remark of files.value.remarks) say(remark, options);
-  const { paths } = files.value;
-  const isStudied = !options.jsonLines && paths.length <= MOST_STUDIED;
-  if (!options.jsonLines && !isStudied)
-    say(
-      `trial tiles and what differed are studied for at most ${MOST_STUDIED} logs; of these ${paths.length} only the table is shown`,
-      options,
-    );
-  return ok({
-    paths,
-    task: { kind: "compare", logOptions: logOptions.value, isStudied },
-    workers: workers.value,
-    shown: { alignment: alignment.value, base: options.base ?? null },
-  });
-}
-
-function linesAlone(options: CompareOptions): Result<null> {
-  const beside = (["json", "html", "chart", "align", "base", "glaze", "kiln"] as const).find(
-    (name) => options[name] !== undefined,
-  );
-  if (!options.jsonLines || beside === undefined) return ok(null);
-  return failed({
-    code: "command/contradiction",
-    where: "command line",
-    what: `both --json-lines and --${beside} are given`,
-    expected: "one of them: lines of JSON are the whole answer",
-    fix: "drop one",
-  });
-}
-
-function alignmentFrom({ align, unit = "C" }: CompareOptions): Result<Alignment> {
-  return align === undefined ? ok(AT_PEAK) : parseAlignment(align, { unit, where: "--align" });
-}
-
-/** Place of the log that was named, by its path or its file name. */
-function baseOf(named: string | null, paths: readonly string[]): Result<number> {
-  if (named === null) return ok(0);
-  const path = paths.indexOf(named);
-  const at = path >= 0 ? path : paths.findIndex((each) => basename(each) === basename(named));
-  if (at >= 0) return ok(at);
-  return failed({
-    code: "command/no-such-base",
-    where: "--base",
-    what: `${named} is not among the logs that were read`,
-    expected: "one of the logs that are compared",
-    fix: `name one of them: ${paths.slice(0, 5).join(", ")}`,
-  });
 }
 
 /** What the closing line needs of a firing whose own line is written: nothing of its Curve. */

@@ -9,7 +9,7 @@ export function hasHidden(text: string): boolean {
 }
 
 /**
- * A JSON document, or the double-quoted parts of a YAML one, with hidden characters as `\uXXXX`: it
+ * A JSON document, or the double-quoted parts of a YAML one, with hidden characters as `\u202e`: it
  * says the same to every reader of documents, and can be shown in any terminal.
  */
 export function hiddenEscaped(text: string): string {

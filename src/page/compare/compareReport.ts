@@ -1,10 +1,10 @@
 import { html, nothing, type TemplateResult } from "lit-html";
 import type { TopLevelSpec } from "vega-lite";
-import type { Block } from "../../core/reports/Block.ts";
 import type { TemperatureUnit } from "../../core/units/temperature.ts";
 import type { Bench } from "../bench/store.ts";
 import { narrowChart } from "../drawing/narrowChart.ts";
 import { type BlockCharts, blockList } from "../parts/blockList.ts";
+import { blockSections } from "../parts/blockSections.ts";
 import { download } from "../parts/download.ts";
 import { remembered } from "../parts/remembered.ts";
 import type { CompareAnswer } from "../worker/CompareAnswer.ts";
@@ -21,7 +21,7 @@ const NEXT = "Which test next";
 export function compareReport(bench: Bench, answer: CompareAnswer): TemplateResult {
   const { work, dark, narrow } = bench.state();
   const charts = chartsOf(answer, work.unit, dark, narrow);
-  const sections = sectionsOf(answer.blocks[work.unit]);
+  const sections = blockSections(answer.blocks[work.unit]);
   const json = () => download("comparison.json", `${answer.json}\n`, "application/json");
   const { parts } = bench.state().compare;
   const isWhole = parts >= sections.length;
@@ -43,19 +43,6 @@ export function compareReport(bench: Bench, answer: CompareAnswer): TemplateResu
     }
   </div>`;
 }
-
-interface Section {
-  readonly heading: string | null;
-  readonly blocks: readonly Block[];
-}
-
-const sectionsOf = remembered((blocks: readonly Block[]): readonly Section[] => {
-  const sections: { heading: string | null; blocks: Block[] }[] = [{ heading: null, blocks: [] }];
-  for (const block of blocks)
-    if (block.kind === "heading") sections.push({ heading: block.text, blocks: [block] });
-    else sections.at(-1)?.blocks.push(block);
-  return sections;
-});
 
 type ShownChart = BlockCharts extends ReadonlyMap<infer Name, infer Shown> ? [Name, Shown] : never;
 

@@ -5,6 +5,7 @@ import type { Block } from "../../core/reports/Block.ts";
 import type { TemperatureUnit } from "../../core/units/temperature.ts";
 import type { Bench } from "../bench/store.ts";
 import { blockList } from "../parts/blockList.ts";
+import { type BlockSection, blockSections } from "../parts/blockSections.ts";
 import type { ChartSpecs } from "../parts/chart.ts";
 import { download } from "../parts/download.ts";
 import { remembered } from "../parts/remembered.ts";
@@ -32,11 +33,11 @@ export function reviewReport(bench: Bench, answer: ReviewAnswer): TemplateResult
   const json = () =>
     download(`${stemOf(log?.name ?? "firing")}.json`, `${answer.json}\n`, "application/json");
   const { parts } = bench.state().review;
-  const [head, findings, ...rest] = sectionsOf(answer.blocks[unit]);
+  const [head, findings, ...rest] = blockSections(answer.blocks[unit]);
   const cracks = rest.filter(({ heading }) => heading === CRACKS);
   const others = rest.filter(({ heading }) => heading !== CRACKS);
   const reading = others.findIndex(({ heading }) => heading === READING);
-  const each = (sections: readonly Section[], from: number) =>
+  const each = (sections: readonly BlockSection[], from: number) =>
     repeat(
       sections.filter((_, at) => from + at < parts),
       ({ heading }) => heading,
@@ -62,21 +63,8 @@ export function reviewReport(bench: Bench, answer: ReviewAnswer): TemplateResult
   </div>`;
 }
 
-interface Section {
-  readonly heading: string | null;
-  readonly blocks: readonly Block[];
-}
-
-const sectionsOf = remembered((blocks: readonly Block[]): readonly Section[] => {
-  const sections: { heading: string | null; blocks: Block[] }[] = [{ heading: null, blocks: [] }];
-  for (const block of blocks)
-    if (block.kind === "heading") sections.push({ heading: block.text, blocks: [block] });
-    else sections.at(-1)?.blocks.push(block);
-  return sections;
-});
-
 interface Place {
-  readonly section: Section;
+  readonly section: BlockSection;
   readonly charts: ReadonlyMap<string, ChartSpecs>;
 }
 

@@ -6,10 +6,10 @@ import type { FiringReview } from "../../../src/core/firing/FiringReview.ts";
 import { parseRecord } from "../../../src/core/firing/record.ts";
 import { type FiringInput, reviewFiring } from "../../../src/core/firing/reviewFiring.ts";
 import { problemText } from "../../../src/core/problem.ts";
-import type { Schedule } from "../../../src/core/schedule/Schedule.ts";
 import { shownC, type WrongType } from "../../../src/core/thermocouple/readAs.ts";
 import { corners, sampled } from "../../support/curves.ts";
 import { firing, readingOf } from "../../support/firings.ts";
+import { PLAN } from "../../support/samples/plan.ts";
 
 function record(lines: string) {
   const parsed = parseRecord(`formatVersion: 1\ntitle: Tiles\n${lines}`, "firing.yaml");
@@ -43,21 +43,6 @@ function misread(curve: Curve, wrong: Omit<WrongType, "coldJunctionC">): Curve {
     curve.tempsC.map((tempC) => shownC(tempC, { ...wrong, coldJunctionC: 25 }) as number),
   );
 }
-
-const PLAN: Schedule = {
-  title: "the plan",
-  unit: "C",
-  cone: "5",
-  series: "self-supporting",
-  startC: 20,
-  segments: [
-    { toC: 1080, rateCPerHour: 1060 / 6, holdSeconds: 0, why: null },
-    { toC: 1190, rateCPerHour: 55, holdSeconds: 0, why: null },
-    { toC: 60, rateCPerHour: "full", holdSeconds: 0, why: null },
-  ],
-  ware: { thickestMm: null, widestMm: null, state: null, crackle: true },
-  notes: null,
-};
 
 describe("a wrong thermocouple type", () => {
   const real = firing({});
