@@ -12,7 +12,7 @@ ware: { thickest: 16, widest: 380, state: damp }
 segments:
   - { to: 1080, rate: 250 }
   - { to: 1150, rate: 180, hold: 90 min }
-  - { to: 100, rate: full }
+  - { to: 100, rate: free }
 `;
 
 const NEW = "draft --new --cone 5 --body stoneware --wall 6 --base 12 --width 150mm".split(" ");

@@ -80,7 +80,7 @@ describe("peak of a plain ramp at 60 °C/h", () => {
 describe("natural cooling of the reference kiln", () => {
   it("takes about twice the 13 h from 1040 to 49 °C that were logged for a light bisque (a potter, 2008)", () => {
     const { timeline } = expandSchedule(
-      schedule({ startC: 1040, segments: [segment(49, "full")] }),
+      schedule({ startC: 1040, segments: [segment(49, "free")] }),
     );
     const hours = (timeline[0]?.endSeconds as number) / 3600;
     // A loaded 180 L kiln holds more than a light load: longer, by a factor of two and a half at most.

@@ -12,7 +12,7 @@ export function valued<T>(result: Result<T>): T {
 /** A segment; its rate signed in °C/h, its hold in minutes. */
 export function segment(
   toC: number,
-  rateCPerHour: number | "full",
+  rateCPerHour: number | "free",
   holdMinutes: number = 0,
 ): Segment {
   return { toC, rateCPerHour, holdSeconds: holdMinutes * 60, why: null };
@@ -45,7 +45,7 @@ export const anySchedule: fc.Arbitrary<Schedule> = fc
     steps: fc.array(
       fc.record({
         to: fc.integer({ min: 100, max: 1390 }),
-        rate: fc.oneof(fc.constant("full" as const), fc.integer({ min: 1, max: 1500 })),
+        rate: fc.oneof(fc.constant("free" as const), fc.integer({ min: 1, max: 1500 })),
         holdSeconds: fc.integer({ min: 0, max: 36_000 }),
         why: fc.option(fc.string({ maxLength: 40 })),
       }),
@@ -64,7 +64,7 @@ export const anySchedule: fc.Arbitrary<Schedule> = fc
     let from = made.start;
     for (const { to, rate, holdSeconds, why } of made.steps) {
       if (to === from) continue;
-      const signed = rate === "full" ? rate : ((to > from ? 1 : -1) * rate) / size;
+      const signed = rate === "free" ? rate : ((to > from ? 1 : -1) * rate) / size;
       segments.push({ toC: tempC(to), rateCPerHour: signed, holdSeconds, why });
       from = to;
     }

@@ -7,7 +7,7 @@ import { type KilnRates, type KilnState, stateAfter, twoNodeRates } from "./twoN
 export interface AskedSegment {
   readonly toC: number;
   /** Signed [°C/h], or as fast as the kiln heats, or as it falls by itself. */
-  readonly rateCPerHour: number | "full";
+  readonly rateCPerHour: number | "free";
   readonly holdSeconds: number;
 }
 
@@ -21,9 +21,9 @@ export interface PredictedSegment {
   /** When the ramp is done, before its hold. */
   readonly rampEndSeconds: number;
   readonly endSeconds: number;
-  /** Signed [°C/h]; the kiln's own rate where `full` was asked. */
+  /** Signed [°C/h]; the kiln's own rate where `free` was asked. */
   readonly meanCPerHour: number;
-  /** Longer than the programme says [s]; 0 on a `full` ramp. */
+  /** Longer than the programme says [s]; 0 on a `free` ramp. */
   readonly behindSeconds: number;
   /** Where the kiln first could not follow [°C]; null where it could. */
   readonly behindFromC: number | null;
@@ -166,7 +166,7 @@ function fireSegment(run: Run, given: Segmented): PredictedSegment | null {
     const needed = towards(asked.toC, wantedKPerSecond)(before);
     if (Math.abs(went) < STALLED_CPERHOUR / 3600 && Math.abs(needed) > Math.abs(went) * 1.5)
       return null;
-    if (asked.rateCPerHour !== "full" && Math.abs(went) < Math.abs(needed) * (1 - BEHIND_SHARE))
+    if (asked.rateCPerHour !== "free" && Math.abs(went) < Math.abs(needed) * (1 - BEHIND_SHARE))
       behindFromC ??= before;
   }
   const rampEndSeconds = run.seconds;
@@ -177,7 +177,7 @@ function fireSegment(run: Run, given: Segmented): PredictedSegment | null {
     step(run, given, towards(asked.toC, Number.POSITIVE_INFINITY));
   keep(run);
   const plannedSeconds =
-    asked.rateCPerHour === "full" ? rampSeconds : (asked.toC - fromC) / wantedKPerSecond;
+    asked.rateCPerHour === "free" ? rampSeconds : (asked.toC - fromC) / wantedKPerSecond;
   const late = rampSeconds - plannedSeconds;
   const behind = behindFromC !== null && late > BEHIND_SHARE * plannedSeconds;
   return {
@@ -195,9 +195,9 @@ function fireSegment(run: Run, given: Segmented): PredictedSegment | null {
   };
 }
 
-/** Signed [K/s]; without end where `full` is asked. */
+/** Signed [K/s]; without end where `free` is asked. */
 function wantedRate({ toC, rateCPerHour }: AskedSegment, rising: boolean): number {
-  if (rateCPerHour === "full") return rising ? Number.POSITIVE_INFINITY : Number.NEGATIVE_INFINITY;
+  if (rateCPerHour === "free") return rising ? Number.POSITIVE_INFINITY : Number.NEGATIVE_INFINITY;
   if (rising !== rateCPerHour > 0)
     throw new RangeError(`predictFiring: ${rateCPerHour} °C/h does not lead to ${toC} °C`);
   return rateCPerHour / 3600;

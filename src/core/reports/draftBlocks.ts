@@ -165,7 +165,7 @@ function timelineTable(timeline: readonly TimelineRow[], when: When): Block {
 function rateText(row: TimelineRow, unit: TemperatureUnit): string {
   if (row.kind === "hold") return "hold";
   return row.assumedRate
-    ? `full, about ${printRate(row.rateCPerHour, unit)}`
+    ? `free, about ${printRate(row.rateCPerHour, unit)}`
     : printTravel(row.rateCPerHour, unit);
 }
 

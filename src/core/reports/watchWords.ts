@@ -155,8 +155,9 @@ function doingText(plan: PlanStanding, unit: TemperatureUnit): string {
   const to = printTemperature(plan.toC, unit);
   if (plan.doing === "holding") return `hold at ${to}, ${printDuration(plan.leftSeconds)} left`;
   const way = plan.doing === "climbing" ? "up" : "down";
-  const rate = plan.asked === "full" ? "at full" : `at ${printRate(plan.asked, unit)}`;
-  return `${way} to ${to} ${plan.asked === "full" && way === "down" ? "by itself" : rate}`;
+  const rate =
+    plan.asked === "free" ? "as fast as the kiln goes" : `at ${printRate(plan.asked, unit)}`;
+  return `${way} to ${to} ${plan.asked === "free" && way === "down" ? "by itself" : rate}`;
 }
 
 function coolingFacts(

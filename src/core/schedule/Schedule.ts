@@ -7,7 +7,7 @@ import type { Body, WareGeometry } from "../ware/Ware.ts";
 export interface Segment {
   readonly toC: number;
   /** Signed [°C/h], or as fast as the kiln heats, or as it falls by itself. */
-  readonly rateCPerHour: number | "full";
+  readonly rateCPerHour: number | "free";
   readonly holdSeconds: number;
   /** Why the segment is there, when the file says. */
   readonly why: string | null;
@@ -55,7 +55,7 @@ export interface TimelineRow {
   readonly toC: number;
   /** Signed; 0 on a hold. */
   readonly rateCPerHour: number;
-  /** The rate was `full`, so it is the kiln's, not the file's. */
+  /** The rate was `free`, so it is the kiln's, not the file's. */
   readonly assumedRate: boolean;
   readonly startSeconds: number;
   readonly endSeconds: number;
@@ -65,6 +65,6 @@ export interface TimelineRow {
 export interface Expansion {
   readonly curve: Curve;
   readonly timeline: readonly TimelineRow[];
-  /** Plain sentences, such as what `full` was taken to be and where that comes from. */
+  /** Plain sentences, such as what `free` was taken to be and where that comes from. */
   readonly assumptions: readonly string[];
 }

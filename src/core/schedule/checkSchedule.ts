@@ -15,7 +15,7 @@ import { checkReach } from "./checks/reach.ts";
 import { checkCrackle, checkUnloading, UNLOAD_C } from "./checks/unloading.ts";
 import { checkWater } from "./checks/water.ts";
 import type { LimitFor } from "./coolingLimits.ts";
-import { fullRamp } from "./fullRamp.ts";
+import { freeRamp } from "./freeRamp.ts";
 import type { OwnKilnFiring } from "./ownKilnFiring.ts";
 import { limitsFor } from "./pieceOf.ts";
 import type { Expansion, Schedule } from "./Schedule.ts";
@@ -76,7 +76,7 @@ function untilCool(curve: Curve, kiln: AssumedKiln): Curve {
   const endC = curve.tempsC.at(-1) as number;
   const endSeconds = curve.timesSeconds.at(-1) as number;
   if (endC <= UNLOAD_C) return curve;
-  const fall = fullRamp({ fromC: endC, toC: UNLOAD_C, kiln });
+  const fall = freeRamp({ fromC: endC, toC: UNLOAD_C, kiln });
   return makeCurve(
     [...curve.timesSeconds, ...fall.map((point) => endSeconds + point.seconds)],
     [...curve.tempsC, ...fall.map((point) => point.tempC)],

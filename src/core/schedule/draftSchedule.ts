@@ -18,7 +18,7 @@ interface DraftInput {
   readonly start: string | null;
   /** Added to the planned temperatures before the cones are judged, from witness cones [K]. */
   readonly offsetK?: number;
-  /** The user's own kiln; without it the reference kiln stands in for `full`. */
+  /** The user's own kiln; without it the reference kiln stands in for `free`. */
   readonly kiln?: AssumedKiln;
   /** What the ware stands on cooling; without it what is published. */
   readonly limitFor?: LimitFor;

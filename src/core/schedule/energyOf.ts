@@ -1,7 +1,7 @@
 import type { AssumedKiln } from "../kiln/AssumedKiln.ts";
 import { type PredictedFiring, predictFiring } from "../kiln/predictFiring.ts";
 import { expandSchedule } from "./expandSchedule.ts";
-import { fullSpeed } from "./fullRamp.ts";
+import { freeSpeed } from "./freeRamp.ts";
 import type { OwnKilnFiring } from "./ownKilnFiring.ts";
 import type { Schedule, TimelineRow } from "./Schedule.ts";
 
@@ -69,7 +69,7 @@ function rowKWh(row: TimelineRow, kiln: AssumedKiln, heatCapacityJPerK: number):
     const loss = kiln.naturalCoolingCPerHour(tempC);
     const stepC = (row.toC - row.fromC) / steps;
     const hours = row.assumedRate
-      ? Math.abs(stepC) / fullSpeed(kiln, tempC, true)
+      ? Math.abs(stepC) / freeSpeed(kiln, tempC, true)
       : seconds / steps / 3600;
     kelvins += Math.max(0, stepC + loss * hours);
   }

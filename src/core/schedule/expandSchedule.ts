@@ -1,7 +1,7 @@
 import { makeCurve } from "../curve/Curve.ts";
 import { type AssumedKiln, REFERENCE_KILN } from "../kiln/AssumedKiln.ts";
 import { type PredictedFiring, predictFiring } from "../kiln/predictFiring.ts";
-import { fullRamp, fullSpeed, type RampPoint, SLOWEST_FULL_C_PER_HOUR } from "./fullRamp.ts";
+import { freeRamp, freeSpeed, type RampPoint, SLOWEST_FREE_C_PER_HOUR } from "./freeRamp.ts";
 import { predictedRamp } from "./predictedRamp.ts";
 import type { Expansion, Schedule, Segment, TimelineRow } from "./Schedule.ts";
 
@@ -14,14 +14,14 @@ interface ExpandOptions {
 /**
  * A schedule laid out in time.
  * Programmed ramps are followed as written, even where the kiln may not manage (`checkSchedule` says
- * so); `full` ramps go as the kiln goes, with points at most 10 minutes apart, and for a learned
+ * so); `free` ramps go as the kiln goes, with points at most 10 minutes apart, and for a learned
  * kiln as the whole firing is predicted; holds are flat.
  *
  * @throws RangeError when the schedule has no segment, or one that goes nowhere.
  */
 export function expandSchedule(schedule: Schedule, options: ExpandOptions = {}): Expansion {
   const kiln = options.kiln ?? REFERENCE_KILN;
-  const firing = fullFiring(schedule, kiln);
+  const firing = freeFiring(schedule, kiln);
   const times = [0];
   const temps = [schedule.startC];
   const timeline: TimelineRow[] = [];
@@ -29,7 +29,7 @@ export function expandSchedule(schedule: Schedule, options: ExpandOptions = {}):
   let hereC = schedule.startC;
   schedule.segments.forEach((segment, index) => {
     const predicted =
-      firing !== null && segment.rateCPerHour === "full"
+      firing !== null && segment.rateCPerHour === "free"
         ? predictedRamp(firing, index, segment.toC)
         : null;
     const points = predicted ?? rampPoints(segment, hereC, kiln);
@@ -44,7 +44,7 @@ export function expandSchedule(schedule: Schedule, options: ExpandOptions = {}):
       kind: "ramp",
       fromC: hereC,
       rateCPerHour: ((segment.toC - hereC) * 3600) / rampSeconds,
-      assumedRate: segment.rateCPerHour === "full",
+      assumedRate: segment.rateCPerHour === "free",
       startSeconds: now,
       endSeconds: now + rampSeconds,
     });
@@ -71,17 +71,17 @@ export function expandSchedule(schedule: Schedule, options: ExpandOptions = {}):
   };
 }
 
-/** The whole firing of a learned kiln, from which its `full` ramps are taken; null when there is nothing to take. */
-function fullFiring(schedule: Schedule, { learned }: AssumedKiln): PredictedFiring | null {
-  const hasFull = schedule.segments.some(({ rateCPerHour }) => rateCPerHour === "full");
-  if (learned === undefined || !hasFull) return null;
+/** The whole firing of a learned kiln, from which its `free` ramps are taken; null when there is nothing to take. */
+function freeFiring(schedule: Schedule, { learned }: AssumedKiln): PredictedFiring | null {
+  const hasFree = schedule.segments.some(({ rateCPerHour }) => rateCPerHour === "free");
+  if (learned === undefined || !hasFree) return null;
   return predictFiring(learned, { segments: schedule.segments, startC: schedule.startC });
 }
 
 function rampPoints(segment: Segment, fromC: number, kiln: AssumedKiln): readonly RampPoint[] {
   const { toC, rateCPerHour } = segment;
   if (toC === fromC) throw new RangeError(`expandSchedule: a segment stays at ${toC} °C`);
-  if (rateCPerHour === "full") return fullRamp({ fromC, toC, kiln });
+  if (rateCPerHour === "free") return freeRamp({ fromC, toC, kiln });
   const seconds = ((toC - fromC) * 3600) / rateCPerHour;
   if (!(seconds > 0))
     throw new RangeError(
@@ -98,7 +98,7 @@ function assumptionsOf(timeline: readonly TimelineRow[], kiln: AssumedKiln): rea
   if (heats) sentences.push(`Full heating is that of ${kiln.basis}.`);
   if (cools.length > 0)
     sentences.push(`Falling by itself is the natural cooling, lid shut, of ${kiln.basis}.`);
-  const crawls = cools.some((row) => fullSpeed(kiln, row.toC, false) === SLOWEST_FULL_C_PER_HOUR);
+  const crawls = cools.some((row) => freeSpeed(kiln, row.toC, false) === SLOWEST_FREE_C_PER_HOUR);
   if (crawls)
     sentences.push(
       "Close to room temperature the fall all but stops; the last of it is counted at 1 °C an hour, or 1.8 °F.",

@@ -25,7 +25,7 @@ export function kilnReachC(kiln: AssumedKiln): number {
 
 function simulatedReachC(learned: LearnedKiln): number {
   const { curve } = predictFiring(learned, {
-    segments: [{ toC: HOTTEST_C, rateCPerHour: "full", holdSeconds: 0 }],
+    segments: [{ toC: HOTTEST_C, rateCPerHour: "free", holdSeconds: 0 }],
   });
   const { timesSeconds, tempsC } = curve;
   let reachC = tempsC[0] as number;

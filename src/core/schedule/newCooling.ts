@@ -1,7 +1,7 @@
 import type { AssumedKiln } from "../kiln/AssumedKiln.ts";
 import { printRate } from "../units/print.ts";
 import { COOLING_BANDS, type LimitFor } from "./coolingLimits.ts";
-import { fullSpeed } from "./fullRamp.ts";
+import { freeSpeed } from "./freeRamp.ts";
 import { cooledWithin, untilCool, WINDOW_REACH_HOURS } from "./mends/cooling.ts";
 import { paced } from "./paced.ts";
 import type { Schedule, Segment } from "./Schedule.ts";
@@ -44,7 +44,7 @@ export function cooled(
       ? [
           {
             toC: cooling.atC,
-            rateCPerHour: "full",
+            rateCPerHour: "free",
             holdSeconds: cooling.seconds,
             why:
               cooling.atC >= CRYSTALS_FROM_C ? "crystals grow in the glaze" : "the ware evens out",
@@ -75,7 +75,7 @@ function slowly(
     const limit = printRate(limitCPerHour, unit);
     const mostCPerHour = rateDown(limitCPerHour * by.share, unit);
     const roomK = Math.max(ROOM_K, limitCPerHour * WINDOW_REACH_HOURS);
-    const natural = fullSpeed(by.kiln, band.highC + roomK, false);
+    const natural = freeSpeed(by.kiln, band.highC + roomK, false);
     if (natural <= mostCPerHour * SLOW_ENOUGH) return each;
     return paced(
       each,

@@ -11,7 +11,7 @@ import type { Schedule } from "./Schedule.ts";
 /** One segment as the user's own kiln goes through it. */
 export interface OwnSegment extends PredictedSegment {
   /** Signed [°C/h], or as fast as the kiln goes. */
-  readonly askedCPerHour: number | "full";
+  readonly askedCPerHour: number | "free";
 }
 
 /** Where the kiln gets no further, and what it was on its way to. */

@@ -1,6 +1,6 @@
 import type { AssumedKiln } from "../kiln/AssumedKiln.ts";
 import type { TemperatureUnit } from "../units/temperature.ts";
-import { fullSpeed } from "./fullRamp.ts";
+import { freeSpeed } from "./freeRamp.ts";
 import type { Schedule, Segment } from "./Schedule.ts";
 import { peakSegment } from "./solvePeak.ts";
 import { temperatureDown, temperatureUp } from "./wholeUnits.ts";
@@ -22,7 +22,7 @@ const SAME_RATE = 1.0005;
 /** Travel shorter than this is not cut off [K]. */
 const SLIVER_K = 2;
 
-/** A `full` ramp is slowed for no less than this [K]. */
+/** A `free` ramp is slowed for no less than this [K]. */
 const SHORTEST_K = 10;
 
 /** A remainder of a programmed ramp is slowed too when that costs no more than this [s]. */
@@ -30,7 +30,7 @@ const CHEAP_SECONDS = 360;
 
 /**
  * A schedule in which no ramp travels a stretch faster than a pace; ramps are cut at its ends.
- * `full` ramps are slowed only as far as the kiln is too fast; where it is slow enough by itself it
+ * `free` ramps are slowed only as far as the kiln is too fast; where it is slow enough by itself it
  * is left to itself. Left-over pieces that would save less than 6 min are slowed with the rest.
  */
 export function paced(schedule: Schedule, pace: Pace, kiln: AssumedKiln): Schedule {
@@ -80,13 +80,13 @@ function lastTooFastC(
   const { segment, kiln, unit } = ramp;
   const { enterC, edgeC } = stretch;
   const tooFast = most * SAME_RATE;
-  if (segment.rateCPerHour !== "full")
+  if (segment.rateCPerHour !== "free")
     return Math.abs(segment.rateCPerHour) > tooFast ? edgeC : null;
   const rising = edgeC > enterC;
   const steps = Math.ceil(Math.abs(edgeC - enterC));
   for (let k = steps; k >= 0; k--) {
     const atC = enterC + ((edgeC - enterC) * k) / steps;
-    if (fullSpeed(kiln, atC, rising) <= tooFast) continue;
+    if (freeSpeed(kiln, atC, rising) <= tooFast) continue;
     if (k === steps) return edgeC;
     const nextC = enterC + ((edgeC - enterC) * (k + 1)) / steps;
     return rising
@@ -99,7 +99,7 @@ function lastTooFastC(
 function isWorthKeeping(ramp: Ramp, widthK: number, most: number): boolean {
   const { rateCPerHour } = ramp.segment;
   if (widthK < SLIVER_K) return false;
-  if (rateCPerHour === "full") return true;
+  if (rateCPerHour === "free") return true;
   return widthK * (1 / most - 1 / Math.abs(rateCPerHour)) * 3600 > CHEAP_SECONDS;
 }
 
@@ -109,7 +109,7 @@ function merged(segments: readonly Segment[], why: string): readonly Segment[] {
     return !(
       next &&
       segment.holdSeconds === 0 &&
-      segment.rateCPerHour !== "full" &&
+      segment.rateCPerHour !== "free" &&
       segment.rateCPerHour === next.rateCPerHour &&
       segment.why === why &&
       next.why === why

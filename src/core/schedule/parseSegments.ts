@@ -5,6 +5,7 @@ import { parseRate } from "../units/parseRate.ts";
 import { parseTemperature } from "../units/parseTemperature.ts";
 import { printTemperature } from "../units/print.ts";
 import type { TemperatureUnit } from "../units/temperature.ts";
+import { isFreeRate } from "./freeRamp.ts";
 import type { Segment } from "./Schedule.ts";
 import type { ScheduleFile } from "./scheduleFormat.ts";
 
@@ -108,10 +109,10 @@ function goesNowhere(ramp: Ramp, index: number, place: Place): Result<null> {
   });
 }
 
-function rateOf(value: number | string, ramp: Ramp & Place): Result<number | "full"> {
-  if (typeof value === "string" && value.trim().toLowerCase() === "full") return ok("full");
+function rateOf(value: number | string, ramp: Ramp & Place): Result<number | "free"> {
+  if (typeof value === "string" && isFreeRate(value)) return ok("free");
   const parsed = parseRate(value, ramp);
-  if (!parsed.ok) return failed(...parsed.problems.map(mentionFull));
+  if (!parsed.ok) return failed(...parsed.problems.map(mentionFree));
   const rate = parsed.value;
   const { where, unit } = ramp;
   if (rate === 0)
@@ -128,7 +129,7 @@ function rateOf(value: number | string, ramp: Ramp & Place): Result<number | "fu
       what: `the rate is ${shown(value)}`,
       where,
       expected: `at most ${FASTEST_C_PER_HOUR} °C/h`,
-      fix: "write rate: full for as fast as it goes",
+      fix: "write rate: free for as fast as it goes",
     });
   if (ramp.fromC === null || ramp.toC === null) return ok(rate);
   const rising = ramp.toC > ramp.fromC;
@@ -143,8 +144,8 @@ function rateOf(value: number | string, ramp: Ramp & Place): Result<number | "fu
   return ok(rising ? rate : -Math.abs(rate));
 }
 
-function mentionFull(problem: Problem): Problem {
-  return { ...problem, expected: `${problem.expected}, or full` };
+function mentionFree(problem: Problem): Problem {
+  return { ...problem, expected: `${problem.expected}, or free` };
 }
 
 function holdOf(value: number | string | undefined, where: string): Result<number> {

@@ -1,11 +1,11 @@
 import type { PredictedFiring } from "../kiln/predictFiring.ts";
-import type { RampPoint } from "./fullRamp.ts";
+import type { RampPoint } from "./freeRamp.ts";
 
 /** Least time between points of a ramp [s]. */
 const APART_SECONDS = 300;
 
 /**
- * A ramp at `full` as a predicted firing goes through it, without its first point.
+ * A ramp at `free` as a predicted firing goes through it, without its first point.
  * @returns null when the kiln does not get through that segment.
  */
 export function predictedRamp(

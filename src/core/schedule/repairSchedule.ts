@@ -6,7 +6,7 @@ import { COOLING_BANDS, type LimitFor } from "./coolingLimits.ts";
 import { draftSchedule } from "./draftSchedule.ts";
 import { energyKWh } from "./energyOf.ts";
 import { expandSchedule } from "./expandSchedule.ts";
-import { fullSpeed } from "./fullRamp.ts";
+import { freeSpeed } from "./freeRamp.ts";
 import { coolingTopic, MEND_COOLING } from "./mends/cooling.ts";
 import {
   MEND_CARBON,
@@ -189,9 +189,9 @@ function kilnLimits(judged: {
   const powered = COOLING_BANDS.filter(
     (band) =>
       steps.some((step) => step.topic === coolingTopic(band)) &&
-      fullSpeed(kiln, band.highC, false) > limitFor(band).limitCPerHour,
+      freeSpeed(kiln, band.highC, false) > limitFor(band).limitCPerHour,
   ).map((band) => {
-    const natural = printRate(fullSpeed(kiln, band.highC, false), unit);
+    const natural = printRate(freeSpeed(kiln, band.highC, false), unit);
     return `At the ${band.name} the kiln falls at ${natural} by itself, above the limit of ${printRate(limitFor(band).limitCPerHour, unit)}: it has to be held back with the elements on. A controller that cannot programme a fall cannot do this.`;
   });
   const slow = findings

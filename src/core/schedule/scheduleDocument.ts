@@ -48,7 +48,7 @@ export const SCHEDULE_DOCUMENT: DocumentFormat = {
     ["segments", `1 to ${MOST_SEGMENTS} segments, each with to and rate`],
     ["segments[]", "a segment: { to: 1080, rate: 150 }"],
     ["to", 'a temperature: a number in the file\'s unit, or "2165 F"'],
-    ["rate", 'a rate: a number in the file\'s unit per hour, "108 F/h", or full'],
+    ["rate", 'a rate: a number in the file\'s unit per hour, "108 F/h", or free'],
     ["hold", 'a span of time: a number of minutes, or "1 h 30 min"'],
     ["why", "a sentence of at most 300 characters"],
     ["notes", "text of at most 4000 characters"],

@@ -11,7 +11,7 @@ const SegmentFile = z
   .strictObject({
     to: Quantity.describe("Where the ramp ends: a number in the file's unit, or like 2165 F."),
     rate: Quantity.describe(
-      "How fast, without a sign: a number in the file's unit per hour, like 108 F/h, or full for as fast as the kiln heats, or as it falls by itself.",
+      "How fast, without a sign: a number in the file's unit per hour, like 108 F/h, or free: up as fast as the kiln heats, down as it falls by itself.",
     ),
     hold: Quantity.optional().describe(
       "How long to stay there: a number of minutes, or like 1 h 30 min.",

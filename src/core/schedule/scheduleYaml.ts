@@ -67,7 +67,7 @@ function segmentFile(segment: Segment, unit: TemperatureUnit): Record<string, un
   const { rateCPerHour: rate, holdSeconds } = segment;
   return {
     to: temperature(segment.toC, unit),
-    rate: rate === "full" ? "full" : rateNumber(Math.abs(rate), unit),
+    rate: rate === "free" ? "free" : rateNumber(Math.abs(rate), unit),
     ...(holdSeconds > 0 && { hold: hold(holdSeconds) }),
     ...(segment.why !== null && { why: segment.why }),
   };

@@ -3,7 +3,7 @@ import { type AssumedKiln, REFERENCE_KILN } from "../kiln/AssumedKiln.ts";
 import { failed, ok, type Problem, type Result } from "../problem.ts";
 import { printDuration, printRate, printTemperature } from "../units/print.ts";
 import { expandSchedule } from "./expandSchedule.ts";
-import { fullSpeed } from "./fullRamp.ts";
+import { freeSpeed } from "./freeRamp.ts";
 import { kilnReachC } from "./kilnReach.ts";
 import type { Schedule, Segment } from "./Schedule.ts";
 import { coneMarginK, peakSegment, solvePeak } from "./solvePeak.ts";
@@ -128,7 +128,7 @@ function rootOf(
 }
 
 function fastestClimb(input: SolveInput): number {
-  const speed = fullSpeed(input.kiln ?? REFERENCE_KILN, highestC(input.schedule), true);
+  const speed = freeSpeed(input.kiln ?? REFERENCE_KILN, highestC(input.schedule), true);
   return Math.min(FASTEST_C_PER_HOUR, Math.max(SLOWEST_C_PER_HOUR + 1, speed));
 }
 

@@ -114,7 +114,7 @@ function heldOnTheWayDown(plan: Schedule, { other }: ChangedTo): ChangedSchedule
   if (at === null || holdSeconds === 0) return null;
   const segment: Segment = {
     toC: atC,
-    rateCPerHour: plan.segments[at]?.rateCPerHour ?? "full",
+    rateCPerHour: plan.segments[at]?.rateCPerHour ?? "free",
     holdSeconds,
     why: `held as in “${other.review.title}”, the one thing that changes`,
   };

@@ -76,7 +76,7 @@ export interface PlanStanding {
   readonly doing: Phase;
   readonly toC: number;
   /** Signed [°C/h], 0 on a hold, or as the kiln goes by itself. */
-  readonly asked: number | "full";
+  readonly asked: number | "free";
   /** Of this ramp or hold [s]. */
   readonly leftSeconds: number;
   /** When the plan's highest temperature is reached, as it is going; null when that is over. */

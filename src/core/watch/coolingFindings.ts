@@ -116,7 +116,7 @@ function rateAtEntry({ fromC }: Crossing, nowFast: number, facts: WatchFacts): n
   const { place, plan, kiln, state } = facts;
   const segments = place === null ? [] : (plan?.segments.slice(place.row.segment) ?? []);
   const programmed = segments.find(({ toC }) => toC < fromC)?.rateCPerHour;
-  if (programmed !== undefined && programmed !== "full") return Math.min(nowFast, -programmed);
+  if (programmed !== undefined && programmed !== "free") return Math.min(nowFast, -programmed);
   const slowing = kiln.naturalCoolingCPerHour(fromC) / kiln.naturalCoolingCPerHour(state.tempC);
   return nowFast * Math.min(1, slowing);
 }

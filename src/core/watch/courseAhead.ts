@@ -106,10 +106,10 @@ function speedOf(
   { kiln, knowsClimb }: Course,
   at: { readonly tempC: number; readonly rising: boolean },
 ): number {
-  const asked = rateCPerHour === "full" ? Number.POSITIVE_INFINITY : Math.abs(rateCPerHour);
+  const asked = rateCPerHour === "free" ? Number.POSITIVE_INFINITY : Math.abs(rateCPerHour);
   if (!at.rising) return Math.min(asked, kiln.naturalCoolingCPerHour(at.tempC));
   const most = kiln.fullHeatingCPerHour(at.tempC);
-  return knowsClimb || rateCPerHour === "full" ? Math.min(asked, most) : asked;
+  return knowsClimb || rateCPerHour === "free" ? Math.min(asked, most) : asked;
 }
 
 function add(

@@ -89,7 +89,7 @@ export function goingOf(curve: Curve, given: GivenFiring): Going {
 function plannedFalls(plan: Schedule | null): HeldBack["planned"] {
   return (plan?.segments ?? []).flatMap(({ toC, rateCPerHour }, i) => {
     const highC = plan?.segments[i - 1]?.toC ?? toC;
-    return rateCPerHour === "full" || highC <= toC ? [] : [{ highC, lowC: toC }];
+    return rateCPerHour === "free" || highC <= toC ? [] : [{ highC, lowC: toC }];
   });
 }
 

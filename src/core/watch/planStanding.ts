@@ -35,7 +35,7 @@ export function planStanding(
     lateSeconds: place.lateSeconds,
     doing: doingOf(place),
     toC: place.row.toC,
-    asked: place.row.assumedRate ? "full" : place.row.rateCPerHour,
+    asked: place.row.assumedRate ? "free" : place.row.rateCPerHour,
     leftSeconds: place.row.endSeconds - place.planSeconds,
     peakAtSeconds: reached ?? null,
     peakC: peak.tempC,

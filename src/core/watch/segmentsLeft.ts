@@ -18,7 +18,7 @@ export interface GoingNow {
 
 /**
  * What a schedule still asks from a place on. The ramp that the kiln is on goes on as the plan has
- * it, or as the kiln goes where it cannot keep up, and where the plan says "full" to an unknown kiln.
+ * it, or as the kiln goes where it cannot keep up, and where the plan says "free" to an unknown kiln.
  *
  * @param moreCPerHour Added to that ramp's rate, to see what its scatter does.
  */
@@ -48,11 +48,11 @@ export function segmentsLeft(
 function climbLeft(
   { rateCPerHour }: Segment,
   { now, moreCPerHour }: { readonly now: GoingNow; readonly moreCPerHour: number },
-): number | "full" {
+): number | "free" {
   const { rateCPerHour: present, sigmaCPerHour, overSeconds } = now.steady;
-  if (rateCPerHour === "full" && now.knowsClimb) return "full";
+  if (rateCPerHour === "free" && now.knowsClimb) return "free";
   const keepsUp =
-    rateCPerHour !== "full" &&
+    rateCPerHour !== "free" &&
     (overSeconds < TELLING_SECONDS || present + 2 * sigmaCPerHour >= KEEPS_UP * rateCPerHour);
   return Math.max(0, (keepsUp ? rateCPerHour : present) + moreCPerHour);
 }

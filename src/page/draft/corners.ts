@@ -83,9 +83,9 @@ function moveTo(
     return;
   }
   const toC = targetFor(draft.schedule, corner, wholeTemperature(to.tempC, unit));
-  const isFull = draft.schedule.segments[corner.segment]?.rateCPerHour === "full";
+  const isFree = draft.schedule.segments[corner.segment]?.rateCPerHour === "free";
   const rate = (Math.abs(toC - corner.fromC) * 3600) / Math.max(60, lasts);
-  move(bench, corner, isFull ? { toC } : { toC, rateCPerHour: wholeRate(rate, unit) });
+  move(bench, corner, isFree ? { toC } : { toC, rateCPerHour: wholeRate(rate, unit) });
 }
 
 type Step = (schedule: Schedule, corner: Corner, size: number) => SegmentChange;

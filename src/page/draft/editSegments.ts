@@ -53,7 +53,7 @@ function withDirections(schedule: Schedule): Schedule {
   const segments = schedule.segments.map((segment) => {
     const falls = segment.toC < fromC;
     fromC = segment.toC;
-    if (segment.rateCPerHour === "full") return segment;
+    if (segment.rateCPerHour === "free") return segment;
     const rate = Math.abs(segment.rateCPerHour);
     return { ...segment, rateCPerHour: falls ? -rate : rate };
   });

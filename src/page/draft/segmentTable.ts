@@ -2,6 +2,7 @@ import { html, type TemplateResult } from "lit-html";
 import { ok } from "../../core/problem.ts";
 import { clockText, startOfDayOf } from "../../core/reports/moments.ts";
 import type { Draft } from "../../core/schedule/Draft.ts";
+import { isFreeRate } from "../../core/schedule/freeRamp.ts";
 import { targetOf } from "../../core/schedule/parseSegments.ts";
 import type { Segment } from "../../core/schedule/Schedule.ts";
 import { parseDuration } from "../../core/units/parseDuration.ts";
@@ -26,7 +27,7 @@ export function segmentTable(bench: Bench, draft: Draft, unit: TemperatureUnit):
   const startOfDay = startOfDayOf(start);
   const ends = startOfDay === null ? "ends, h:min" : "ends";
   return html`<div class="table" role="group" aria-label="Segments" tabindex="0"><table class="segments" role="table">
-    <caption>Segments: type over any of them; units may be typed too, as in 2165 F, 108 F/h, 1 h 30 min. A rate may be full.</caption>
+    <caption>Segments: type over any of them; units may be typed too, as in 2165 F, 108 F/h, 1 h 30 min. A rate may be free: left to the kiln.</caption>
     <thead role="rowgroup"><tr role="row">
       <th role="columnheader" scope="col" class="right">Segment</th><th role="columnheader" scope="col">to °${unit}</th><th role="columnheader" scope="col">°${unit}/h</th><th role="columnheader" scope="col">hold</th>
       <th role="columnheader" scope="col" class="right">lasts</th><th role="columnheader" scope="col" class="right">${ends}</th><td role="cell"></td>
@@ -72,14 +73,13 @@ function targetField(bench: Bench, { segment, index, unit }: Cell): TemplateResu
 
 function rateField(bench: Bench, { segment, index, unit }: Cell): TemplateResult {
   const where = `segment ${index + 1}`;
-  return quantityField<number | "full">({
+  return quantityField<number | "free">({
     id: `rate-${index}`,
     label: `°${unit}/h`,
     of: `, rate of ${where}`,
     inTable: true,
     value: typedRate(segment.rateCPerHour, unit),
-    parse: (text) =>
-      text.trim().toLowerCase() === "full" ? ok("full") : parseRate(text, { unit, where }),
+    parse: (text) => (isFreeRate(text) ? ok("free") : parseRate(text, { unit, where })),
     onValue: (rateCPerHour) => change(bench, index, { rateCPerHour }),
   });
 }

@@ -10,9 +10,9 @@ export function typedTemperature(tempC: number, unit: TemperatureUnit): string {
   return short(unit === "C" ? tempC : fahrenheitFromCelsius(tempC));
 }
 
-/** A rate as a person would type it, without a sign; `full` as it is. */
-export function typedRate(rateCPerHour: number | "full", unit: TemperatureUnit): string {
-  if (rateCPerHour === "full") return "full";
+/** A rate as a person would type it, without a sign; `free` as it is. */
+export function typedRate(rateCPerHour: number | "free", unit: TemperatureUnit): string {
+  if (rateCPerHour === "free") return "free";
   const rate = Math.abs(rateCPerHour);
   return short(unit === "C" ? rate : fahrenheitDeltaFromCelsiusDelta(rate));
 }

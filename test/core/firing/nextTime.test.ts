@@ -25,7 +25,7 @@ function record(text: string): FiringRecord {
   return parsed.value;
 }
 
-function plan(peakC: number, quartz: number | "full" = 40): Schedule {
+function plan(peakC: number, quartz: number | "free" = 40): Schedule {
   const parsed = parseSchedule(
     `formatVersion: 1
 title: Plan
@@ -37,7 +37,7 @@ segments:
   - { to: ${peakC}, rate: 55 }
   - { to: 640, rate: 200 }
   - { to: 500, rate: ${quartz} }
-  - { to: 100, rate: full }
+  - { to: 100, rate: free }
 `,
     "plan.yaml",
   );

@@ -171,7 +171,7 @@ describe("draftText", () => {
   });
 
   it("marks a rate that the schedule leaves to the kiln", () => {
-    expect(draftText(sampleDraft(), celsius)).toContain("full, about 218 °C/h");
+    expect(draftText(sampleDraft(), celsius)).toContain("free, about 218 °C/h");
   });
 });
 

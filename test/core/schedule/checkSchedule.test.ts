@@ -96,7 +96,7 @@ describe("cone", () => {
 describe("cooling through quartz", () => {
   const cooled = (rate: number) => [
     segment(1180, 100),
-    segment(700, "full" as const),
+    segment(700, "free" as const),
     segment(450, -rate),
   ];
 
@@ -151,7 +151,7 @@ describe("the end", () => {
   });
 
   it("says nothing of that when the schedule ends cool", () => {
-    const parts = { segments: [segment(1180, 100), segment(90, "full" as const)] };
+    const parts = { segments: [segment(1180, 100), segment(90, "free" as const)] };
     expect(about("unloading", parts)).toBeUndefined();
   });
 

@@ -34,7 +34,7 @@ describe("expandSchedule", () => {
 
   it("falls as the kiln does: from 820 to 420 °C at 0.5 per hour takes 2 ln 2 hours", () => {
     const { timeline } = expandSchedule(
-      schedule({ startC: 820, segments: [segment(420, "full")] }),
+      schedule({ startC: 820, segments: [segment(420, "free")] }),
       { kiln: SIMPLE_KILN },
     );
     const hours = (timeline[0]?.endSeconds as number) / 3600;
@@ -42,16 +42,16 @@ describe("expandSchedule", () => {
   });
 
   it("heats as the kiln does", () => {
-    const { timeline } = expandSchedule(schedule({ segments: [segment(420, "full")] }), {
+    const { timeline } = expandSchedule(schedule({ segments: [segment(420, "free")] }), {
       kiln: SIMPLE_KILN,
     });
     expect(timeline[0]?.endSeconds).toBeCloseTo(7200, 6);
     expect(timeline[0]?.assumedRate).toBe(true);
   });
 
-  it("says what full was taken to be", () => {
+  it("says what free was taken to be", () => {
     const { assumptions } = expandSchedule(
-      schedule({ segments: [segment(1000, "full"), segment(30, "full")] }),
+      schedule({ segments: [segment(1000, "free"), segment(30, "free")] }),
     );
     expect(assumptions.join(" ")).toMatch(/Full heating .* 180 L .* simulated, not measured/);
     expect(assumptions.join(" ")).toMatch(/natural cooling, lid shut/);
@@ -59,7 +59,7 @@ describe("expandSchedule", () => {
 
   it("comes to an end even when it falls to room temperature and below", () => {
     const { timeline } = expandSchedule(
-      schedule({ segments: [segment(200, 100), segment(10, "full")] }),
+      schedule({ segments: [segment(200, 100), segment(10, "free")] }),
     );
     expect(Number.isFinite(timeline.at(-1)?.endSeconds)).toBe(true);
   });
@@ -69,7 +69,7 @@ describe("expandSchedule", () => {
     expect(() => expandSchedule(schedule({ segments: [segment(100, -60)] }))).toThrow(RangeError);
   });
 
-  it("never goes back in time, ends where it should, and has points 10 minutes apart at most on full ramps, for any schedule", () => {
+  it("never goes back in time, ends where it should, and has points 10 minutes apart at most on free ramps, for any schedule", () => {
     fc.assert(
       fc.property(anySchedule, (any) => {
         const { curve, timeline } = expandSchedule(any);

@@ -33,7 +33,7 @@ const limitsFor = (body: string, widestMm: number | null) =>
 const slowest = (each: Schedule) =>
   Math.max(
     ...each.segments.flatMap(({ rateCPerHour: rate }) =>
-      rate !== "full" && rate < 0 ? [rate] : [],
+      rate !== "free" && rate < 0 ? [rate] : [],
     ),
   );
 
@@ -95,7 +95,7 @@ describe("newSchedule", () => {
       const made = valued(newSchedule(wanted({ limitFor: limitsFor(body, 140), kiln })));
       return Math.min(
         ...made.segments.map(({ rateCPerHour: rate }) =>
-          rate === "full" || rate > 0 ? 1000 : -rate,
+          rate === "free" || rate > 0 ? 1000 : -rate,
         ),
       );
     };

@@ -79,7 +79,7 @@ describe("a stall", () => {
   });
 
   it("near the room's temperature on the way down is a note, and costs no power", () => {
-    const found = draft(STRONG, { segments: [segment(600, 100), segment(10, "full")] });
+    const found = draft(STRONG, { segments: [segment(600, 100), segment(10, "free")] });
     const [slow] = about(found, "reach while cooling");
     expect(slow?.severity).toBe("note");
     expect(slow?.statement).toContain("near the temperature of its room");
@@ -130,7 +130,7 @@ describe("falling behind", () => {
 });
 
 describe("a fall that the kiln would outrun", () => {
-  const segments = [segment(1000, 150), segment(600, -40), segment(100, "full")];
+  const segments = [segment(1000, 150), segment(600, -40), segment(100, "free")];
   const found = draft(STRONG, { segments });
 
   it("takes power, which the report says", () => {
@@ -146,7 +146,7 @@ describe("a fall that the kiln would outrun", () => {
 });
 
 describe("electricity", () => {
-  const segments = [segment(1000, 150, 15), segment(600, -40), segment(100, "full")];
+  const segments = [segment(1000, 150, 15), segment(600, -40), segment(100, "free")];
 
   it("is one number in headline, prediction, document and change", () => {
     const found = draft(STRONG, { segments });
@@ -169,7 +169,7 @@ describe("electricity", () => {
 });
 
 describe("a report of a draft for a learned kiln", () => {
-  const segments = [segment(1080, 120), segment(1176, 60, 10), segment(100, "full")];
+  const segments = [segment(1080, 120), segment(1176, 60, 10), segment(100, "free")];
   const found = draft(STRONG, { cone: "5", segments }, "2026-12-01T18:00:00");
 
   it("says when it is cool by the clock", () => {
@@ -193,7 +193,7 @@ describe("the reach of a learned kiln", () => {
   it("is where full power from cold still gives the 15 °C/h of the cone charts", () => {
     const reachC = kilnReachC(asAssumedKiln(WORN));
     const climb = [reachC - 1, reachC + 9].map((toC) => {
-      const segments = [segment(toC, "full"), segment(toC + 5, "full")];
+      const segments = [segment(toC, "free"), segment(toC + 5, "free")];
       return predictFiring(WORN, { segments }).segments[1]?.meanCPerHour as number;
     });
     expect(climb[0]).toBeGreaterThan(14);
@@ -208,7 +208,7 @@ describe("the reach of a learned kiln", () => {
 describe("mending for a learned kiln", () => {
   it("leaves no climb that would be late", () => {
     const kiln = asAssumedKiln(WORN);
-    const late = schedule({ segments: [segment(1000, 190), segment(100, "full")] });
+    const late = schedule({ segments: [segment(1000, 190), segment(100, "free")] });
     const { after, steps } = repairSchedule({ schedule: late, kiln });
     expect(steps.map(({ topic }) => topic)).toContain("reach while heating");
     const again = draftSchedule({ schedule: after, start: null, kiln });

@@ -7,7 +7,7 @@ import { QUARTZ_BAND } from "../../../src/core/ware/inversionBands.ts";
 
 function schedule(ware: string) {
   const parsed = parseSchedule(
-    `formatVersion: 1\ntitle: t\nunit: C\nware: { ${ware} }\nsegments:\n  - { to: 1180, rate: 100 }\n  - { to: 100, rate: full }\n`,
+    `formatVersion: 1\ntitle: t\nunit: C\nware: { ${ware} }\nsegments:\n  - { to: 1180, rate: 100 }\n  - { to: 100, rate: free }\n`,
     "s.yaml",
   );
   if (!parsed.ok) throw new RangeError(parsed.problems.map(({ what }) => what).join());

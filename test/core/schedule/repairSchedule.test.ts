@@ -14,7 +14,7 @@ const THICK = { thickestMm: 16, widestMm: 380, state: "damp", crackle: false } a
 const HASTY = schedule({
   cone: "5",
   ware: THICK,
-  segments: [segment(600, 250), segment(1080, 200), segment(1150, 180, 90), segment(100, "full")],
+  segments: [segment(600, 250), segment(1080, 200), segment(1150, 180, 90), segment(100, "free")],
 });
 
 /** A kiln whose speeds do not depend on temperature [°C/h]. */
@@ -60,7 +60,7 @@ describe("repairSchedule", () => {
 
   it("slows a fall only through the band and the window that measures it", () => {
     const kiln = kilnOf(200, 100);
-    const before = schedule({ segments: [segment(1100, 150), segment(300, "full")] });
+    const before = schedule({ segments: [segment(1100, 150), segment(300, "free")] });
     const { after, costSeconds } = repairSchedule({ schedule: before, kiln });
     const slowed = after.segments.filter(({ rateCPerHour }) => rateCPerHour === -50);
     expect(slowed.map(({ toC }) => toC)).toEqual([513, 163]);
@@ -70,7 +70,7 @@ describe("repairSchedule", () => {
 
   it("costs what holding the fall back takes in electricity", () => {
     const kiln = kilnOf(200, 100);
-    const before = schedule({ segments: [segment(700, 150), segment(100, "full")] });
+    const before = schedule({ segments: [segment(700, 150), segment(100, "free")] });
     const { costKWh, costSeconds } = repairSchedule({ schedule: before, kiln });
     // While held back the kiln loses 100 °C/h and falls at 50: half its loss is made good.
     const heldHours = (2 * costSeconds) / 3600;
@@ -90,11 +90,11 @@ describe("repairSchedule", () => {
       ...kilnOf(0, 40),
       fullHeatingCPerHour: (tempC: number) => 300 - tempC / 5,
     };
-    const before = schedule({ segments: [segment(1100, 150), segment(100, "full")] });
+    const before = schedule({ segments: [segment(1100, 150), segment(100, "free")] });
     const { after } = repairSchedule({ schedule: before, kiln: weak });
     expect(after.segments.slice(0, 2)).toMatchObject([
       { toC: 750, rateCPerHour: 150 },
-      { toC: 1100, rateCPerHour: "full" },
+      { toC: 1100, rateCPerHour: "free" },
     ]);
     expect(hours(after, weak)).toBeGreaterThan(hours(before, weak));
   });
@@ -102,14 +102,14 @@ describe("repairSchedule", () => {
   it("lists what it cannot mend, with what would help", () => {
     const stuck = schedule({
       cone: "5",
-      segments: [segment(1240, 60, 50), segment(1250, 60), segment(100, "full")],
+      segments: [segment(1240, 60, 50), segment(1250, 60), segment(100, "free")],
     });
     expect(repairSchedule({ schedule: stuck }).limits.join(" ")).toMatch(/Cone 5.*What would help/);
   });
 
   it("does not raise a peak beyond the kiln's reach, and says how far it gets", () => {
     const weak = { ...kilnOf(0, 40), fullHeatingCPerHour: (tempC: number) => (1190 - tempC) / 3 };
-    const cool = schedule({ cone: "8", segments: [segment(1100, 30), segment(100, "full")] });
+    const cool = schedule({ cone: "8", segments: [segment(1100, 30), segment(100, "free")] });
     const { after, limits } = repairSchedule({ schedule: cool, kiln: weak });
     expect(Math.max(...after.segments.map(({ toC }) => toC))).toBe(1100);
     expect(limits.join(" ")).toMatch(/up to 1145 °C only.*new elements/);

@@ -33,9 +33,17 @@ describe("parseSchedule", () => {
     expect(result.ok && result.value.segments.map((segment) => segment.rateCPerHour)).toEqual([
       60,
       150,
-      "full",
+      "free",
       -50,
     ]);
+  });
+
+  it("reads full, as older files say it, like free", () => {
+    for (const word of ["full", "Full", " free "]) {
+      const result = parseSchedule(changed("rate: full", `rate: "${word}"`), "a.yaml");
+      expect(result.ok && result.value.segments[2]?.rateCPerHour).toBe("free");
+    }
+    expect(problemsOf(changed("rate: full", "rate: fully"))).toMatch(/or free/);
   });
 
   it("reads JSON as well", () => {

@@ -18,7 +18,7 @@ describe("scheduleYaml", () => {
       schedule({
         unit: "F",
         cone: "05",
-        segments: [segment(100, 60, 90), segment(20, "full")],
+        segments: [segment(100, 60, 90), segment(20, "free")],
       }),
     );
     expect(text).toBe(
@@ -29,7 +29,7 @@ describe("scheduleYaml", () => {
         'cone: "05"',
         "segments:",
         "  - { to: 212, rate: 108, hold: 1 h 30 min }",
-        "  - { to: 68, rate: full }",
+        "  - { to: 68, rate: free }",
         "",
       ].join("\n"),
     );

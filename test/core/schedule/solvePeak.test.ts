@@ -13,7 +13,7 @@ describe("solvePeak", () => {
     const solved = valued(
       solvePeak({
         schedule: schedule({
-          segments: [segment(1000, 150), segment(1200, 60, 15), segment(600, "full")],
+          segments: [segment(1000, 150), segment(1200, 60, 15), segment(600, "free")],
         }),
         cone: "6",
       }),

@@ -11,8 +11,8 @@ const DROP_AND_HOLD = schedule({
   segments: [
     segment(1000, 150),
     segment(1200, 60, 15),
-    segment(1150, "full", 45),
-    segment(100, "full"),
+    segment(1150, "free", 45),
+    segment(100, "free"),
   ],
 });
 
@@ -42,7 +42,7 @@ describe("solveSchedule", () => {
               segment(900, 150),
               segment(1200, 60, holdMinutes),
               segment(880, -70, 30),
-              segment(100, "full"),
+              segment(100, "free"),
             ],
           });
           const solved = valued(solveSchedule({ schedule: before, cone, solve: "peak", offsetK }));

@@ -16,11 +16,11 @@ const WORN = known("2026-06-06-a");
 
 const GENTLE = schedule({
   cone: "04",
-  segments: [segment(900, 60), segment(1040, 40), segment(100, "full")],
+  segments: [segment(900, 60), segment(1040, 40), segment(100, "free")],
 });
 const BRISK = schedule({
   cone: "5",
-  segments: [segment(1100, 200), segment(1180, 60), segment(100, "full")],
+  segments: [segment(1100, 200), segment(1180, 60), segment(100, "free")],
 });
 
 describe("the next firing on one's own kiln", () => {
@@ -35,7 +35,7 @@ describe("the next firing on one's own kiln", () => {
     const { schedule: eased, isEased } = onThisKiln(BRISK, WORN);
     expect(isEased).toBe(true);
     expect(
-      eased.segments.some(({ toC, rateCPerHour }) => toC === 1100 && rateCPerHour === "full"),
+      eased.segments.some(({ toC, rateCPerHour }) => toC === 1100 && rateCPerHour === "free"),
     ).toBe(true);
     expect(Math.max(...eased.segments.map(({ toC }) => toC))).toBe(1180);
     expect(eased.segments.at(-1)).toEqual(BRISK.segments.at(-1));

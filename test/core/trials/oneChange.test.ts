@@ -13,7 +13,7 @@ import { schedule, segment, valued } from "../../support/schedules.ts";
 const PLAN = schedule({
   title: "Cone 5",
   cone: "5",
-  segments: [segment(1080, 150), segment(1186, 60), segment(100, "full")],
+  segments: [segment(1080, 150), segment(1186, 60), segment(100, "free")],
 });
 
 function reviewed(curve: Parameters<typeof readingOf>[0][string]): NotedFiring {

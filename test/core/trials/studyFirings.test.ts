@@ -62,7 +62,7 @@ function fired(
 const PLAN = schedule({
   title: "Cone 5, natural cooling",
   cone: "5",
-  segments: [segment(1080, 150), segment(1190, 55), segment(100, "full")],
+  segments: [segment(1080, 150), segment(1190, 55), segment(100, "free")],
 });
 
 function wordsOf(study: FiringStudy): string {
@@ -170,9 +170,9 @@ describe("a firing that cooled faster than its plan", () => {
       title: "Slow",
       segments: [
         ...PLAN.segments.slice(0, 2),
-        segment(640, "full"),
+        segment(640, "free"),
         segment(500, -38),
-        segment(100, "full"),
+        segment(100, "free"),
       ],
     });
     const study = studyFirings([

@@ -60,7 +60,7 @@ describe("what a watched firing finds in cooling", () => {
 
   it("trusts a plan that slows the fall before the inversion", () => {
     const plan = schedule({
-      segments: [segment(1160, 60), segment(640, "full"), segment(500, -40)],
+      segments: [segment(1160, 60), segment(640, "free"), segment(500, -40)],
     });
     const state = watchedAt(falling(150), hoursAt(680, 150), { plan });
     expect(about(state.findings, "cooling through quartz")).toBe(undefined);
@@ -83,7 +83,7 @@ describe("a kiln that is opened hot", () => {
 
   it("is not thought to follow a slow plan any more", () => {
     const plan = schedule({
-      segments: [segment(1171, 60), segment(550, "full"), segment(100, -20)],
+      segments: [segment(1171, 60), segment(550, "free"), segment(100, -20)],
     });
     const stopped = watchedReading(demoLogUntil("2026-05-23-b", 14.15 * 3600), { plan });
     expect(stopped.tempC).toBeLessThan(550);

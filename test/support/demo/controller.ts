@@ -2,7 +2,7 @@
 export interface Leg {
   readonly toC: number;
   /** Positive, whichever way it goes. */
-  readonly rateCPerHour: number | "full";
+  readonly rateCPerHour: number | "free";
   readonly holdMinutes?: number;
 }
 
@@ -26,8 +26,8 @@ export interface ControllerMoment {
 
 /** The programme waits while the reading is further than this from the set point [K]. */
 const WAITS_BEYOND_K = 12;
-/** Rate of the set point where the programme says `full` [°C/h]. */
-const FULL_CPERHOUR = 2000;
+/** Rate of the set point where the programme says `free` [°C/h]. */
+const FREE_CPERHOUR = 2000;
 /** Output per kelvin of error. */
 const GAIN_PER_K = 0.02;
 /** Time in which a steady error adds as much output again [s]. */
@@ -65,7 +65,7 @@ function programmeAfter(
   const up = leg.toC > state.setC;
   const aheadK = up ? state.setC - readingC : readingC - state.setC;
   if (aheadK > WAITS_BEYOND_K) return state;
-  const rate = leg.rateCPerHour === "full" ? FULL_CPERHOUR : leg.rateCPerHour;
+  const rate = leg.rateCPerHour === "free" ? FREE_CPERHOUR : leg.rateCPerHour;
   const stepK = (rate * seconds) / 3600;
   const setC = up ? Math.min(leg.toC, state.setC + stepK) : Math.max(leg.toC, state.setC - stepK);
   return { ...state, setC, heldSeconds: 0 };

@@ -25,9 +25,9 @@ export const CRACKLE_CLIMB: readonly Leg[] = [
 /** As in schedules/cone-5-crackle-tiles.yaml, the whole of it. */
 export const CRACKLE_TILES: readonly Leg[] = [
   ...CRACKLE_CLIMB,
-  { toC: 640, rateCPerHour: "full" },
+  { toC: 640, rateCPerHour: "free" },
   { toC: 500, rateCPerHour: 40 },
-  { toC: 300, rateCPerHour: "full" },
+  { toC: 300, rateCPerHour: "free" },
   { toC: 160, rateCPerHour: 25 },
 ];
 
@@ -36,9 +36,9 @@ export const SLOW_COOL_CONE_5: readonly Leg[] = [
   { toC: 110, rateCPerHour: 60, holdMinutes: 20 },
   { toC: 1080, rateCPerHour: 150 },
   { toC: 1176, rateCPerHour: 60, holdMinutes: 10 },
-  { toC: 640, rateCPerHour: "full" },
+  { toC: 640, rateCPerHour: "free" },
   { toC: 500, rateCPerHour: 45 },
-  { toC: 300, rateCPerHour: "full" },
+  { toC: 300, rateCPerHour: "free" },
   { toC: 160, rateCPerHour: 30 },
 ];
 
@@ -47,7 +47,7 @@ export const SLOW_COOL_CONE_6: readonly Leg[] = [
   { toC: 105, rateCPerHour: 55 },
   { toC: 1090, rateCPerHour: 180 },
   { toC: 1210, rateCPerHour: 80, holdMinutes: 15 },
-  { toC: 1040, rateCPerHour: "full" },
+  { toC: 1040, rateCPerHour: "free" },
   { toC: 760, rateCPerHour: 70 },
 ];
 

@@ -10,7 +10,7 @@ export const PLAN: Schedule = {
   segments: [
     { toC: 1080, rateCPerHour: 1060 / 6, holdSeconds: 0, why: null },
     { toC: 1190, rateCPerHour: 55, holdSeconds: 0, why: null },
-    { toC: 60, rateCPerHour: "full", holdSeconds: 0, why: null },
+    { toC: 60, rateCPerHour: "free", holdSeconds: 0, why: null },
   ],
   ware: { thickestMm: null, widestMm: null, state: null, crackle: true },
   notes: null,

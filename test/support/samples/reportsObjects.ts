@@ -154,7 +154,7 @@ export function sampleReview(overrides: Partial<FiringReview> = {}): FiringRevie
 
 const segmentOf = (
   toC: number,
-  rateCPerHour: number | "full",
+  rateCPerHour: number | "free",
   holdSeconds = 0,
   why: string | null = null,
 ): Segment => ({ toC, rateCPerHour, holdSeconds, why });
@@ -192,7 +192,7 @@ export function sampleDraft(overrides: Partial<Draft> = {}): Draft {
         segmentOf(110, 60, 1800, "lets the glaze dry through"),
         segmentOf(1080, 150),
         segmentOf(1186, 60, 600),
-        segmentOf(620, "full"),
+        segmentOf(620, "free"),
         segmentOf(520, -50, 0, "quartz inversion"),
         segmentOf(280, -80),
         segmentOf(170, -40, 0, "cristobalite inversion"),

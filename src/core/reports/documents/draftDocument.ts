@@ -36,7 +36,7 @@ export const draftDocumentSchema = z.strictObject({
       fromC: z.number(),
       toC: z.number(),
       rateCPerHour: z.number(),
-      assumedRate: z.boolean().describe("the file says full; the rate is taken for the kiln"),
+      assumedRate: z.boolean().describe("the file says free; the rate is taken for the kiln"),
       startSeconds: z.number(),
       endSeconds: z.number(),
     }),

@@ -9,7 +9,7 @@ export function ownKilnPiece(own: OwnKilnFiring): z.infer<typeof ownKilnShape> {
   return {
     segments: segments.map(({ askedCPerHour, ...went }) => ({
       ...went,
-      askedCPerHour: askedCPerHour === "full" ? null : askedCPerHour,
+      askedCPerHour: askedCPerHour === "free" ? null : askedCPerHour,
     })),
     stall,
     endSeconds: firing.endSeconds,

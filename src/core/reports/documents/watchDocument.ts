@@ -46,7 +46,7 @@ const planShape = z.strictObject({
   lateSeconds: number.describe("behind the plan; negative when ahead"),
   doing: phaseShape,
   toC: number,
-  asked: z.union([number, z.literal("full")]).describe("°C/h, signed; 0 on a hold"),
+  asked: z.union([number, z.literal("free")]).describe("°C/h, signed; 0 on a hold"),
   leftSeconds: number.describe("of this ramp or hold, by the plan"),
   peakAtSeconds: seconds.nullable().describe("null when the peak is over"),
   peakC: number,

@@ -65,7 +65,7 @@ function differenceTable(lines: readonly DifferenceLine[], unit: TemperatureUnit
     rows: lines.map((line): readonly Cell[] => [
       MARK[line.kind],
       printSpan(line.fromC, line.segment.toC, unit),
-      line.segment.rateCPerHour === "full" ? "full" : printRate(line.segment.rateCPerHour, unit),
+      line.segment.rateCPerHour === "free" ? "free" : printRate(line.segment.rateCPerHour, unit),
       line.segment.holdSeconds === 0 ? "" : printDuration(line.segment.holdSeconds),
       printDuration(line.seconds),
       line.kWh === null ? "" : line.kWh.toFixed(1),

@@ -132,7 +132,7 @@ function segmentTable({ segments }: OwnKilnFiring, { unit, startOfDaySeconds }: 
     rows: segments.map((went): readonly Cell[] => [
       String(went.segment + 1),
       printSpan(went.fromC, went.toC, unit),
-      went.askedCPerHour === "full" ? "full" : printTravel(went.askedCPerHour, unit),
+      went.askedCPerHour === "free" ? "free" : printTravel(went.askedCPerHour, unit),
       printRate(Math.abs(went.meanCPerHour), unit),
       went.behindSeconds < 60 ? "" : printDuration(went.behindSeconds),
       ...momentLines(startOfDaySeconds, went.endSeconds),
@@ -143,7 +143,7 @@ function segmentTable({ segments }: OwnKilnFiring, { unit, startOfDaySeconds }: 
 /** Falls that power has to slow. */
 function poweredItems({ segments, powerFrom }: OwnKilnFiring, unit: TemperatureUnit) {
   return segments.flatMap((went) => {
-    const held = went.toC < went.fromC && went.askedCPerHour !== "full";
+    const held = went.toC < went.fromC && went.askedCPerHour !== "free";
     if (!held || went.rampOutput < LEAST_OUTPUT) return [];
     const share = `${powerFrom === "output" ? "about" : "at most about"} ${Math.max(1, Math.round(went.rampOutput * 100))} % of full power`;
     const until =

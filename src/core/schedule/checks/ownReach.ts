@@ -66,7 +66,7 @@ function behind(went: OwnSegment, fromC: number, judged: Judged, own: OwnKilnFir
       { name: "late", value: went.behindSeconds, kind: "duration" },
     ],
     basis: basisOf(judged),
-    advice: isLate ? "Ask for a rate that it manages, or for full; --repair does." : "",
+    advice: isLate ? "Ask for a rate that it manages, or for free; --repair does." : "",
     span: { fromSeconds: went.startSeconds, toSeconds: went.rampEndSeconds },
   });
 }

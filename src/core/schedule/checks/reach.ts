@@ -1,5 +1,5 @@
 import type { Finding } from "../../findings/Finding.ts";
-import { fullSpeed } from "../fullRamp.ts";
+import { freeSpeed } from "../freeRamp.ts";
 import type { TimelineRow } from "../Schedule.ts";
 import { finding, type Judged } from "./Judged.ts";
 import { ownReach } from "./ownReach.ts";
@@ -28,7 +28,7 @@ function slowestOnTheWay(row: TimelineRow, judged: Judged): Limit {
   const steps = Math.max(1, Math.ceil(Math.abs(row.toC - row.fromC) / 20));
   for (let k = 0; k <= steps; k++) {
     const atC = row.fromC + ((row.toC - row.fromC) * k) / steps;
-    const speed = fullSpeed(judged.kiln, atC, row.toC > row.fromC);
+    const speed = freeSpeed(judged.kiln, atC, row.toC > row.fromC);
     if (speed < slowest.speed) slowest = { speed, atC };
   }
   return slowest;

@@ -54,7 +54,7 @@ export function cooledWithin(
 export function untilCool(schedule: Schedule): Schedule {
   const endC = schedule.segments.at(-1)?.toC ?? schedule.startC;
   if (endC <= UNLOAD_C + 0.5) return schedule;
-  const fall = { toC: UNLOAD_C, rateCPerHour: "full", holdSeconds: 0, why: null } as const;
+  const fall = { toC: UNLOAD_C, rateCPerHour: "free", holdSeconds: 0, why: null } as const;
   return { ...schedule, segments: [...schedule.segments, fall] };
 }
 

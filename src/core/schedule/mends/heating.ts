@@ -170,9 +170,9 @@ function withHold(
 }
 
 function asFastAsItCan(segment: Segment, startC: number, keepsUpToC: number): readonly Segment[] {
-  if (segment.rateCPerHour === "full" || segment.toC <= startC || keepsUpToC >= segment.toC)
+  if (segment.rateCPerHour === "free" || segment.toC <= startC || keepsUpToC >= segment.toC)
     return [segment];
-  const full = { ...segment, rateCPerHour: "full" as const, why: "all the kiln gives" };
+  const full = { ...segment, rateCPerHour: "free" as const, why: "all the kiln gives" };
   return keepsUpToC - startC < 2 ? [full] : [{ ...segment, toC: keepsUpToC, holdSeconds: 0 }, full];
 }
 
@@ -180,7 +180,7 @@ function asFastAsItCan(segment: Segment, startC: number, keepsUpToC: number): re
 function keptUpTo(segment: Segment, startC: number, kiln: AssumedKiln): number {
   const rate = segment.rateCPerHour;
   let wholeC = Math.ceil(startC);
-  if (rate === "full") return wholeC;
+  if (rate === "free") return wholeC;
   while (wholeC < segment.toC && kiln.fullHeatingCPerHour(wholeC + 1) >= rate) wholeC += 1;
   return wholeC;
 }

@@ -1,10 +1,15 @@
 import type { AssumedKiln } from "../kiln/AssumedKiln.ts";
 
-/** Slowest that a `full` ramp is counted [°C/h]: near room temperature a kiln never quite arrives. */
-export const SLOWEST_FULL_C_PER_HOUR = 1;
+/** Slowest that a `free` ramp is counted [°C/h]: near room temperature a kiln never quite arrives. */
+export const SLOWEST_FREE_C_PER_HOUR = 1;
 
-/** Longest step between points of a `full` ramp [s]. */
+/** Longest step between points of a `free` ramp [s]. */
 const STEP_SECONDS = 300;
+
+/** Whether a rate as somebody wrote it leaves the ramp to the kiln; `full` is what older files say. */
+export function isFreeRate(written: string): boolean {
+  return /^\s*(free|full)\s*$/i.test(written);
+}
 
 /** A point of a ramp: time from the ramp's start [s] and temperature [°C]. */
 export interface RampPoint {
@@ -13,17 +18,17 @@ export interface RampPoint {
 }
 
 /** Speed [°C/h, positive] of a kiln in the direction of a ramp, never under the slowest counted. */
-export function fullSpeed(kiln: AssumedKiln, tempC: number, rising: boolean): number {
+export function freeSpeed(kiln: AssumedKiln, tempC: number, rising: boolean): number {
   const speed = rising ? kiln.fullHeatingCPerHour(tempC) : kiln.naturalCoolingCPerHour(tempC);
-  if (!Number.isFinite(speed)) throw new RangeError(`fullSpeed: ${speed} °C/h at ${tempC} °C`);
-  return Math.max(SLOWEST_FULL_C_PER_HOUR, speed);
+  if (!Number.isFinite(speed)) throw new RangeError(`freeSpeed: ${speed} °C/h at ${tempC} °C`);
+  return Math.max(SLOWEST_FREE_C_PER_HOUR, speed);
 }
 
 /**
- * A ramp at `full`, from one temperature to another, without its first point.
+ * A ramp at `free`, from one temperature to another, without its first point.
  * Time = ∫ dT / speed(T), by Simpson's rule on steps of about 5 minutes.
  */
-export function fullRamp(ramp: {
+export function freeRamp(ramp: {
   readonly fromC: number;
   readonly toC: number;
   readonly kiln: AssumedKiln;
@@ -31,7 +36,7 @@ export function fullRamp(ramp: {
   const { fromC, toC, kiln } = ramp;
   const rising = toC > fromC;
   const sign = rising ? 1 : -1;
-  const slowness = (tempC: number) => 3600 / fullSpeed(kiln, tempC, rising);
+  const slowness = (tempC: number) => 3600 / freeSpeed(kiln, tempC, rising);
   const points: RampPoint[] = [];
   let tempC = fromC;
   let seconds = 0;
