@@ -1,17 +1,22 @@
 import type { Evidence } from "../../findings/Finding.ts";
 
 /**
- * The kinds of crack that are held against each other, and how they are called in a sentence.
- * Their order decides between kinds that stand level.
+ * What may have cracked or flaked a piece, and how that is called in a sentence.
+ * Their order decides between kinds that stand level; `something else` is all that has no name here.
  */
 export const CRACK_KINDS = {
-  "crackle by fit": "crackle from the fit of glaze and clay",
-  "delayed crazing": "delayed crazing from moisture or slow growth of cracks",
+  "crackle by fit": "crackle: the glaze shrinks more than the clay",
+  "delayed crazing": "crazing that comes later, as the clay takes up moisture",
+  shivering: "shivering: the clay squeezes the glaze until it flakes off",
   "dunting at quartz": "dunting at the quartz inversion",
   "dunting at cristobalite": "dunting at the cristobalite inversion",
-  "lid opened hot": "dunting from opening the kiln hot",
-  "one-sided glaze": "a crack through the wall from glaze on one side",
-  "heating crack": "a crack from the way up or from before the firing",
+  "lid opened hot": "opened too hot",
+  "one-sided glaze": "pot split by thick glaze on one side",
+  "heating crack": "cracked while heating",
+  "bisque crack": "cracked in the bisque already",
+  "drying crack": "cracked in drying",
+  "S-crack": "S-crack in the base",
+  "something else": "something else",
 } as const;
 
 /** One of the kinds of crack. */

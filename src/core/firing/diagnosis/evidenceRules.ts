@@ -72,7 +72,7 @@ export const EVIDENCE_RULES: readonly EvidenceRule[] = [
     seen: given(hasCrackle),
     statement: "Glaze has crackled, as it does when it shrinks more than the clay.",
     for: { "crackle by fit": "strong", "delayed crazing": "weak" },
-    against: {},
+    against: { shivering: "strong" },
     basis: PRACTICE,
   },
   {
@@ -90,7 +90,7 @@ export const EVIDENCE_RULES: readonly EvidenceRule[] = [
     seen: foundWith("what", "chip"),
     statement:
       "Something chipped: glaze that flakes off edges is squeezed rather than pulled, the opposite of what makes crackle.",
-    for: {},
+    for: { shivering: "strong" },
     against: { "crackle by fit": "weak", "delayed crazing": "weak" },
     basis: PRACTICE,
   },
@@ -102,7 +102,12 @@ export const EVIDENCE_RULES: readonly EvidenceRule[] = [
     seen: foundWith("edges", "sharp"),
     statement: "Edges are sharp: the crack is younger than the glaze, which had set by then.",
     for: { ...dunting("fair"), "one-sided glaze": "fair" },
-    against: { "heating crack": "strong" },
+    against: {
+      "heating crack": "strong",
+      "bisque crack": "strong",
+      "drying crack": "strong",
+      "S-crack": "strong",
+    },
     basis: PRACTICE,
   },
   {
@@ -110,7 +115,12 @@ export const EVIDENCE_RULES: readonly EvidenceRule[] = [
     answer: "edges rounded under glaze",
     seen: foundWith("edges", "rounded under glaze"),
     statement: "Edges are rounded under glaze: the crack was there before the glaze melted.",
-    for: { "heating crack": "strong" },
+    for: {
+      "heating crack": "fair",
+      "bisque crack": "strong",
+      "drying crack": "strong",
+      "S-crack": "fair",
+    },
     against: {
       "dunting at quartz": "fair",
       "dunting at cristobalite": "strong",
