@@ -46,15 +46,22 @@ export function adviceText(finding: Finding, unit: TemperatureUnit): string {
   return placed(finding.advice, finding, unit);
 }
 
-function placed(
-  text: string,
-  finding: Pick<Finding, "topic" | "evidence">,
-  unit: TemperatureUnit,
-): string {
-  return text.replaceAll(/\{([^{}]+)\}/g, (_, name: string) => {
+/** Stands behind a brace of somebody's words inside a statement: that brace is a brace. */
+const KEPT = "\u2060";
+
+/**
+ * Words of a person or a file for a statement or an advice: they are shown as they stand, on one
+ * line, and their braces place nothing.
+ */
+export function quoted(text: string): string {
+  return text.replaceAll("{", `{${KEPT}`).replaceAll(/\s+/g, " ").trim();
+}
+
+/** Each place once, so that what is put in is never looked at again; what names nothing stands. */
+function placed(text: string, finding: Pick<Finding, "evidence">, unit: TemperatureUnit): string {
+  return text.replaceAll(/\{\u2060|\{([^{}\u2060]+)\}/g, (whole, name: string | undefined) => {
+    if (name === undefined) return "{";
     const evidence = finding.evidence.find((item) => item.name === name);
-    if (!evidence)
-      throw new RangeError(`findingText: "${finding.topic}" has no evidence {${name}}`);
-    return evidenceText(evidence, unit);
+    return evidence === undefined ? whole : evidenceText(evidence, unit);
   });
 }

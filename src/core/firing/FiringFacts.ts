@@ -30,8 +30,3 @@ export interface FiringFacts {
 export function zoneNamed(facts: FiringFacts, zone: ZoneReview): string | null {
   return facts.zones.length > 1 ? zone.name : null;
 }
-
-/** Words of a person or a file, safe inside a statement, where braces place evidence. */
-export function quoted(text: string): string {
-  return text.replaceAll("{", "(").replaceAll("}", ")").replaceAll(/\s+/g, " ").trim();
-}

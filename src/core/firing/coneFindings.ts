@@ -2,7 +2,8 @@ import { coneIndex } from "../cones/coneName.ts";
 import { CONE_TABLES } from "../cones/tables/coneTables.ts";
 import type { SolvedWitnessOffset } from "../cones/witnessOffset.ts";
 import type { Finding, Severity } from "../findings/Finding.ts";
-import { type FiringFacts, quoted, zoneNamed } from "./FiringFacts.ts";
+import { quoted } from "../findings/findingText.ts";
+import { type FiringFacts, zoneNamed } from "./FiringFacts.ts";
 import type { ZoneReview } from "./FiringReview.ts";
 import { hottestZone } from "./hottestZone.ts";
 

@@ -1,4 +1,5 @@
 import type { Evidence, Finding } from "../findings/Finding.ts";
+import { quoted } from "../findings/findingText.ts";
 import type { Crossing } from "../ware/Crossing.ts";
 import { limitSeverity } from "../ware/limitSeverity.ts";
 import { type FiringFacts, zoneNamed } from "./FiringFacts.ts";
@@ -34,10 +35,10 @@ function judged(
   const severity = limitSeverity(fastest, limitCPerHour);
   const verdict =
     severity === "note"
-      ? `within the limit of {limit} for ${crossing.limitMeantFor}`
+      ? `within the limit of {limit} for ${quoted(crossing.limitMeantFor ?? "")}`
       : severity === "caution"
-        ? `faster than the limit of {limit} for ${crossing.limitMeantFor}`
-        : `{times over} times the limit of {limit} for ${crossing.limitMeantFor}`;
+        ? `faster than the limit of {limit} for ${quoted(crossing.limitMeantFor ?? "")}`
+        : `{times over} times the limit of {limit} for ${quoted(crossing.limitMeantFor ?? "")}`;
   const mean = crossing.meanCPerHour === null ? "" : ", {mean} on average";
   const stress = stressOf(crossing);
   const stressed =

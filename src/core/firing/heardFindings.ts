@@ -1,6 +1,7 @@
 import type { Finding } from "../findings/Finding.ts";
+import { quoted } from "../findings/findingText.ts";
 import { CRISTOBALITE_BAND, QUARTZ_BAND } from "../ware/inversionBands.ts";
-import { type FiringFacts, quoted } from "./FiringFacts.ts";
+import type { FiringFacts } from "./FiringFacts.ts";
 import type { ZoneReview } from "./FiringReview.ts";
 import { hottestZone } from "./hottestZone.ts";
 import type { PlacedSound } from "./placedMoments.ts";

@@ -1,5 +1,5 @@
 import type { Finding } from "../findings/Finding.ts";
-import { quoted } from "./FiringFacts.ts";
+import { quoted } from "../findings/findingText.ts";
 import type { FiringHistory, ThermocoupleDrift } from "./FiringHistory.ts";
 
 /** Topic of all that earlier logs say; `since earlier firings, thermocouple` and the like. */

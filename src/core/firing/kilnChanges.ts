@@ -1,8 +1,8 @@
 import type { Finding } from "../findings/Finding.ts";
+import { quoted } from "../findings/findingText.ts";
 import { FALLS_APART, NOISIER, NOISY_K, STRONGER, WEAKER } from "../kiln/changeLimits.ts";
 import type { LearnedFiring, LearnedKiln } from "../kiln/LearnedKiln.ts";
 import { sharedPulls } from "../kiln/sharedPulls.ts";
-import { quoted } from "./FiringFacts.ts";
 
 /** Peaks further apart than this are not compared for time fully on [K]; our own choice. */
 const LIKE_PEAKS_K = 30;

@@ -1,9 +1,10 @@
 import type { Finding, Severity } from "../findings/Finding.ts";
+import { quoted } from "../findings/findingText.ts";
 import type { LogFault } from "../log/LogReading.ts";
 import { rejectedCount } from "../log/rejectedCount.ts";
 import { basedOn } from "../sources/basedOn.ts";
 import { CRISTOBALITE_BAND, QUARTZ_BAND } from "../ware/inversionBands.ts";
-import { type FiringFacts, quoted } from "./FiringFacts.ts";
+import type { FiringFacts } from "./FiringFacts.ts";
 import type { ZoneReview } from "./FiringReview.ts";
 
 /**

@@ -1,4 +1,5 @@
 import type { Finding } from "../findings/Finding.ts";
+import { quoted } from "../findings/findingText.ts";
 import { basedOn } from "../sources/basedOn.ts";
 import { type FiringFacts, zoneNamed } from "./FiringFacts.ts";
 import type { PlanComparison } from "./FiringReview.ts";
@@ -59,7 +60,7 @@ function notComparable(title: string): Finding {
   return {
     topic: "against the schedule",
     severity: "note",
-    statement: `The log and the schedule "${title.replaceAll(/[{}]/g, "")}" share no rise by which they could be lined up.`,
+    statement: `The log and the schedule "${quoted(title)}" share no rise by which they could be lined up.`,
     evidence: [],
     basis: "the first temperature that both should pass on the way up",
     advice: "Check that this is the schedule that was fired.",

@@ -1,7 +1,8 @@
 import { medianInPlace } from "../curve/median.ts";
 import { temperatureAt } from "../curve/temperatureAt.ts";
 import type { Finding } from "../findings/Finding.ts";
-import { type FiringFacts, quoted } from "./FiringFacts.ts";
+import { quoted } from "../findings/findingText.ts";
+import type { FiringFacts } from "./FiringFacts.ts";
 import type { ZoneReview } from "./FiringReview.ts";
 import { hottestZone } from "./hottestZone.ts";
 

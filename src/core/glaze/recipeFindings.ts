@@ -1,4 +1,5 @@
 import type { Finding } from "../findings/Finding.ts";
+import { quoted } from "../findings/findingText.ts";
 import { basedOn } from "../sources/basedOn.ts";
 import { glazeFinding } from "./glazeFinding.ts";
 import { joined } from "./glazeWords.ts";
@@ -25,7 +26,7 @@ export function recipeFindings({ givenAs, remarks }: ParsedGlaze): readonly Find
       ? []
       : [
           glazeFinding("note", "how the file was read", {
-            statement: `${remarks.map((remark) => `${remark}.`).join(" ")}`,
+            statement: remarks.map((remark) => `${quoted(remark)}.`).join(" "),
             basis: "",
           }),
         ]),
@@ -53,7 +54,7 @@ function ofRecipe(recipe: Recipe): readonly Finding[] {
       ? []
       : [
           glazeFinding("note", "ideal minerals", {
-            statement: `${ideal.length === lines.length ? "All" : "Some"} materials are ideal minerals: ${joined(ideal.map(({ name }) => name))}. What you buy differs; feldspars hold both alkalis, clays hold quartz and some alkali.`,
+            statement: `${ideal.length === lines.length ? "All" : "Some"} materials are ideal minerals: ${quoted(joined(ideal.map(({ name }) => name)))}. What you buy differs; feldspars hold both alkalis, clays hold quartz and some alkali.`,
             basis: basedOn("ideal formulas", "mineral-formulas"),
             advice: "Put your suppliers' analyses under materials.",
           }),
@@ -62,7 +63,7 @@ function ofRecipe(recipe: Recipe): readonly Finding[] {
       ? []
       : [
           glazeFinding("note", "soluble salts", {
-            statement: `Some of the recipe dissolves in the water of the glaze and moves with it, so the coat may not be what the recipe says: ${joined(soluble.map(({ name }) => name))}.`,
+            statement: `Some of the recipe dissolves in the water of the glaze and moves with it, so the coat may not be what the recipe says: ${quoted(joined(soluble.map(({ name }) => name)))}.`,
             basis: basedOn("common knowledge of salts", "batch-practice"),
           }),
         ]),

@@ -1,4 +1,5 @@
 import type { Finding } from "../findings/Finding.ts";
+import { quoted } from "../findings/findingText.ts";
 import { basedOn } from "../sources/basedOn.ts";
 import { FALLS_APART, NOISIER, NOISY_K, STRONGER, WEAKER } from "./changeLimits.ts";
 import { type CoolingConstants, lossKPerSecond } from "./heatBalance.ts";
@@ -187,7 +188,7 @@ function opened(firings: readonly LearnedFiring[]): readonly Finding[] {
 
 /** A firing's name without the brackets that would mark a number's place. */
 function named({ name }: { readonly name: string }): string {
-  return name.replaceAll(/[{}]/g, "");
+  return quoted(name);
 }
 
 function note(parts: Omit<Finding, "severity" | "zone" | "span">): Finding {

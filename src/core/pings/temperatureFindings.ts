@@ -1,4 +1,5 @@
 import type { Finding } from "../findings/Finding.ts";
+import { quoted } from "../findings/findingText.ts";
 import { basedOn } from "../sources/basedOn.ts";
 import { QUARTZ_BAND } from "../ware/inversionBands.ts";
 import type { Heard } from "./hearingFindings.ts";
@@ -60,7 +61,7 @@ function unloadedFindings(
   return [
     {
       ...plain("after unloading", "caution"),
-      statement: `The ware was taken out ${when}. {count} of the {pings} ${few} heard from then on${all ? "" : ", in {listened}"}: they are counted apart and have no temperature, for on the shelf the ware cools faster than the kiln that ${logName} shows.`,
+      statement: `The ware was taken out ${when}. {count} of the {pings} ${few} heard from then on${all ? "" : ", in {listened}"}: they are counted apart and have no temperature, for on the shelf the ware cools faster than the kiln that ${quoted(logName)} shows.`,
       evidence: [
         { name: "at", value: Math.max(0, unloading.atSeconds), kind: "duration" },
         ...(unloading.tempC === null
@@ -80,7 +81,7 @@ function unloadedFindings(
 function unknownUnloading(logName: string): Finding {
   return {
     ...plain("unloading", "note"),
-    statement: `No record beside ${logName} says when the ware was taken out. From then on it is not as hot as the kiln, and the temperatures below do not hold.`,
+    statement: `No record beside ${quoted(logName)} says when the ware was taken out. From then on it is not as hot as the kiln, and the temperatures below do not hold.`,
     evidence: [],
     basis: "own reasoning",
     advice: "Write unloaded: with its at: into the firing record, and ask again.",
@@ -96,7 +97,7 @@ function knownFindings(
   return [
     {
       ...plain("log beside the recording", "caution"),
-      statement: `Only {known} of the recording lies within the readings of ${logName}; pings outside it have no temperature.`,
+      statement: `Only {known} of the recording lies within the readings of ${quoted(logName)}; pings outside it have no temperature.`,
       evidence: [{ name: "known", value: knownShare, kind: "percent" }],
       basis: "start of the recording placed on the log",
       advice: "Check --started if that surprises you.",

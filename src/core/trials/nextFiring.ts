@@ -1,4 +1,5 @@
 import type { Evidence } from "../findings/Finding.ts";
+import { quoted } from "../findings/findingText.ts";
 import type { CausePair, Confounding } from "./Confounding.ts";
 import type { FiringCause, FiringInNumbers } from "./FiringFact.ts";
 import { FIRING_CAUSE_WORDS } from "./firingCauses.ts";
@@ -125,7 +126,7 @@ function repeated({ plan, review, record, facts }: Used, reason: string): BareNe
       kind: "repeat",
       schedule: plan,
       follows,
-      change: `Fire “${plan.title}” again, exactly as it is, and open when it was opened then${opening}.`,
+      change: `Fire “${quoted(plan.title)}” again, exactly as it is, and open when it was opened then${opening}.`,
       evidence,
       reason,
     };

@@ -1,6 +1,7 @@
 import type { Band } from "../curve/Band.ts";
 import { bandPassage } from "../curve/bandPassage.ts";
 import type { Evidence } from "../findings/Finding.ts";
+import { quoted } from "../findings/findingText.ts";
 import { hottestZone } from "../firing/hottestZone.ts";
 import { REFERENCE_KILN } from "../kiln/AssumedKiln.ts";
 import { expandSchedule } from "../schedule/expandSchedule.ts";
@@ -87,7 +88,7 @@ function slowerThrough(band: Band): ChangeOf["make"] {
     );
     return {
       schedule: titled(schedule, `slower through ${name}`),
-      change: `Fire “${plan.title}” with one change: {rate} through ${name}, as in “${other.review.title}”; the heat stays as it is.`,
+      change: `Fire “${quoted(plan.title)}” with one change: {rate} through ${name}, as in “${quoted(other.review.title)}”; the heat stays as it is.`,
       evidence: [{ name: "rate", value: mostCPerHour, kind: "rate" }],
     };
   };
@@ -97,7 +98,7 @@ function openedCooler(plan: Schedule, { value, other }: ChangedTo): ChangedSched
   const tempC = Math.min(value, UNLOAD_C);
   return {
     schedule: plan,
-    change: `Fire “${plan.title}” exactly as it is, with one change outside it: open at {opening} or cooler, as in “${other.review.title}”.`,
+    change: `Fire “${quoted(plan.title)}” exactly as it is, with one change outside it: open at {opening} or cooler, as in “${quoted(other.review.title)}”.`,
     evidence: [{ name: "opening", value: tempC, kind: "temperature" }],
   };
 }
@@ -123,7 +124,7 @@ function heldOnTheWayDown(plan: Schedule, { other }: ChangedTo): ChangedSchedule
       { ...plan, segments: plan.segments.toSpliced(at, 0, segment) },
       "held on the way down",
     ),
-    change: `Fire “${plan.title}” with one change: held {hold} at {at} on the way down, as in “${other.review.title}”.`,
+    change: `Fire “${quoted(plan.title)}” with one change: held {hold} at {at} on the way down, as in “${quoted(other.review.title)}”.`,
     evidence: [
       { name: "hold", value: holdSeconds, kind: "duration" },
       { name: "at", value: atC, kind: "temperature" },
@@ -150,7 +151,7 @@ function hotter(plan: Schedule, { other, known }: ChangedTo): ChangedSchedule | 
   if (Math.abs(peakC - before) < SAME_PEAK_K) return null;
   return {
     schedule: titled({ ...solved.value, cone }, `to cone ${cone}`),
-    change: `Fire “${plan.title}” with one change: the peak at {peak}, for cone ${cone} as in “${other.review.title}”; the cooling stays as it is.`,
+    change: `Fire “${quoted(plan.title)}” with one change: the peak at {peak}, for cone ${cone} as in “${quoted(other.review.title)}”; the cooling stays as it is.`,
     evidence: [{ name: "peak", value: peakC, kind: "temperature" }],
   };
 }

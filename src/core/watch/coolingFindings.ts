@@ -1,4 +1,5 @@
 import type { Finding } from "../findings/Finding.ts";
+import { quoted } from "../findings/findingText.ts";
 import type { Crossing } from "../ware/Crossing.ts";
 import { limitSeverity } from "../ware/limitSeverity.ts";
 import type { RecentRate } from "./WatchState.ts";
@@ -70,7 +71,7 @@ function goingThrough(passage: Passage, rate: RecentRate, facts: WatchFacts): Fi
   return {
     topic: topicOf(crossing),
     severity,
-    statement: `It is going through the ${crossing.band} at {now}${before}: ${verdict(severity)} of {limit} for ${crossing.limitMeantFor}.`,
+    statement: `It is going through the ${crossing.band} at {now}${before}: ${verdict(severity)} of {limit} for ${quoted(crossing.limitMeantFor ?? "")}.`,
     evidence: [
       { name: "now", value: nowFast, kind: "rate" },
       { name: "fastest", value: fastest, kind: "rate" },
@@ -96,7 +97,7 @@ function aheadOf(passage: Passage, rate: RecentRate, facts: WatchFacts): readonl
     {
       topic: topicOf(crossing),
       severity: "caution",
-      statement: `The ${crossing.band} begins in {in}, at {from}. It is falling at {now}, and by itself would still at {then} there; the limit is {limit} for ${crossing.limitMeantFor}.`,
+      statement: `The ${crossing.band} begins in {in}, at {from}. It is falling at {now}, and by itself would still at {then} there; the limit is {limit} for ${quoted(crossing.limitMeantFor ?? "")}.`,
       evidence: [
         { name: "in", value: inSeconds, kind: "duration" },
         { name: "now", value: nowFast, kind: "rate" },
@@ -133,7 +134,7 @@ function goneThrough(passage: Passage): readonly Finding[] {
     {
       topic: topicOf(crossing),
       severity,
-      statement: `It went through the ${crossing.band} at up to {fastest}: ${verdict(severity)} of {limit} for ${crossing.limitMeantFor}.`,
+      statement: `It went through the ${crossing.band} at up to {fastest}: ${verdict(severity)} of {limit} for ${quoted(crossing.limitMeantFor ?? "")}.`,
       evidence: [{ name: "fastest", value: fastest, kind: "rate" }, ...limits(passage)],
       basis: basisOf(crossing),
       advice: "Look over every piece for one long crack when the kiln is cold.",

@@ -1,5 +1,5 @@
 import type { Finding } from "../findings/Finding.ts";
-import { quoted } from "../firing/FiringFacts.ts";
+import { quoted } from "../findings/findingText.ts";
 import type { LogFault, LogReading } from "../log/LogReading.ts";
 import type { WatchFacts } from "./watchFindings.ts";
 

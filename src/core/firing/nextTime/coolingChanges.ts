@@ -1,3 +1,4 @@
+import { quoted } from "../../findings/findingText.ts";
 import { limitedCrossings } from "../../schedule/coolingLimits.ts";
 import { expandSchedule } from "../../schedule/expandSchedule.ts";
 import { limitsFor } from "../../schedule/pieceOf.ts";
@@ -54,7 +55,7 @@ function change(crossing: Crossing, ratio: number, context: NextContext): NextCh
       : standing === "too close to tell"
         ? `Leave the cooling ${from} as it is unless pieces cracked: {fastest} against {limit} is within what either is known to.`
         : `Cool ${from}, through the ${crossing.band}, at {limit} or slower.`,
-    because: `It went at up to {fastest}, ${standing === "too close to tell" ? "just over" : "{times} times"} the limit of {limit} for ${crossing.limitMeantFor}, which is good to a factor of two either way.${hurried ? " The schedule leads to less, so it was not the cause." : ""}`,
+    because: `It went at up to {fastest}, ${standing === "too close to tell" ? "just over" : "{times} times"} the limit of {limit} for ${quoted(crossing.limitMeantFor ?? "")}, which is good to a factor of two either way.${hurried ? " The schedule leads to less, so it was not the cause." : ""}`,
     evidence: [
       { name: "from", value: crossing.fromC, kind: "temperature" },
       { name: "to", value: crossing.toC, kind: "temperature" },

@@ -1,5 +1,5 @@
+import { quoted } from "../../findings/findingText.ts";
 import { tellingApart } from "../diagnosis/tellingApart.ts";
-import { quoted } from "../FiringFacts.ts";
 import type { NextContext } from "./NextContext.ts";
 import type { NextChange } from "./NextTime.ts";
 

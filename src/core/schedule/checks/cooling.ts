@@ -1,4 +1,5 @@
 import type { Finding } from "../../findings/Finding.ts";
+import { quoted } from "../../findings/findingText.ts";
 import type { Crossing } from "../../ware/Crossing.ts";
 import { limitSeverity } from "../../ware/limitSeverity.ts";
 import { limitedCrossings } from "../coolingLimits.ts";
@@ -29,7 +30,7 @@ function judgedCrossing(judged: Judged, crossing: Crossing, limit: number): Find
     severity,
     statement: `The kiln cools through the ${crossing.band} at up to {fastest}${mean}${byItself}; that is ${
       severity === "note" ? "within" : "above"
-    } the {limit} that can be argued for with ${crossing.limitMeantFor}.`,
+    } the {limit} that can be argued for with ${quoted(crossing.limitMeantFor ?? "")}.`,
     evidence: [
       { name: "fastest", value: fastest, kind: "rate" },
       ...(crossing.meanCPerHour === null
