@@ -18,6 +18,26 @@ export function segment(
   return { toC, rateCPerHour, holdSeconds: holdMinutes * 60, why: null };
 }
 
+/** Whether every target and every rate is a whole number of degrees of the schedule's unit. */
+export function isWhole({ unit, segments }: Schedule): boolean {
+  const size = unit === "C" ? 1 : 1.8;
+  const numbers = segments.flatMap(({ toC, rateCPerHour: rate }) => [
+    unit === "C" ? toC : toC * size + 32,
+    ...(typeof rate === "number" ? [rate * size] : []),
+  ]);
+  return numbers.every((value) => Math.abs(value - Math.round(value)) < 1e-6);
+}
+
+/** Whether two neighbours go on the same way at the same rate, with no hold between them. */
+export function hasAlikeNeighbours({ startC, segments }: Schedule): boolean {
+  return segments.some(({ toC, rateCPerHour, holdSeconds }, index) => {
+    const next = segments[index + 1];
+    const fromC = segments[index - 1]?.toC ?? startC;
+    const goesOn = next !== undefined && toC > fromC === next.toC > toC;
+    return goesOn && holdSeconds === 0 && next.rateCPerHour === rateCPerHour;
+  });
+}
+
 /** A schedule of dry, ordinary parts, with what a test cares about put in. */
 export function schedule(parts: Partial<Schedule> = {}): Schedule {
   return {

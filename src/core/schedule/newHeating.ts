@@ -53,6 +53,10 @@ const NEAR_K = 20;
 /** A climb is cut no shorter than this [K]. */
 const LEG_K = 50;
 
+/** A climb is cut in two only for a rate that is slower than what a kiln's speed is known to, and for this much time [s]. */
+const SURE_SHARE = 0.9;
+const WORTH_SECONDS = 600;
+
 /** The way up to a peak: water, quartz, carbon, the climb, the last 100 °C. */
 export function climb(input: ClimbInput): Climb {
   const { peakC, raw, damp } = input;
@@ -162,14 +166,19 @@ function fitted(stage: Stage, fromC: number, by: ClimbInput): readonly Segment[]
   const rateCPerHour = rateDown(stage.rateCPerHour, unit, 5);
   const able = (tempC: number) => SPEED_SHARE * kiln.fullHeatingCPerHour(tempC);
   if (able(toC) >= rateCPerHour) return [{ toC, rateCPerHour, holdSeconds, why }];
+  const slowCPerHour = rateDown(Math.max(1, able(toC)), unit);
   const slow: Segment = {
     toC,
-    rateCPerHour: rateDown(Math.max(1, able(toC)), unit),
+    rateCPerHour: slowCPerHour,
     holdSeconds,
     why: `${why}; no faster, for the kiln loses its breath here`,
   };
   let breathC = fromC;
   while (breathC + LEG_K < toC && able(breathC + LEG_K) >= rateCPerHour) breathC += LEG_K;
   const legC = temperatureDown(breathC, unit, 10);
-  return legC - fromC < LEG_K ? [slow] : [{ toC: legC, rateCPerHour, holdSeconds: 0, why }, slow];
+  const gainedSeconds = (legC - fromC) * (1 / slowCPerHour - 1 / rateCPerHour) * 3600;
+  const isWorthIt = slowCPerHour < SURE_SHARE * rateCPerHour && gainedSeconds > WORTH_SECONDS;
+  return legC - fromC < LEG_K || !isWorthIt
+    ? [slow]
+    : [{ toC: legC, rateCPerHour, holdSeconds: 0, why }, slow];
 }

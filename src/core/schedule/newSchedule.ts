@@ -18,7 +18,7 @@ import type { Schedule, Segment } from "./Schedule.ts";
 import { solveSchedule } from "./solveSchedule.ts";
 import { type ShortOfTime, tooLittleTime } from "./tooLittleTime.ts";
 import { wareSizeProblems } from "./wareSizeProblems.ts";
-import { temperatureDown, temperatureUp } from "./wholeUnits.ts";
+import { temperatureDown } from "./wholeUnits.ts";
 
 /** What a new schedule is wanted for. */
 export interface NewScheduleInput {
@@ -174,12 +174,8 @@ function drafted(
   });
   const solved = solveSchedule({ ...input, schedule: falling, solve: "peak" });
   if (!solved.ok) return held ? failed(holdTooHot(held, peakC, unit)) : solved;
-  const solvedC = highestC(solved.value);
-  const whole = solved.value.segments.map((segment) =>
-    segment.toC === solvedC ? { ...segment, toC: temperatureUp(solvedC, unit) } : segment,
-  );
   const { after } = repairSchedule({
-    schedule: { ...solved.value, cone, segments: whole },
+    schedule: { ...solved.value, cone },
     limitFor,
     offsetK: input.offsetK ?? 0,
     ...(input.kiln && { kiln: input.kiln }),
@@ -189,7 +185,7 @@ function drafted(
 
 function peakOf(input: NewScheduleInput, schedule: Schedule): Result<number> {
   const solved = solveSchedule({ ...input, schedule, solve: "peak" });
-  return solved.ok ? ok(temperatureUp(highestC(solved.value), input.unit)) : solved;
+  return solved.ok ? ok(highestC(solved.value)) : solved;
 }
 
 function climbFor(input: NewScheduleInput, peakC: number, ease: Ease): Climb {

@@ -19,6 +19,7 @@ import type { Mend, MendContext } from "./mends/Mend.ts";
 import { MEND_CONE, MEND_LAST_HUNDRED, MEND_PEAK_HOLD } from "./mends/peak.ts";
 import { limitsFor } from "./pieceOf.ts";
 import type { Schedule } from "./Schedule.ts";
+import { tidied, wholeSchedule } from "./tidied.ts";
 
 /** One thing that was mended. */
 export interface RepairStep {
@@ -77,7 +78,8 @@ const MOST_ROUNDS = 6;
  * The smallest change in time that brings every finding of a schedule under its limit.
  * Each caution and warning is mended where it stands and no more than it asks for; a mend that does
  * not silence its finding is taken back, and the finding is listed as one that cannot be mended.
- * Mending a mended schedule changes nothing.
+ * It comes in whole degrees and rates of its unit, neighbours of one rate joined. Mending a mended
+ * schedule changes nothing.
  */
 export function repairSchedule(input: RepairInput): Repair {
   const before = input.schedule;
@@ -87,13 +89,15 @@ export function repairSchedule(input: RepairInput): Repair {
   const judge = (schedule: Schedule) =>
     draftSchedule({ ...input, schedule, start: null, findingsOnly: true }).findings;
   const steps: RepairStep[] = [];
-  let round: Round = { after: before, findings: judge(before), steps, given: new Map() };
+  const start = wholeSchedule(before);
+  let round: Round = { after: start, findings: judge(start), steps, given: new Map() };
   for (let k = 0; k < MOST_ROUNDS; k++) {
     round = mendedOnce({ ...round, steps: [] }, { context, judge });
     if (round.steps.length === 0) break;
     steps.push(...round.steps);
   }
-  const { after, findings, given } = round;
+  const { findings, given } = round;
+  const after = tidied(round.after);
   return {
     before,
     after,

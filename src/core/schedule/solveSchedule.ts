@@ -7,6 +7,7 @@ import { freeSpeed } from "./freeRamp.ts";
 import { kilnReachC } from "./kilnReach.ts";
 import type { Schedule, Segment } from "./Schedule.ts";
 import { coneMarginK, peakSegment, solvePeak } from "./solvePeak.ts";
+import { tidied, wholeSchedule } from "./tidied.ts";
 import { rateDown, temperatureUp } from "./wholeUnits.ts";
 
 /** What may be changed to make the cone. */
@@ -30,29 +31,29 @@ const LONGEST_HOLD_SECONDS = 6 * 3600;
 const SLOWEST_C_PER_HOUR = 15;
 const FASTEST_C_PER_HOUR = 300;
 
-/** Peaks are given in such steps of the schedule's unit; crowded cones are 5 °C apart. */
-const STEP_DEGREES = 0.05;
-
-/** Rates are given in such steps of the schedule's unit per hour. */
-const RATE_STEP = 0.1;
+/** Holds are given in whole minutes [s]. */
+const HOLD_STEP_SECONDS = 60;
 
 /**
  * The same schedule with one thing changed so that a cone is just down, holds and cooling counted:
- * the peak, the hold at the peak, or the rate of the climb to it. The answer is rounded to the
- * hotter side, by at most a twentieth of a degree, a second, or a tenth of a degree an hour.
+ * the peak, the hold at the peak, or the rate of the climb to it. Everything is in whole degrees
+ * and degrees an hour of the schedule's unit, made whole before it is solved; the answer is rounded
+ * to the hotter side, to the degree, the minute or the degree an hour. Neighbours of one rate are
+ * joined.
  *
  * @returns the problems of `solvePeak`; `schedule/kiln-too-weak` for a peak out of the kiln's reach;
  * `schedule/no-such-hold` or `schedule/no-such-rate`, each with the nearest that is possible.
  */
 export function solveSchedule(input: SolveInput & { readonly solve: Solvable }): Result<Schedule> {
-  const { solve } = input;
-  return solve === "peak" ? peakFor(input) : solve === "hold" ? holdFor(input) : rateFor(input);
+  const whole = { ...input, schedule: wholeSchedule(input.schedule) };
+  const solved = { peak: peakFor, hold: holdFor, rate: rateFor }[input.solve](whole);
+  return solved.ok ? ok(tidied(solved.value)) : solved;
 }
 
 function peakFor(input: SolveInput): Result<Schedule> {
   const solved = solvePeak(input);
   if (!solved.ok) return solved;
-  const peakC = temperatureUp(highestC(solved.value), solved.value.unit, STEP_DEGREES);
+  const peakC = temperatureUp(highestC(solved.value), solved.value.unit);
   const reachC = kilnReachC(input.kiln ?? REFERENCE_KILN);
   if (peakC > reachC) return failed(tooWeak(input, peakC, reachC));
   return ok(withPeakSegment(solved.value, (segment) => ({ ...segment, toC: peakC })));
@@ -77,10 +78,13 @@ function holdFor(input: SolveInput): Result<Schedule> {
       expected: `a hold up to ${printDuration(LONGEST_HOLD_SECONDS)}`,
       fix: nearestPeak(input),
     });
-  const seconds = Math.ceil(
-    rootOf((value) => margin(value) as number, { low: 0, high: LONGEST_HOLD_SECONDS }, 0.5),
+  const seconds = rootOf(
+    (value) => margin(value) as number,
+    { low: 0, high: LONGEST_HOLD_SECONDS },
+    0.5,
   );
-  return ok({ ...held(seconds), cone });
+  const whole = Math.ceil(seconds / HOLD_STEP_SECONDS) * HOLD_STEP_SECONDS;
+  return ok({ ...held(whole), cone });
 }
 
 function rateFor(input: SolveInput): Result<Schedule> {
@@ -109,7 +113,7 @@ function rateFor(input: SolveInput): Result<Schedule> {
     { low: 1 / fastest, high: 1 / SLOWEST_C_PER_HOUR },
     1e-7,
   );
-  return ok({ ...climbing(rateDown(1 / slowness, schedule.unit, RATE_STEP)), cone });
+  return ok({ ...climbing(rateDown(1 / slowness, schedule.unit)), cone });
 }
 
 /** Where a rising function crosses 0, from the side where it is not below. */

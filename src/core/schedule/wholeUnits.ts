@@ -38,3 +38,8 @@ function stepped(
   const whole = by.round(shown / by.step) * by.step;
   return by.unit === "C" ? whole : celsiusFromFahrenheit(whole);
 }
+
+/** The nearest temperature [°C] that is a whole number of degrees of a unit. */
+export function temperatureNear(tempC: number, unit: TemperatureUnit): number {
+  return stepped(tempC, { unit, step: 1, round: Math.round });
+}

@@ -9,7 +9,7 @@ import { parseSchedule } from "../../../src/core/schedule/scheduleFile.ts";
 import { scheduleYaml } from "../../../src/core/schedule/scheduleYaml.ts";
 import { bodyNamed } from "../../../src/core/ware/bodies.ts";
 import { wareOf } from "../../../src/core/ware/wareOf.ts";
-import { valued } from "../../support/schedules.ts";
+import { hasAlikeNeighbours, isWhole, valued } from "../../support/schedules.ts";
 
 function wanted(parts: Partial<NewScheduleInput> = {}): NewScheduleInput {
   return {
@@ -67,6 +67,8 @@ describe("newSchedule", () => {
           const read = valued(parseSchedule(scheduleYaml(made), "new.yaml"));
           const { findings, heatwork } = draftSchedule({ schedule: read, start: null });
           expect(findings.filter(({ severity }) => severity !== "note")).toEqual([]);
+          expect(isWhole(made)).toBe(true);
+          expect(hasAlikeNeighbours(made)).toBe(false);
           expect(heatwork.position.cone).toBe(wish.cone);
           // The peak is rounded up to a whole degree, and cones stand 7 °C apart at the closest.
           expect(heatwork.position.fraction).toBeLessThan(0.15);

@@ -7,7 +7,14 @@ import { repairSchedule } from "../../../src/core/schedule/repairSchedule.ts";
 import type { Schedule } from "../../../src/core/schedule/Schedule.ts";
 import { parseSchedule } from "../../../src/core/schedule/scheduleFile.ts";
 import { scheduleYaml } from "../../../src/core/schedule/scheduleYaml.ts";
-import { anySchedule, schedule, segment, valued } from "../../support/schedules.ts";
+import {
+  anySchedule,
+  hasAlikeNeighbours,
+  isWhole,
+  schedule,
+  segment,
+  valued,
+} from "../../support/schedules.ts";
 
 const THICK = { thickestMm: 16, widestMm: 380, state: "damp", crackle: false } as const;
 
@@ -120,6 +127,8 @@ describe("repairSchedule", () => {
       fc.property(anySchedule, (any) => {
         const once = repairSchedule({ schedule: any }).after;
         const twice = repairSchedule({ schedule: once });
+        expect(isWhole(once)).toBe(true);
+        expect(hasAlikeNeighbours(once)).toBe(false);
         expect(twice.after).toEqual(once);
         expect(twice.steps).toEqual([]);
       }),

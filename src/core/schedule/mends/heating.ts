@@ -13,7 +13,7 @@ import { expandSchedule } from "../expandSchedule.ts";
 import { paced } from "../paced.ts";
 import { FASTEST_C_PER_HOUR } from "../parseSegments.ts";
 import type { Schedule, Segment } from "../Schedule.ts";
-import { rateDown } from "../wholeUnits.ts";
+import { rateDown, temperatureDown } from "../wholeUnits.ts";
 import type { Mend, Mended } from "./Mend.ts";
 
 /** A stretch of the way up whose mean rate has a most. */
@@ -97,7 +97,7 @@ export const MEND_REACH: Mend = {
         simulated === null
           ? keptUpTo(segment, startC, kiln)
           : (simulated.get(index) ?? segment.toC);
-      return asFastAsItCan(segment, startC, keepsUpToC);
+      return asFastAsItCan(segment, startC, temperatureDown(keepsUpToC, schedule.unit));
     });
     return {
       ok: true,
@@ -176,23 +176,23 @@ function asFastAsItCan(segment: Segment, startC: number, keepsUpToC: number): re
   return keepsUpToC - startC < 2 ? [full] : [{ ...segment, toC: keepsUpToC, holdSeconds: 0 }, full];
 }
 
-/** The whole degree up to which the kiln keeps the rate of a climb. */
+/** About how far up the kiln keeps the rate of a climb, to the degree below [°C]. */
 function keptUpTo(segment: Segment, startC: number, kiln: AssumedKiln): number {
   const rate = segment.rateCPerHour;
-  let wholeC = Math.ceil(startC);
-  if (rate === "free") return wholeC;
-  while (wholeC < segment.toC && kiln.fullHeatingCPerHour(wholeC + 1) >= rate) wholeC += 1;
-  return wholeC;
+  let keptC = startC;
+  if (rate === "free") return keptC;
+  while (keptC < segment.toC && kiln.fullHeatingCPerHour(keptC + 1) >= rate) keptC += 1;
+  return Math.min(keptC, segment.toC);
 }
 
-/** The same by simulation, for the climbs that would be late: segment index to whole degree. */
+/** The same by simulation, for the climbs that would be late: segment index to temperature [°C]. */
 function lateFrom(schedule: Schedule, learned: LearnedKiln): ReadonlyMap<number, number> {
   const { segments } = predictFiring(learned, schedule);
   return new Map(
     segments.flatMap(({ segment, behindSeconds, behindFromC }) =>
       behindFromC === null || behindSeconds <= LATE_SECONDS
         ? []
-        : [[segment, Math.floor(behindFromC)] as const],
+        : [[segment, behindFromC] as const],
     ),
   );
 }
