@@ -8,7 +8,7 @@ import type { Block, Cell } from "./Block.ts";
 import { capitalised, stopped } from "./capitalised.ts";
 import { chartBlocks } from "./chartBlocks.ts";
 import { momentColumns, momentLines, momentText, startOfDayOf } from "./moments.ts";
-import { printSpan, printTravel } from "./printSpan.ts";
+import { printSetRate, printSpan } from "./printSpan.ts";
 import type { ReportContext } from "./reviewBlocks.ts";
 import { section } from "./section.ts";
 import { basisBlocks } from "./sections/basisBlocks.ts";
@@ -49,7 +49,7 @@ export function draftBlocks(draft: Draft, context: DraftContext): readonly Block
     ...(context.mending === undefined ? [] : mendingBlocks(context.mending, unit)),
     ...chartBlocks("The schedule, temperature against time", charts.firing),
     { kind: "heading", text: "Timeline" },
-    timelineTable(expansion.timeline, when),
+    timelineTable(expansion.timeline, when, draft.schedule.unit),
     ...reasonBlocks(draft.schedule),
     ...ownKilnBlocks(draft, when),
     ...findingBlocks(findings, when),
@@ -140,7 +140,7 @@ function wareText(schedule: Schedule): string {
   ].join(", ");
 }
 
-function timelineTable(timeline: readonly TimelineRow[], when: When): Block {
+function timelineTable(timeline: readonly TimelineRow[], when: When, own: TemperatureUnit): Block {
   const { unit, startOfDaySeconds } = when;
   return {
     kind: "table",
@@ -155,18 +155,18 @@ function timelineTable(timeline: readonly TimelineRow[], when: When): Block {
     rows: timeline.map((row): readonly Cell[] => [
       String(row.segment + 1),
       row.kind === "hold" ? printTemperature(row.toC, unit) : printSpan(row.fromC, row.toC, unit),
-      rateText(row, unit),
+      rateText(row, unit, own),
       printDuration(row.endSeconds - row.startSeconds),
       ...momentLines(startOfDaySeconds, row.endSeconds),
     ]),
   };
 }
 
-function rateText(row: TimelineRow, unit: TemperatureUnit): string {
+function rateText(row: TimelineRow, unit: TemperatureUnit, own: TemperatureUnit): string {
   if (row.kind === "hold") return "hold";
   return row.assumedRate
     ? `free, about ${printRate(row.rateCPerHour, unit)}`
-    : printTravel(row.rateCPerHour, unit);
+    : `${row.rateCPerHour < 0 ? "down" : "up"} ${printSetRate(row.rateCPerHour, { unit, own })}`;
 }
 
 function reasonBlocks(schedule: Schedule): readonly Block[] {

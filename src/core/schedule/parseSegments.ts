@@ -3,7 +3,7 @@ import { parseDuration } from "../units/parseDuration.ts";
 import { shown } from "../units/parseQuantity.ts";
 import { parseRate } from "../units/parseRate.ts";
 import { parseTemperature } from "../units/parseTemperature.ts";
-import { printTemperature } from "../units/print.ts";
+import { printRate, printTemperature } from "../units/print.ts";
 import type { TemperatureUnit } from "../units/temperature.ts";
 import { isFreeRate } from "./freeRamp.ts";
 import type { Segment } from "./Schedule.ts";
@@ -128,7 +128,7 @@ function rateOf(value: number | string, ramp: Ramp & Place): Result<number | "fr
       code: "schedule/rate-too-fast",
       what: `the rate is ${shown(value)}`,
       where,
-      expected: `at most ${FASTEST_C_PER_HOUR} °C/h`,
+      expected: `at most ${printRate(FASTEST_C_PER_HOUR, unit)}`,
       fix: "write rate: free for as fast as it goes",
     });
   if (ramp.fromC === null || ramp.toC === null) return ok(rate);

@@ -2,11 +2,11 @@ import type { AssumedKiln } from "../../kiln/AssumedKiln.ts";
 import type { Repair, RepairStep } from "../../schedule/repairSchedule.ts";
 import type { Schedule } from "../../schedule/Schedule.ts";
 import { type DifferenceLine, scheduleDifference } from "../../schedule/scheduleDifference.ts";
-import { printDuration, printRate } from "../../units/print.ts";
+import { printDuration } from "../../units/print.ts";
 import type { TemperatureUnit } from "../../units/temperature.ts";
 import type { Block, Cell } from "../Block.ts";
 import { capitalised, stopped } from "../capitalised.ts";
-import { printSpan } from "../printSpan.ts";
+import { printSetRate, printSpan } from "../printSpan.ts";
 import { section } from "../section.ts";
 
 const MARK: Readonly<Record<DifferenceLine["kind"], string>> = {
@@ -37,7 +37,7 @@ export function mendingBlocks(mending: Mending, unit: TemperatureUnit): readonly
     ...section("What was changed", [
       ...cost,
       changed
-        ? differenceTable(lines, unit)
+        ? differenceTable(lines, unit, before.unit)
         : { kind: "sentence", text: "Nothing; the schedule stays as it was." },
     ]),
     ...section(
@@ -49,7 +49,11 @@ export function mendingBlocks(mending: Mending, unit: TemperatureUnit): readonly
 }
 
 /** Two schedules side by side, one line a segment; − goes, + comes. */
-function differenceTable(lines: readonly DifferenceLine[], unit: TemperatureUnit): Block {
+function differenceTable(
+  lines: readonly DifferenceLine[],
+  unit: TemperatureUnit,
+  own: TemperatureUnit,
+): Block {
   return {
     kind: "table",
     caption: "What changes: − goes, + comes",
@@ -65,7 +69,9 @@ function differenceTable(lines: readonly DifferenceLine[], unit: TemperatureUnit
     rows: lines.map((line): readonly Cell[] => [
       MARK[line.kind],
       printSpan(line.fromC, line.segment.toC, unit),
-      line.segment.rateCPerHour === "free" ? "free" : printRate(line.segment.rateCPerHour, unit),
+      line.segment.rateCPerHour === "free"
+        ? "free"
+        : printSetRate(line.segment.rateCPerHour, { unit, own }),
       line.segment.holdSeconds === 0 ? "" : printDuration(line.segment.holdSeconds),
       printDuration(line.seconds),
       line.kWh === null ? "" : line.kWh.toFixed(1),
