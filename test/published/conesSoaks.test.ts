@@ -1,37 +1,16 @@
 import { describe, expect, it } from "vitest";
-import { rampEndPointK } from "../../src/core/cones/arrhenius.ts";
-import { pieceBudget } from "../../src/core/cones/budget.ts";
 import type { ConeSeries } from "../../src/core/cones/cone.ts";
-import { CONE_MODELS, type ConeModel, coneModel } from "../../src/core/cones/coneModel.ts";
+import { CONE_MODELS, coneModel } from "../../src/core/cones/coneModel.ts";
 import { wholeCones } from "../../src/core/cones/coneName.ts";
 import { anchorsOf, risesWithRate } from "../../src/core/cones/fitKinetics.ts";
-import { CONE_TABLES, printedEndPoint } from "../../src/core/cones/tables/coneTables.ts";
+import { CONE_TABLES } from "../../src/core/cones/tables/coneTables.ts";
 import { kelvinFromCelsius } from "../../src/core/units/temperature.ts";
+import { endK, printedK, soakHours } from "../support/soaks.ts";
 
 function median(values: readonly number[]): number {
   const sorted = values.toSorted((a, b) => a - b);
   const middle = sorted.length / 2;
   return 0.5 * ((sorted[Math.floor(middle)] ?? 0) + (sorted[Math.ceil(middle) - 1] ?? 0));
-}
-
-/** Bare end point [K] on a plain ramp. */
-function endK(model: ConeModel, rateCPerHour: number): number {
-  return rampEndPointK(model.activationKJ, model.endPoint60K, rateCPerHour);
-}
-
-/** Printed end point at 60 °C/h [K]. */
-function printedK(cone: string): number {
-  const printed = printedEndPoint(CONE_TABLES["self-supporting"], cone, 60);
-  return kelvinFromCelsius(printed?.tempC ?? Number.NaN);
-}
-
-/** Hours that a hold at one cone's printed end point takes to bring down a harder one, after 60 °C/h. */
-function soakHours(softer: ConeModel, harder: ConeModel): number {
-  const peakK = printedK(softer.cone);
-  const fromK = 300;
-  const rampSeconds = ((peakK - fromK) / 60) * 3600;
-  const collected = pieceBudget(harder, { fromK, toK: peakK, seconds: rampSeconds });
-  return (1 - collected) / pieceBudget(harder, { fromK: peakK, toK: peakK, seconds: 3600 });
 }
 
 /** Cones of the three-rate rows, 019 and harder. */
@@ -70,19 +49,6 @@ describe("the soak rule (cones-bcs2: one to two hours to the next cone, four to 
     expect(between("1", "2")).toBeLessThan(0.3);
     expect(between("7", "8")).toBeLessThan(0.3);
     expect(between("06", "05")).toBeGreaterThan(3);
-  });
-
-  // An independent program's hours for the same constants, printed to two or three digits.
-  it.each([
-    ["05", "04", 2.5, 0.1],
-    ["5", "6", 1.21, 0.02],
-    ["6", "7", 0.31, 0.02],
-    ["9", "10", 0.68, 0.02],
-    ["10", "11", 0.26, 0.02],
-    ["4", "6", 3.9, 0.1],
-    ["6", "8", 0.71, 0.02],
-  ])("from cone %s to cone %s takes %d h ± %d h", (softer, harder, hours, tolerance) => {
-    expect(Math.abs(between(softer, harder) - hours)).toBeLessThan(tolerance);
   });
 
   it("brings cone 11 down within 15 min of cone 10 (cones-mel05: a few minutes)", () => {

@@ -1,9 +1,9 @@
 import { describe, expect, it } from "vitest";
-import { misfitOfOnset } from "../../src/core/pings/misfitOfOnset.ts";
-import { omoriShare } from "../../src/core/pings/omoriLaw.ts";
-import { slowCrackExponent } from "../../src/core/pings/slowCrackExponent.ts";
+import { misfitOfOnset } from "../../../src/core/pings/misfitOfOnset.ts";
+import { omoriShare } from "../../../src/core/pings/omoriLaw.ts";
+import { slowCrackExponent } from "../../../src/core/pings/slowCrackExponent.ts";
 
-describe("clicks of slow crack growth", () => {
+describe("derived: clicks of slow crack growth", () => {
   it.each([
     // p = 1 − m/(n − 2), worked by hand: 1 − 5/16, 1 − 8/16, 1 − 10/16.
     [5, 18, 0.6875],
@@ -18,7 +18,7 @@ describe("clicks of slow crack growth", () => {
   });
 });
 
-describe("shares of a day of pings, p 0.75 and c 2 min", () => {
+describe("derived: shares of a day of pings, p 0.75 and c 2 min", () => {
   // The law integrated by hand: ((t + c)^¼ − c^¼)/((24 h + c)^¼ − c^¼), in per cent to the half.
   const law = { p: 0.75, c: 120 };
   const share = (hours: number) => 100 * omoriShare(law, hours * 3600, 86_400);
@@ -32,7 +32,7 @@ describe("shares of a day of pings, p 0.75 and c 2 min", () => {
   });
 });
 
-describe("first ping against misfit, 0.70 MPa√m, 65 GPa, Poisson 0.20, Z 1.976 (a second program)", () => {
+describe("derived: first ping against misfit, 0.70 MPa√m, 65 GPa, Poisson 0.20, Z 1.976 (a second program)", () => {
   it.each([
     [0.4, 0.5, 613],
     [0.4, 0.75, 409],

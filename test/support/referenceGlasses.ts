@@ -54,7 +54,7 @@ export const REFERENCE_GLASSES: readonly ReferenceGlass[] = [
     attested: "seen",
   },
   {
-    glass: "float, works bulletin",
+    glass: "float, a glassworks' bulletin",
     wtPercent: {
       SiO2: 72.6,
       Na2O: 13.9,
@@ -67,7 +67,7 @@ export const REFERENCE_GLASSES: readonly ReferenceGlass[] = [
     },
     measured: 8.3,
     range: "24 to 302",
-    source: "technical bulletin ATS-129 (2008); EN 572-1 gives 9.0 for float",
+    source: "a glassworks' technical bulletin (2008); EN 572-1 gives 9.0 for float",
     attested: "seen",
   },
   {
@@ -96,11 +96,11 @@ export const REFERENCE_GLASSES: readonly ReferenceGlass[] = [
     attested: "seen",
   },
   {
-    glass: "fused silica",
+    glass: "fused silica, SRM 739",
     wtPercent: { SiO2: 100 },
     measured: 0.55,
     range: "20 to 320",
-    source: "Hahn & Kirby 1972 (SRM 739)",
+    source: "Hahn & Kirby 1972",
     attested: "from memory in part",
   },
   {
@@ -142,7 +142,7 @@ export const REFERENCE_GLASSES: readonly ReferenceGlass[] = [
     attested: "from memory in part",
   },
   {
-    glass: "soda-lime lamp glass, code 0080",
+    glass: "soda-lime lamp glass",
     wtPercent: { SiO2: 73.6, Na2O: 16, K2O: 0.6, CaO: 5.2, MgO: 3.6, Al2O3: 1 },
     measured: 9.35,
     range: "0 to 300",
@@ -150,7 +150,7 @@ export const REFERENCE_GLASSES: readonly ReferenceGlass[] = [
     attested: "from memory in part",
   },
   {
-    glass: "potash-soda-lead, code 0010",
+    glass: "potash-soda-lead, 21 % PbO",
     wtPercent: { SiO2: 63, Na2O: 7.6, K2O: 6, CaO: 0.3, MgO: 0.2, PbO: 21, Al2O3: 1 },
     measured: 9.3,
     range: "0 to 300",
@@ -158,7 +158,7 @@ export const REFERENCE_GLASSES: readonly ReferenceGlass[] = [
     attested: "from memory in part",
   },
   {
-    glass: "potash-soda-lead, code 0120",
+    glass: "potash-soda-lead, 29 % PbO",
     wtPercent: { SiO2: 56, Na2O: 4, K2O: 9, PbO: 29, Al2O3: 2 },
     measured: 8.95,
     range: "0 to 300",
@@ -166,7 +166,7 @@ export const REFERENCE_GLASSES: readonly ReferenceGlass[] = [
     attested: "from memory in part",
   },
   {
-    glass: "aluminosilicate, code 1720",
+    glass: "alkaline-earth aluminosilicate",
     wtPercent: { SiO2: 62, B2O3: 5, Na2O: 1, CaO: 8, MgO: 7, Al2O3: 17 },
     measured: 4.2,
     range: "0 to 300",
@@ -174,7 +174,7 @@ export const REFERENCE_GLASSES: readonly ReferenceGlass[] = [
     attested: "from memory in part",
   },
   {
-    glass: "lead borosilicate, code 7720",
+    glass: "lead borosilicate",
     wtPercent: { SiO2: 73, B2O3: 16.5, Na2O: 4.5, PbO: 6 },
     measured: 3.6,
     range: "0 to 300",
@@ -182,15 +182,15 @@ export const REFERENCE_GLASSES: readonly ReferenceGlass[] = [
     attested: "from memory in part",
   },
   {
-    glass: "Jena 16 III",
+    glass: "thermometer glass, soda-lime-zinc",
     wtPercent: { SiO2: 67.5, Na2O: 14, CaO: 7, ZnO: 7, B2O3: 2, Al2O3: 2.5 },
     measured: 8.1,
     range: "0 to 100",
-    source: "Hovestadt, Jena Glass (1902)",
+    source: "Hovestadt 1902",
     attested: "from memory in part",
   },
   {
-    glass: "Jena 59 III",
+    glass: "thermometer glass, borosilicate",
     wtPercent: { SiO2: 72, B2O3: 12, Na2O: 11, Al2O3: 5 },
     measured: 5.9,
     range: "0 to 100",
@@ -198,7 +198,7 @@ export const REFERENCE_GLASSES: readonly ReferenceGlass[] = [
     attested: "from memory in part",
   },
   {
-    glass: "borosilicate crown, BK7 type",
+    glass: "borosilicate crown, optical",
     wtPercent: { SiO2: 69.1, B2O3: 10.75, Na2O: 10.4, K2O: 6.3, BaO: 3.07, As2O3: 0.36 },
     measured: 8.3,
     range: "20 to 300",
