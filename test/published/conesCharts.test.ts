@@ -10,13 +10,13 @@ import { firing, ramp } from "../core/cones/rampsAndHolds.ts";
 /** Read by eye from the copies, apart from the way the tables were copied. */
 const cells: readonly (readonly [ConesSourceId, ConeSeries, string, number, number])[] = [
   ["cones-ort-c1", "self-supporting", "018", 60, 715],
-  ["cones-ret-f", "self-supporting", "06", 60, 998],
-  ["cones-ret-f", "self-supporting", "5", 60, 1186],
-  ["cones-ret-f", "self-supporting", "6", 150, 1243],
+  ["cones-chart-f", "self-supporting", "06", 60, 998],
+  ["cones-chart-f", "self-supporting", "5", 60, 1186],
+  ["cones-chart-f", "self-supporting", "6", 150, 1243],
   ["cones-clay06a", "self-supporting", "6", 15, 1185],
-  ["cones-ret-f", "self-supporting", "10", 60, 1285],
-  ["cones-ccg-c", "large", "6", 60, 1220],
-  ["cones-ccg-c", "large", "10", 150, 1303],
+  ["cones-chart-f", "self-supporting", "10", 60, 1285],
+  ["cones-large-c", "large", "6", 60, 1220],
+  ["cones-large-c", "large", "10", 150, 1303],
   ["cones-ort-c1", "self-supporting-iron-free", "08", 60, 946],
   ["cones-ort-c2016", "small", "018", 300, 752],
 ];

@@ -31,7 +31,7 @@ function between(softer: string, harder: string): number {
   return soakHours(coneModel("self-supporting", softer), coneModel("self-supporting", harder));
 }
 
-describe("the soak rule (cones-bcs2: one to two hours to the next cone, four to six to the one after)", () => {
+describe("the soak rule (cones-chart-notes: one to two hours to the next cone, four to six to the one after)", () => {
   it("comes out for cones an ordinary step apart: next cone", () => {
     const hours = median(soaks(1, [15, 35]));
     // The published rule is itself rough; a factor of two each way.
@@ -67,7 +67,7 @@ describe("the soak rule (cones-bcs2: one to two hours to the next cone, four to 
 describe("bending", () => {
   const folds = cones.map((model) => model.perFoldK);
 
-  it("lasts as long as printed with the chart: 15–25 min at 60 °C/h, taken as one e-fold (cones-bcs2)", () => {
+  it("lasts as long as printed with the chart: 15–25 min at 60 °C/h, taken as one e-fold (cones-chart-notes)", () => {
     const minutes = median(folds.map((perFoldK) => (perFoldK / 60) * 60));
     expect(minutes).toBeGreaterThan(10);
     expect(minutes).toBeLessThan(30);

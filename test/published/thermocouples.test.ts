@@ -17,7 +17,7 @@ import {
   temperatureFromEmf,
 } from "../../src/core/thermocouple/temperatureFromEmf.ts";
 
-/** NIST SRD 60 prints emf to 0.001 mV, so that half of it, and the arithmetic, may lie between. */
+/** NIST Monograph 175 prints emf to 0.001 mV, so that half of it, and the arithmetic, may lie between. */
 const HALF_DIGIT_MV = 0.0005 + 1e-9;
 
 const POINTS = readFileSync(
@@ -44,7 +44,7 @@ function readC(type: ThermocoupleType, emfMv: number): number {
   return read.tempC;
 }
 
-describe("NIST SRD 60 (Monograph 175, 1993), printed emf", () => {
+describe("NIST Monograph 175 (1993), printed emf", () => {
   it.each([
     ["K", 166],
     ["N", 158],

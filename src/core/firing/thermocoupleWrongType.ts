@@ -206,7 +206,7 @@ function question(
     ],
     basis: basedOn(
       "each reading turned into the emf of the type that is set and read as the other; a possibility, not a finding about this kiln",
-      "nist-srd-60",
+      "nist-monograph-175",
     ),
     advice:
       "Compare the letter on the plug or the lead with the setting of the instrument; a witness cone settles it.",

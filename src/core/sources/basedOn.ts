@@ -2,7 +2,12 @@ import { SOURCES, type SourceId } from "./bibliography.ts";
 import type { Source } from "./source.ts";
 
 /** What a reader must know before leaning on a source; the other ways of seeing one go unsaid. */
-const WEAK: readonly Source["seen"][] = ["at second hand", "from memory", "common practice"];
+const WEAK: readonly Source["seen"][] = [
+  "at second hand",
+  "from memory",
+  "common practice",
+  "own computation",
+];
 
 /** A source in a few words: author or publisher, year, and how weakly it was seen if it was. */
 export function cited(id: SourceId): string {

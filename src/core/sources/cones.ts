@@ -29,17 +29,17 @@ export const CONES_SOURCES = {
     2016,
     "copy at scribd.com/document/456397963: rows 022–014 readable, with text",
   ),
-  "cones-ret-f": copyOf(
+  "cones-chart-f": copyOf(
     "Cone table in °F, 108 and 270 °F/h, self-supporting cones 022–10",
-    "retail listing in two mirrors, counted once",
+    CONE_MAKER,
     null,
-    "noveltyhorse.tech, ghostwriters.site",
+    "as copied on two web pages of one text, counted once",
   ),
-  "cones-ccg-c": copyOf(
+  "cones-large-c": copyOf(
     "Large-cone table, 60 and 150 °C/h, cones 012–12, with notes on bending",
-    "ccg.co.nz",
+    CONE_MAKER,
     null,
-    "products 10925 and 10930",
+    "as copied on a web page",
   ),
   "cones-clay06a": copyOf(
     "Orton cone chart",
@@ -48,7 +48,7 @@ export const CONES_SOURCES = {
     "November, potters.org/subject81597",
   ),
   "cones-clay06b": quoted(
-    "L. Krakowski quoting a supplier's catalogue",
+    "End points quoted by L. Krakowski",
     POTTERS_LIST,
     2006,
     "February, potters.org/subject91937",
@@ -63,16 +63,21 @@ export const CONES_SOURCES = {
   "cones-can-5036": copyOf("Soaks and witness cones", ARTS_FORUM, null, "topic 5036"),
   "cones-can-mp": copyOf("A kiln owner's own schedule", ARTS_FORUM, null, "user post"),
   "cones-hodaka": copyOf("Cone chart", "hodakapottery.wordpress.com", 2008, "20 November"),
-  "cones-glacures": copyOf("Les cônes Orton", "glacures.fr", null, "glacures.fr/les-cones-orton"),
-  "cones-bcs": copyOf("Cone rating page", "bigceramicstore.com", null, "cone-rating page"),
-  "cones-bcs2": copyOf(
-    "Notes printed with the temperature equivalent chart",
-    "bigceramicstore.com",
+  "cones-glacures": copyOf(
+    "Les cônes Orton",
+    CONE_MAKER,
     null,
-    "ConeChart page: bending time and soak rule",
+    "as copied on a French page on glazes",
   ),
-  "cones-hotclay": copyOf("Orton cones", "hot-clay.com", null, "hot-clay.com/orton-cones"),
-  "cones-cebex": copyOf("Cone 13", "cebex.se", null, "product page"),
+  "cones-ratings": copyOf("Cone ratings", CONE_MAKER, null, "as copied on a web page"),
+  "cones-chart-notes": copyOf(
+    "Notes printed with the temperature equivalent chart",
+    CONE_MAKER,
+    null,
+    "as copied on a web page: bending time and soak rule",
+  ),
+  "cones-cone-list": copyOf("List of cones", CONE_MAKER, null, "as copied on a web page"),
+  "cones-cone-13": copyOf("Cone 13", CONE_MAKER, null, "as copied on a web page"),
   "cones-otten": copyOf(
     "Crystalline glazes",
     "interestingcraftfacts.nancyottenbreit.com",
@@ -88,8 +93,8 @@ export const CONES_SOURCES = {
   "cones-russ": copyOf("A cone 05 firing", "russblib.blogspot.com", 2017, "March"),
   "cones-mosh": copyOf("Cone temperatures", "mightoughtashould.blogspot.com", 2010, "June"),
   "cones-artdict": copyOf("Glossary entry on cones", "freeartdictionary.com", null, "cones"),
-  "cones-maui": copyOf("Cone chart", "mauipotter.com", null, "cone chart"),
-  "cones-nzps": copyOf("Firing chart", "potterystore.co.nz", null, "firing chart"),
+  "cones-potter-chart": copyOf("Cone chart", CONE_MAKER, null, "as copied on a potter's page"),
+  "cones-firing-chart": copyOf("Firing chart", CONE_MAKER, null, "as copied on a web page"),
   "cones-bcc": copyOf(
     "Firing Temperatures",
     "Bellevue Community College",
@@ -109,17 +114,17 @@ export const CONES_SOURCES = {
     "as quoted at potters.org/subject29084",
   ),
   "cones-ginna": copyOf("Cone chart", "ginna.com", null, "ginna.com/cone_chart.html"),
-  "cones-firebrick": copyOf(
-    "Furnace temperatures, quoting IS 1528-1",
-    "firebrick.co.in",
+  "cones-is-1528": quoted(
+    "IS 1528-1: refractoriness, table of cones",
+    "Bureau of Indian Standards",
     null,
-    "furnace temperature page",
+    "as quoted on a web page on furnace temperatures",
   ),
   "cones-tneutron": copyOf("Cone page", "tneutron.net", null, "cone page"),
   "cones-igloss": copyOf("Seger cones (SK)", "igloss.web.fc2.com", null, "cray/sksetumei.htm"),
   "cones-jp-other": copyOf(
     "Seger cones (SK), single numbers",
-    "kotobank.jp, soutouen.exblog.jp, sougengama.jp, augarten-japan.com",
+    "Japanese dictionary and potters' pages",
     null,
     "dictionary entries and potters' pages, taken together",
   ),

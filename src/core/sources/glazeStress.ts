@@ -20,27 +20,27 @@ export const GLAZE_STRESS_SOURCES = {
   },
   "channel-elements": {
     title: "Cracks through a coat on a body: energy against stiffness, wall and spacing",
-    publisher: "own computation by finite elements in plane strain",
+    publisher: "finite elements in plane strain",
     year: 2026,
     locator:
       "Poisson ratios 0.20; gives 1.975 for equal stiffness where Hutchinson & Suo print 1.976",
-    seen: "copy",
+    seen: "own computation",
   },
   "depth-weight-functions": {
     title: "Long cracks through a glaze into its wall: stress intensity against depth",
-    publisher: "own computation by superposed edge cracks",
+    publisher: "superposed edge cracks",
     year: 2026,
     locator:
       "equal stiffness; strip in tension agrees with the handbook's 1.367, 1.660 and 2.827 at 0.2, 0.3 and 0.5 of its width",
-    seen: "copy",
+    seen: "own computation",
   },
   "depth-stiffness": {
     title: "What a body softer or stiffer than its glaze changes about a crack's depth",
-    publisher: "own computation by finite elements in plane strain",
+    publisher: "finite elements in plane strain",
     year: 2026,
     locator:
       "body of 0.2 to 2 of the glaze's stiffness, walls of 4 to 20 coats, Poisson ratios 0.20; for equal stiffness within 1 % of the superposed edge cracks on both faces, within 3 % on one (a ring of great radius)",
-    seen: "copy",
+    seen: "own computation",
   },
   "ceramics-toughness": {
     title: "Toughness, stiffness and Poisson's ratio of fired bodies",

@@ -28,25 +28,25 @@ export const PINGS_SOURCES = {
   },
   "crack-growth-law": {
     title: "Clicks of slow crack growth: p = 1 − m/(n − 2)",
-    publisher: "own derivation",
+    publisher: "worked out here",
     year: 2026,
     locator:
       "constant stress, flaws of Weibull modulus m, crack speed as the n-th power of stress intensity; m 5 and n 18 give 0.69, m 10 gives 0.38",
-    seen: "copy",
+    seen: "own computation",
   },
   "moisture-click-law": {
     title: "Clicks of moisture growth: p = 3/4",
-    publisher: "own derivation",
+    publisher: "worked out here",
     year: 2026,
     locator: "one click for every equal step of a growth that goes with the fourth root of time",
-    seen: "copy",
+    seen: "own computation",
   },
   "ping-onset": {
     title: "First ping against misfit: set point minus onset = K(1 − ν)/(E Δα √(Z h))",
-    publisher: "own derivation from channel cracks in a thin coat",
+    publisher: "channel cracks in a thin coat",
     year: 2026,
     locator: "0.4 mm of glaze: misfit 1.0, 1.5, 2.0 millionths per kelvin give 306, 204, 153 K",
-    seen: "copy",
+    seen: "own computation",
   },
   "kass-raftery-1995": {
     title: "Bayes factors",

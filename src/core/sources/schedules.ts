@@ -9,9 +9,9 @@ export const SCHEDULES_SOURCES = {
     locator: "bisque 100 °C/h from 100 to 900 °C; cone 6 medium glaze; slow cool 1900 to 1400 °F",
     seen: "at second hand",
   },
-  "kiln-shed-guide": {
+  "bisque-guide": {
     title: "Firing schedule guide",
-    publisher: "a kiln supplier's web page",
+    publisher: "a firing guide on the web",
     year: null,
     locator: "bisque 04, slow and medium: 150 to 200 °F/h to 1700 °F, 108 °F/h to 1945 °F",
     seen: "read",

@@ -9,7 +9,7 @@ export interface Source {
   readonly locator: string;
   /**
    * How it was seen. `at second hand` was read where somebody else quotes it; `from memory` marks
-   * what could not be re-read and is the first to replace.
+   * what could not be re-read and is the first to replace; `own computation` was worked out by us.
    */
   readonly seen:
     | "read"
@@ -17,5 +17,6 @@ export interface Source {
     | "copy"
     | "at second hand"
     | "from memory"
-    | "common practice";
+    | "common practice"
+    | "own computation";
 }

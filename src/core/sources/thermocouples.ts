@@ -2,12 +2,13 @@ import type { Source } from "./source.ts";
 
 /** Sources of the thermocouple room: emf and temperature, limits of new wire, drift, lag. */
 export const THERMOCOUPLES_SOURCES = {
-  "nist-srd-60": {
-    title: "NIST ITS-90 Thermocouple Database, which reproduces NIST Monograph 175",
+  "nist-monograph-175": {
+    title:
+      "Temperature-Electromotive Force Reference Functions and Tables for the Letter-Designated Thermocouple Types Based on the ITS-90",
     author: "Burns, Scroger, Strouse, Croarkin & Guthrie",
-    publisher: "NIST Standard Reference Database 60; Monograph 175",
+    publisher: "NIST Monograph 175",
     year: 1993,
-    locator: "coefficients and tables of types B, J, K, N, R, S, T, as plain text files",
+    locator: "coefficients and tables of types B, J, K, N, R, S, T, from its files of plain text",
     seen: "copy",
   },
   "astm-e230": {
@@ -21,7 +22,7 @@ export const THERMOCOUPLES_SOURCES = {
     title: "IEC 60584-1: thermocouples, EMF specifications and tolerances",
     publisher: "International Electrotechnical Commission",
     year: 2013,
-    locator: "tolerance classes 1, 2 and 3, in summaries and a comparison table of makers",
+    locator: "tolerance classes 1, 2 and 3, in summaries and a comparison table",
     seen: "at second hand",
   },
   "webster-2021": {
@@ -42,7 +43,7 @@ export const THERMOCOUPLES_SOURCES = {
   },
   "sheath-response": {
     title: "Response times of mineral-insulated thermocouples",
-    publisher: "a sensor maker's data (electronic-sensor.de)",
+    publisher: "a data sheet of sheathed thermocouples",
     year: null,
     locator: "air at 2 m/s, 90 %: 0.5 mm 5.5 s, 1.0 mm 10 s, 1.5 mm 25 s, 3.0 mm 80 s",
     seen: "read",

@@ -67,9 +67,9 @@ export const TRIALS_SOURCES = {
   },
   "trial-planning": {
     title: "Tiles needed for a ratio of spacings and for the exponent, by t test and least squares",
-    publisher: "own computation",
+    publisher: "worked out here",
     year: 2026,
     locator: "scatter 0.25 between like tiles, our own estimate; two-sided 5 %, power 0.8",
-    seen: "copy",
+    seen: "own computation",
   },
 } as const satisfies Record<string, Source>;

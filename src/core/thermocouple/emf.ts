@@ -16,7 +16,7 @@ export function emfRangeC(type: ThermocoupleType): {
 /**
  * Emf [mV] of a thermocouple whose tip is at a temperature [°C] and whose cold junction is at 0 °C.
  * @returns null outside the range of the type.
- * @see SOURCES["nist-srd-60"]
+ * @see SOURCES["nist-monograph-175"]
  */
 export function emfMillivolts(type: ThermocoupleType, tempC: number): number | null {
   const segment = directSegment(type, tempC);
@@ -26,7 +26,7 @@ export function emfMillivolts(type: ThermocoupleType, tempC: number): number | n
 /**
  * Seebeck coefficient [µV/K] of a thermocouple: how much its emf grows with each degree at the tip.
  * @returns null outside the range of the type.
- * @see SOURCES["nist-srd-60"]
+ * @see SOURCES["nist-monograph-175"]
  */
 export function seebeckMicrovoltsPerK(type: ThermocoupleType, tempC: number): number | null {
   const segment = directSegment(type, tempC);

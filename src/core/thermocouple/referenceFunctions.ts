@@ -24,7 +24,7 @@ export interface InverseSegment {
 /**
  * Reference functions of the thermocouples on the ITS-90, digit for digit as printed; cold junction
  * at 0 °C. Direct stretches join; inverse ones of S and R overlap.
- * @see SOURCES["nist-srd-60"]
+ * @see SOURCES["nist-monograph-175"]
  */
 export const REFERENCE_FUNCTIONS: Readonly<
   Record<

@@ -21,7 +21,7 @@ const STEPS = 4;
  * Newton's method on the reference function itself, so that emf and temperature fit each other.
  * Type B gives no single temperature below 250 °C (0.291 mV), which is said and never guessed.
  *
- * @see SOURCES["nist-srd-60"]
+ * @see SOURCES["nist-monograph-175"]
  */
 export function temperatureFromEmf(type: ThermocoupleType, emfMv: number): EmfReading {
   const { inverse } = REFERENCE_FUNCTIONS[type];
@@ -37,7 +37,7 @@ export function temperatureFromEmf(type: ThermocoupleType, emfMv: number): EmfRe
 /**
  * Temperature [°C] by the printed inverse polynomial alone, with its printed error [K].
  * @returns null where none is printed.
- * @see SOURCES["nist-srd-60"]
+ * @see SOURCES["nist-monograph-175"]
  */
 export function printedInverse(
   type: ThermocoupleType,

@@ -4,7 +4,7 @@ import type { LogOptions } from "../../../src/core/log/LogReading.ts";
 import { choiceOf, pairs, problemsOf, reading } from "./logBuilder.ts";
 
 /**
- * Firings of 10 °C each 4 min up and 20 °C down, 30 to 1220 °C, in the emf that NIST SRD 60 prints
+ * Firings of 10 °C each 4 min up and 20 °C down, 30 to 1220 °C, in the emf that NIST Monograph 175 prints
  * less that of terminals at 25 °C, which it prints as 1.000 (K), 0.143 (S) and −0.002 mV (B).
  */
 function bytesOf(name: string): Uint8Array {
@@ -78,7 +78,7 @@ log.csv: holds millivolts, and no column says how warm the terminals were
   it("adds the emf of the terminals and not their degrees: without it S reads 12 °C less at the peak, not 25", () => {
     const plain = pairs(reading(S_LOG, { ...TYPE_S, coldJunctionC: 0 }), "Top");
     const peak = Math.max(...plain.map(([, tempC]) => tempC));
-    // 0.143 mV over the 12.0 µV/°C of type S at 1220 °C, which NIST SRD 60 prints as 12.071 − 11.951 mV for 10 °C.
+    // 0.143 mV over the 12.0 µV/°C of type S at 1220 °C, which NIST Monograph 175 prints as 12.071 − 11.951 mV for 10 °C.
     expect(Math.abs(1220 - peak - 0.143 / 0.012)).toBeLessThan(0.3);
   });
 

@@ -39,15 +39,25 @@ describe("the bibliography", () => {
     expect(Object.keys(SOURCES).toSorted()).toEqual(ids.toSorted());
   });
 
-  it.each(entries)(
-    "%s has a title, a publisher, a place in it and how it was seen",
-    (_, source) => {
-      expect(source.title.trim()).not.toBe("");
-      expect(source.publisher.trim()).not.toBe("");
-      expect(source.locator.trim()).not.toBe("");
-      expect(source.seen).toBeTruthy();
-    },
-  );
+  it.each(entries)("%s says where it stands and how it was seen, in words", (_, source) => {
+    for (const text of [source.title, source.publisher]) expect(text).toMatch(/\p{L}{3}/u);
+    expect(source.locator).toMatch(/[\p{L}\d]{2}/u);
+    if (source.year !== null) expect(source.year).toBeGreaterThan(1800);
+    if (source.seen === "own computation") expect(source.author).toBeUndefined();
+  });
+
+  it("names no shop and no supplier, neither as id nor as publisher", () => {
+    const named = entries.flatMap(([id, { title, publisher }]) => [id, title, publisher]);
+    expect(named.filter((text) => /retail|supplier|\bshop\b|store\b/i.test(text))).toEqual([]);
+  });
+
+  it("calls nothing seen that was worked out here", () => {
+    const own = entries.filter(([, { publisher, title }]) =>
+      /worked out here|\bour own\b|own computation|own derivation/.test(`${publisher} ${title}`),
+    );
+    expect(own.length).toBeGreaterThan(2);
+    for (const [, { seen }] of own) expect(["own computation", "common practice"]).toContain(seen);
+  });
 });
 
 describe("a citation", () => {
@@ -62,6 +72,7 @@ describe("a citation", () => {
   it("owns up to what is quoted, remembered or only common practice", () => {
     expect(cited("fraser-1986")).toBe("H. Fraser, 1986, at second hand");
     expect(cited("bisque-carbon")).toBe("common teaching, from memory");
+    expect(cited("trial-planning")).toBe("worked out here, 2026, own computation");
     expect(cited("opening-practice")).toBe("teaching notes and potters' lists, common practice");
   });
 

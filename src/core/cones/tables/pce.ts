@@ -3,7 +3,7 @@ import type { ConeTable } from "./ConeTable.ts";
 /** Cones for refractories (pyrometric cone equivalent): table only, mostly from memory. */
 export const PCE: ConeTable = {
   series: "pce",
-  sources: ["cones-from-memory", "cones-firebrick"],
+  sources: ["cones-from-memory", "cones-is-1528"],
   ratesCPerHour: [150, 600],
   printedResolutionC: 1,
   rows: [
@@ -17,7 +17,7 @@ export const PCE: ConeTable = {
     {
       cone: "13",
       endPoints: [
-        { tempC: 1349, tempF: 2460, confidence: "one-copy", sources: ["cones-firebrick"] },
+        { tempC: 1349, tempF: 2460, confidence: "one-copy", sources: ["cones-is-1528"] },
         null,
       ],
     },

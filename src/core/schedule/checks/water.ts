@@ -46,7 +46,7 @@ function startRate(judged: Judged): readonly Finding[] {
       ],
       basis: basedOn(
         "raw ware goes to 121 °C (250 °F) at 33 to 139 °C/h (60 to 250 °F/h); industry goes from 100 to 150 °C (212 to 302 °F) at 300 °C/h (540 °F/h) at most",
-        "kiln-shed-guide",
+        "bisque-guide",
         "cautious-bisque",
         "fortuna-2000",
       ),
