@@ -1,4 +1,5 @@
 import type { Finding, Severity } from "./Finding.ts";
+import { RUNAWAY } from "./runaway.ts";
 
 const RANK: Readonly<Record<Severity, number>> = {
   warning: 0,
@@ -6,10 +7,11 @@ const RANK: Readonly<Record<Severity, number>> = {
   note: 2,
 };
 
-/** Findings, worst first, then by time; the same findings always come in the same order. */
+/** Findings, an emergency first, then worst first, then by time; the same findings always come in the same order. */
 export function ordered(findings: readonly Finding[]): readonly Finding[] {
   return [...findings].sort(
     (a, b) =>
+      Number(b.topic === RUNAWAY) - Number(a.topic === RUNAWAY) ||
       RANK[a.severity] - RANK[b.severity] ||
       (a.span?.fromSeconds ?? -1) - (b.span?.fromSeconds ?? -1) ||
       (a.topic < b.topic ? -1 : a.topic > b.topic ? 1 : 0),

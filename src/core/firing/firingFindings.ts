@@ -7,11 +7,14 @@ import { heardFindings } from "./heardFindings.ts";
 import { measuringFindings } from "./measuringFindings.ts";
 import { openingFindings } from "./openingFindings.ts";
 import { planFindings } from "./planFindings.ts";
+import { runawayFindings, standingFindings } from "./runawayFindings.ts";
 import { thermocoupleFindings } from "./thermocoupleFindings.ts";
 
 /** Everything worth saying about a firing, worst first, then by time. */
 export function firingFindings(facts: FiringFacts): readonly Finding[] {
   return ordered([
+    ...runawayFindings(facts.reading, facts.plan),
+    ...standingFindings(facts.reading),
     ...coneFindings(facts),
     ...coolingFindings(facts),
     ...heardFindings(facts),

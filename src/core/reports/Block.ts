@@ -21,6 +21,8 @@ export interface ChartPair {
  * come to say different things. Strings are plain text, not yet made harmless or escaped.
  */
 export type Block =
+  /** An emergency: stands above the title, before all else. */
+  | { readonly kind: "alarm"; readonly text: string }
   | { readonly kind: "heading"; readonly text: string }
   | { readonly kind: "lead"; readonly text: string }
   | { readonly kind: "sentence"; readonly text: string; readonly style?: PaintStyle }

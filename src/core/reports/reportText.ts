@@ -19,9 +19,14 @@ export function reportText(
   report: { readonly title: string; readonly blocks: readonly Block[] },
   paint: Paint,
 ): string {
-  const lines: string[] = titleLines(report.title, paint);
+  const alarms = report.blocks.filter(({ kind }) => kind === "alarm");
+  const lines: string[] = [
+    ...alarms.flatMap((block) => [...blockLines(block, paint), ""]),
+    ...titleLines(report.title, paint),
+  ];
   let previous: Block["kind"] | null = null;
   for (const block of report.blocks) {
+    if (block.kind === "alarm") continue;
     const added = blockLines(block, paint);
     if (added.length === 0) continue;
     if (hasSpaceBefore(block.kind, previous)) lines.push("");
@@ -50,6 +55,8 @@ function blockLines(block: Block, paint: Paint): readonly string[] {
   switch (block.kind) {
     case "heading":
       return painted(paint, "heading", wrap(inert(block.text), { width: REPORT_WIDTH }));
+    case "alarm":
+      return painted(paint, "warning", wrap(inert(block.text), { width: REPORT_WIDTH }));
     case "lead":
       return painted(paint, "strong", wrap(inert(block.text), { width: REPORT_WIDTH }));
     case "sentence": {

@@ -7,6 +7,7 @@ import { capitalised } from "./capitalised.ts";
 import { chartBlocks } from "./chartBlocks.ts";
 import { momentText } from "./moments.ts";
 import { section } from "./section.ts";
+import { alarmBlocks } from "./sections/alarmBlocks.ts";
 import { basisBlocks } from "./sections/basisBlocks.ts";
 import { bodyBlocks } from "./sections/bodyBlocks.ts";
 import { cautionBlocks } from "./sections/cautionBlocks.ts";
@@ -49,6 +50,7 @@ export function reviewBlocks(review: FiringReview, context: ReportContext): read
   const hottest = zones.length === 0 ? null : hottestZone(zones);
   const nameOf = (zone: ZoneReview) => (zones.length > 1 ? `, thermocouple ${zone.name}` : "");
   return [
+    ...alarmBlocks(findings, unit),
     ...headlineBlocks(review, hottest, unit),
     ...chartBlocks("Temperature against time, whole firing", charts.firing),
     ...findingBlocks(findings, when),

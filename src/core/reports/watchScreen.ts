@@ -1,6 +1,7 @@
 import { cautionsFor } from "../cautions/cautionsFor.ts";
 import type { Finding } from "../findings/Finding.ts";
 import { adviceText, statementText } from "../findings/findingText.ts";
+import { runawayIn } from "../findings/runaway.ts";
 import { printDuration } from "../units/print.ts";
 import type { TemperatureUnit } from "../units/temperature.ts";
 import { capitalised } from "./capitalised.ts";
@@ -36,6 +37,7 @@ export function watchScreen(view: WatchView, options: ScreenOptions): readonly s
   const { width, paint } = options;
   const head = wrap(inert(headText(view)), { width });
   const top = [
+    ...alarmLines(view, options),
     ...head.map((line) => paint("heading", line)),
     paint("faint", "─".repeat(Math.max(...head.map(visibleWidth)))),
     ...factLines(view.state === null ? [] : watchFacts(view.state, options.unit), options),
@@ -43,6 +45,14 @@ export function watchScreen(view: WatchView, options: ScreenOptions): readonly s
   const foot = [...fileLines(view, options), ...cautionLines(options)];
   const room = options.rows - top.length - foot.length;
   return [...top, ...newsLines(view, options, room), ...foot];
+}
+
+/** A kiln that heats by itself: before all else. */
+function alarmLines(view: WatchView, { unit, width, paint }: ScreenOptions): readonly string[] {
+  const found = runawayIn(view.state?.findings ?? []);
+  if (found === null) return [];
+  const text = `${statementText(found, unit)} ${adviceText(found, unit)}`;
+  return wrap(inert(text), { width }).map((line) => paint("warning", line));
 }
 
 function factLines(
@@ -63,7 +73,9 @@ function factLines(
 
 /** What is waited for, and the findings; what finds no room is counted. */
 function newsLines(view: WatchView, options: ScreenOptions, room: number): readonly string[] {
-  const findings = view.state?.findings ?? [];
+  const all = view.state?.findings ?? [];
+  const alarm = runawayIn(all);
+  const findings = all.filter((finding) => finding !== alarm);
   const blocks = [
     ...(view.why === null ? [] : [saidLines("caution", "Waiting", { text: view.why, options })]),
     ...findings.map((finding) => findingLines(finding, options)),

@@ -1,5 +1,6 @@
 import type { Curve } from "../curve/Curve.ts";
 import type { Finding } from "../findings/Finding.ts";
+import { runawayFindings } from "../firing/runawayFindings.ts";
 import type { AssumedKiln } from "../kiln/AssumedKiln.ts";
 import type { LogReading } from "../log/LogReading.ts";
 import type { Schedule } from "../schedule/Schedule.ts";
@@ -33,5 +34,6 @@ export function watchFindings(facts: WatchFacts): readonly Finding[] {
   const climb = climbFindings(facts);
   const isStalled = climb.some(({ topic }) => topic === STALLED);
   const ahead = aheadFindings(facts).filter(({ topic }) => !isStalled || topic !== OVERSHOOT);
-  return [...sensorFindings(facts), ...coolingFindings(facts), ...climb, ...ahead];
+  const runaway = runawayFindings(facts.reading, facts.plan);
+  return [...runaway, ...sensorFindings(facts), ...coolingFindings(facts), ...climb, ...ahead];
 }

@@ -50,6 +50,8 @@ function oneBlock(
   place: { readonly at: number; readonly charts: BlockCharts },
 ): TemplateResult | typeof nothing {
   switch (block.kind) {
+    case "alarm":
+      return html`<p class="alarm" role="alert">${words(block.text)}</p>`;
     case "lead":
       return html`<p class="lead">${words(block.text)}</p>`;
     case "sentence":

@@ -33,7 +33,10 @@ export function reviewReport(bench: Bench, answer: ReviewAnswer): TemplateResult
   const json = () =>
     download(`${stemOf(log?.name ?? "firing")}.json`, `${answer.json}\n`, "application/json");
   const { parts } = bench.state().review;
-  const [head, findings, ...rest] = blockSections(answer.blocks[unit]);
+  const blocks = answer.blocks[unit];
+  const [first, findings, ...rest] = blockSections(blocks);
+  const alarms = blocks.filter(({ kind }) => kind === "alarm");
+  const head = first && { ...first, blocks: first.blocks.filter(({ kind }) => kind !== "alarm") };
   const cracks = rest.filter(({ heading }) => heading === CRACKS);
   const others = rest.filter(({ heading }) => heading !== CRACKS);
   const reading = others.findIndex(({ heading }) => heading === READING);
@@ -45,6 +48,7 @@ export function reviewReport(bench: Bench, answer: ReviewAnswer): TemplateResult
     );
   const isWhole = 5 + others.length <= parts;
   return html`<div id="review-report" aria-busy=${!isWhole}>
+    ${blockList(alarms, "review-alarm")}
     ${reportParts([findings, ...rest].map((section) => section?.heading ?? null))}
     ${answer.remarks.map((remark) => html`<p class="paint-caution">${remark}</p>`)}
     <div class="side-by-side">

@@ -42,6 +42,8 @@ export interface FiringPlan {
   readonly intervalSeconds: number;
   /** Somebody switched the controller off then; null when the programme ran to its end. */
   readonly switchedOffAfterHours: number | null;
+  /** A relay that sticks closed, whatever the controller asks for, until the breaker is thrown [h]. */
+  readonly stuckRelay?: { readonly fromHours: number; readonly untilHours: number };
 }
 
 /** One row of the logger, before it is written down. */
@@ -92,7 +94,7 @@ export function fire(plan: FiringPlan): Fired {
       seconds: STEP_SECONDS,
     });
     kiln = kilnAfter(plan.build, kiln, {
-      power: plan.elements * relayShare(controller.output, seconds, STEP_SECONDS),
+      power: plan.elements * powerShare(plan, controller.output, seconds),
       roomC: plan.roomC,
       opening: peakC > firstC + 50 ? openingAt(plan.opened, firstC) : SHUT,
       seconds: STEP_SECONDS,
@@ -107,6 +109,13 @@ export function fire(plan: FiringPlan): Fired {
 function legsAt({ legs, switchedOffAfterHours }: FiringPlan, seconds: number): readonly Leg[] {
   const off = switchedOffAfterHours !== null && seconds >= switchedOffAfterHours * 3600;
   return off ? [] : legs;
+}
+
+/** Share of power that goes into the elements: what the controller asks for, unless a relay sticks. */
+function powerShare({ stuckRelay }: FiringPlan, output: number, seconds: number): number {
+  if (stuckRelay === undefined || seconds < stuckRelay.fromHours * 3600)
+    return relayShare(output, seconds, STEP_SECONDS);
+  return seconds < stuckRelay.untilHours * 3600 ? 1 : 0;
 }
 
 function openingAt(opened: readonly Opened[], readingC: number): Opening {

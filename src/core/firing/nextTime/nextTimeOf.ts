@@ -2,6 +2,7 @@ import type { DiagnosedCause } from "../diagnosis/DiagnosedCause.ts";
 import type { FiringFacts } from "../FiringFacts.ts";
 import type { FiringHistory, PastFiring } from "../FiringHistory.ts";
 import { hottestZone } from "../hottestZone.ts";
+import { runawayOf } from "../runaway.ts";
 import { climbChanges } from "./climbChanges.ts";
 import { coneChanges } from "./coneChanges.ts";
 import { coolingChanges } from "./coolingChanges.ts";
@@ -46,6 +47,7 @@ export function nextTimeOf(
   },
   paths: NextTimePaths,
 ): NextTime {
+  if (runawayOf(facts.reading, facts.plan) !== null) return AFTER_RUNAWAY;
   const wantedCone = facts.plan?.cone ?? facts.record?.cone ?? null;
   const kiln = nextKiln(known.now, known.history?.used ?? [], paths);
   const context: NextContext = {
@@ -66,6 +68,26 @@ export function nextTimeOf(
   ]);
   return { changes, advice: advice(changes), ...nextCommand(context, changes, paths) };
 }
+
+/** A kiln that heats by itself is not fired again as it is: no draft, and nothing to repeat. */
+const AFTER_RUNAWAY: NextTime = {
+  changes: [
+    {
+      about: "power",
+      change:
+        "Do not fire this kiln again until a licensed electrician has found, under your local code, why it heated by itself.",
+      because: "The schedule was not the cause, and no schedule can cure it.",
+      evidence: [],
+      standing: "firm",
+      inSchedule: false,
+    },
+  ],
+  advice: [],
+  command: null,
+  commandSays: "No schedule is drafted from this firing.",
+  scheduleSays: "No schedule is drafted from this firing.",
+  schedule: null,
+};
 
 function ranked(changes: readonly NextChange[]): readonly NextChange[] {
   return changes.toSorted(

@@ -12,6 +12,8 @@ export function blockHtml(
   index: number,
 ): string {
   switch (block.kind) {
+    case "alarm":
+      return `<p class="alarm" role="alert">${inline(block.text)}</p>`;
     case "lead":
       return `<p class="lead">${inline(block.text)}</p>`;
     case "sentence":

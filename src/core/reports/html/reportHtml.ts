@@ -31,12 +31,19 @@ export function reportHtml(input: HtmlInput): string {
 </head>
 <body>
 <main>
-<h1>${title}</h1>
-${sectionsHtml(input.blocks)}
+${alarmHtml(input.blocks)}<h1>${title}</h1>
+${sectionsHtml(input.blocks.filter(({ kind }) => kind !== "alarm"))}
 </main>
 </body>
 </html>
 `;
+}
+
+/** Emergencies, which stand above the title. */
+function alarmHtml(blocks: readonly Block[]): string {
+  return blocks
+    .map((block, index) => (block.kind === "alarm" ? `${blockHtml(block, index)}\n` : ""))
+    .join("");
 }
 
 /** Blocks, each heading opening a section that is named by it. */

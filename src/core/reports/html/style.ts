@@ -34,6 +34,8 @@ dd { margin: 0; overflow-wrap: anywhere; }
 .finding p { margin: 0 0 .3rem; }
 .finding p:last-child { margin-bottom: 0; }
 .finding .advice { font-weight: 600; }
+.alarm { margin: 0 0 1.2rem; padding: .9rem 1.1rem; max-width: none; font-size: 1.15rem; font-weight: 700;
+  color: #fff; background: #8f1414; border: 3px solid #5c0b0b; }
 .where { color: var(--faint); font-size: .92rem; }
 .is-warning { border-left: 8px double var(--warning); } .is-warning > :first-child { color: var(--warning); }
 .is-caution { border-left: 5px solid var(--caution); } .is-caution > :first-child { color: var(--caution); }
