@@ -15,6 +15,8 @@ const ENOUGH_LINES = 20;
 export interface Looked {
   readonly state: WatchState | null;
   readonly why: string | null;
+  /** Why the log could not be read when it last changed; stands until it can be read again. */
+  readonly unread: string | null;
   readonly intervalSeconds: number | null;
   /** Unit of the log. */
   readonly unit: TemperatureUnit;
@@ -25,6 +27,7 @@ export interface Looked {
 export const NOTHING_LOOKED: Looked = {
   state: null,
   why: null,
+  unread: null,
   intervalSeconds: null,
   unit: "C",
   restarts: 0,
@@ -40,7 +43,7 @@ export function lookedAt(look: FileLook, before: Looked, given: WatchGiven): Res
     return ok({ ...before, why: "The file is not there; the watch looks for it again and again." });
   const isAnew = look.restarts !== before.restarts;
   if (look.change === "same" && before.state !== null && !isAnew)
-    return ok({ ...before, why: null });
+    return ok({ ...before, why: before.unread });
   const last = isAnew ? { ...NOTHING_LOOKED, restarts: look.restarts } : before;
   const reading = readLog(look.bytes, given.logOptions, splitQuoted);
   if (!reading.ok) return notRead(reading.problems, look, last);
@@ -50,6 +53,7 @@ export function lookedAt(look: FileLook, before: Looked, given: WatchGiven): Res
   return ok({
     state: state.value,
     why: null,
+    unread: null,
     intervalSeconds,
     unit: unit === "F" ? "F" : "C",
     restarts: look.restarts,
@@ -58,8 +62,10 @@ export function lookedAt(look: FileLook, before: Looked, given: WatchGiven): Res
 
 function notRead(problems: readonly Problem[], look: FileLook, last: Looked): Result<Looked> {
   const [{ what }] = problems as readonly [Problem];
-  if (last.state !== null)
-    return ok({ ...last, why: `The log cannot be read now: ${what}. What is shown is older.` });
+  if (last.state !== null) {
+    const unread = `The log cannot be read now: ${what}. What is shown is older.`;
+    return ok({ ...last, why: unread, unread });
+  }
   if (look.lines >= ENOUGH_LINES) return failed(...problems);
   const lines = look.lines === 1 ? "one whole line" : `${look.lines} whole lines`;
   return ok({ ...last, why: `For readings. So far the log has ${lines}: ${what}.` });

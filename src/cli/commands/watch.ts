@@ -42,7 +42,8 @@ async function watch(
   }
   if (signal.aborted) return INTERRUPTED;
   if (looked.state === null) return refuse([nothingCame(path, options)], options);
-  return hasWarning(looked.state.findings) ? EXIT.no : EXIT.fine;
+  const isBlind = looked.why !== null;
+  return isBlind || hasWarning(looked.state.findings) ? EXIT.no : EXIT.fine;
 }
 
 function nothingCame(path: string, { untilStill }: Options): Problem {

@@ -36,11 +36,15 @@ const QUIET_STEPS = 5;
 export function watchScreen(view: WatchView, options: ScreenOptions): readonly string[] {
   const { width, paint } = options;
   const head = wrap(inert(headText(view)), { width });
+  const alarm = alarmLines(view, options);
+  const facts = view.state === null ? [] : watchFacts(view, view.state, options.unit);
+  // In an emergency nothing else matters but how hot it is.
+  const shown = alarm.length === 0 ? facts : facts.slice(0, 1);
   const top = [
-    ...alarmLines(view, options),
+    ...alarm,
     ...head.map((line) => paint("heading", line)),
     paint("faint", "─".repeat(Math.max(...head.map(visibleWidth)))),
-    ...factLines(view.state === null ? [] : watchFacts(view.state, options.unit), options),
+    ...factLines(shown, options),
   ];
   const foot = [...fileLines(view, options), ...cautionLines(options)];
   const room = options.rows - top.length - foot.length;
@@ -77,7 +81,7 @@ function newsLines(view: WatchView, options: ScreenOptions, room: number): reado
   const alarm = runawayIn(all);
   const findings = all.filter((finding) => finding !== alarm);
   const blocks = [
-    ...(view.why === null ? [] : [saidLines("caution", "Waiting", { text: view.why, options })]),
+    ...(view.why === null ? [] : [whyLines(view.why, view, options)]),
     ...findings.map((finding) => findingLines(finding, options)),
   ];
   const shown: string[] = [""];
@@ -90,6 +94,13 @@ function newsLines(view: WatchView, options: ScreenOptions, room: number): reado
   }
   if (left > 0) shown.push(`${" ".repeat(LABEL_WIDTH)}and ${left} more (undunted review)`);
   return blocks.length === 0 ? [] : shown;
+}
+
+/** Before the first reading one waits; after it, a log that cannot be read is a warning that stands. */
+function whyLines(why: string, { state }: WatchView, options: ScreenOptions): readonly string[] {
+  if (state === null) return saidLines("caution", "Waiting", { text: why, options });
+  const text = `${why} → Go and look at the kiln: nothing here says how hot it is now.`;
+  return saidLines("warning", "Warning", { text, options });
 }
 
 function findingLines(finding: Finding, options: ScreenOptions): readonly string[] {

@@ -40,10 +40,14 @@ export function headText({ log, state }: WatchView): string {
 }
 
 /** All that is known of a firing that is still going, findings apart. */
-export function watchFacts(state: WatchState, unit: TemperatureUnit): readonly WatchFact[] {
+export function watchFacts(
+  { why }: Pick<WatchView, "why">,
+  state: WatchState,
+  unit: TemperatureUnit,
+): readonly WatchFact[] {
   const { wanted, plan, cooling } = state;
   return [
-    { label: "Now", text: nowText(state, unit), style: "strong" },
+    { label: why === null ? "Now" : "Last read", text: nowText(state, unit), style: "strong" },
     ...zoneFacts(state, unit),
     { label: "Reached", text: reachedText(state, unit) },
     ...(wanted === null ? [] : under(`Cone ${wanted.cone}`, wantedTexts(wanted, state, unit))),
