@@ -3,6 +3,8 @@ import type { LogReading } from "../log/LogReading.ts";
 import type { Schedule } from "../schedule/Schedule.ts";
 import type { FiringRecord } from "./FiringRecord.ts";
 import type { FiringReview, ZoneReview } from "./FiringReview.ts";
+import type { KnownOpening } from "./knownOpening.ts";
+import type { LoggedOpening } from "./openingInLog.ts";
 import type { PlacedSound, PlacedUnloading } from "./placedMoments.ts";
 import type { PowerLoss } from "./powerLoss.ts";
 
@@ -23,6 +25,10 @@ export interface FiringFacts {
   readonly powerLosses: readonly PowerLoss[];
   readonly heard: readonly PlacedSound[];
   readonly unloading: PlacedUnloading | null;
+  /** What the log itself says of the opening. */
+  readonly logged: LoggedOpening;
+  /** When and how hot the kiln was opened, by record and log together. */
+  readonly opening: KnownOpening;
   readonly strains: FiringReview["strains"];
 }
 

@@ -66,16 +66,40 @@ interface RecordedSound {
   readonly note: string | null;
 }
 
+/** What can be found on a piece, as a record names it. */
+export const FOUND_WORDS = [
+  "through-crack",
+  "crackle",
+  "crazing",
+  "crack",
+  "dunt",
+  "S-crack",
+  "drying crack",
+  "bisque crack",
+  "burst",
+  "shivering",
+  "chip",
+  "blister",
+  "pinhole",
+  "crawling",
+] as const;
+
 /** What was found on the ware afterwards; null where nothing was noted. */
 export interface FoundOnWare {
   readonly piece: string | null;
-  /** `crack` when it is not known how deep it goes. */
-  readonly what: "through-crack" | "crackle" | "crack" | "chip" | null;
+  /** `crack` when it is not known how deep it goes; the last three are no cracks. */
+  readonly what: (typeof FOUND_WORDS)[number] | null;
   readonly edges: "sharp" | "rounded under glaze" | null;
   readonly where: "rim" | "foot" | "wall" | "base" | "handle" | null;
-  readonly pattern: "one long line" | "spiral" | "network" | "star" | null;
-  /** When it was first seen. */
-  readonly when: "before unloading" | "at unloading" | "hours later" | "days later" | null;
+  readonly pattern: "one long line" | "spiral" | "network" | "star" | "S" | null;
+  /** When it was first seen; before the firing, as in the bisque. */
+  readonly when:
+    | "before firing"
+    | "before unloading"
+    | "at unloading"
+    | "hours later"
+    | "days later"
+    | null;
   readonly rings: "dull" | "clear" | null;
   readonly note: string | null;
 }

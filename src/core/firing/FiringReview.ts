@@ -9,6 +9,7 @@ import type { PieceStrain } from "../ware/pieceStrain.ts";
 import type { DiagnosedCause } from "./diagnosis/DiagnosedCause.ts";
 import type { FiredPiece } from "./firedPieces.ts";
 import type { NextTime } from "./nextTime/NextTime.ts";
+import type { OpeningInLog } from "./openingInLog.ts";
 
 export type { WitnessOffset };
 
@@ -61,6 +62,8 @@ export interface FiringReview {
   readonly title: string;
   readonly reading: LogReading;
   readonly zones: readonly ZoneReview[];
+  /** Where the log shows cold air coming in, whatever the record says; null when it does not. */
+  readonly openingInLog: OpeningInLog | null;
   /** Largest difference between zones, and that at the peak of the hottest; null with one zone. */
   readonly spread: {
     readonly largestC: number;

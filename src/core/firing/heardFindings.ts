@@ -13,7 +13,7 @@ const BASIS =
 export function heardFindings(facts: FiringFacts): readonly Finding[] {
   const zone = hottestZone(facts.zones);
   return facts.heard.map((sound) => {
-    const opened = facts.unloading?.atSeconds ?? null;
+    const opened = facts.opening.atSeconds;
     const words = speaksFor(sound, zone, opened !== null && sound.atSeconds >= opened);
     const note = sound.note === null ? "" : ` Noted: ${quoted(sound.note)}.`;
     return {
@@ -25,13 +25,26 @@ export function heardFindings(facts: FiringFacts): readonly Finding[] {
         ...(sound.tempC === null
           ? []
           : [{ name: "temperature", value: sound.tempC, kind: "temperature" } as const]),
+        ...(sound.orElse?.tempC == null
+          ? []
+          : [{ name: "or else", value: sound.orElse.tempC, kind: "temperature" } as const]),
       ],
       basis: BASIS,
-      advice: "",
+      advice: sound.orElse === null ? "" : sayTheDay(sound, facts),
       zone: null,
       span: { fromSeconds: sound.atSeconds, toSeconds: sound.atSeconds },
     };
   });
+}
+
+/** How to say which of two days was meant. */
+function sayTheDay({ said, orElse }: PlacedSound, { reading }: FiringFacts): string {
+  const date = reading.start?.slice(0, 10) ?? null;
+  const how =
+    date === null
+      ? 'the time since the first reading, such as "+14:05"'
+      : `its date before it: "${date} ${said}" or the day after`;
+  return `${said} comes more than once in this log${orElse?.tempC == null ? "" : ", at {or else} the other time"}. Write ${how}.`;
 }
 
 function speaksFor(sound: PlacedSound, zone: ZoneReview, isOpened: boolean): string {

@@ -82,7 +82,7 @@ function inCanonicalUnits(
       said: sound.at,
       note: sound.note ?? null,
     })),
-    found: (file.found ?? []).map(foundOf),
+    found: (file.found ?? []).map((found, i) => foundOf(found, ["found", i], values)),
     notes: file.notes ?? null,
     invented: file.invented ?? false,
   };
@@ -138,10 +138,14 @@ function wareOf(
   };
 }
 
-function foundOf(found: z.output<typeof Found>): FoundOnWare {
+function foundOf(
+  found: z.output<typeof Found>,
+  path: DocumentPath,
+  values: RecordValues,
+): FoundOnWare {
   return {
     piece: found.piece ?? null,
-    what: found.what ?? null,
+    what: found.what === undefined ? null : values.foundWord(found.what, [...path, "what"]),
     edges: found.edges ?? null,
     where: found.where ?? null,
     pattern: found.pattern ?? null,

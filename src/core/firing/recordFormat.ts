@@ -1,5 +1,6 @@
 import { z } from "zod";
 import { GivenBodyFile } from "../ware/bodyFormat.ts";
+import { FOUND_WORDS } from "./FiringRecord.ts";
 import { Trial } from "./trialFormat.ts";
 import { Words, WrittenLength, WrittenMoment } from "./writtenForms.ts";
 
@@ -45,9 +46,11 @@ export const Found = z
   .strictObject({
     piece: Words.optional().describe("which piece or ware, in your own words"),
     what: z
-      .enum(["through-crack", "crackle", "crack", "chip"])
+      .union([z.enum(FOUND_WORDS), Words])
       .optional()
-      .describe("through-crack, crackle (glaze only), crack (depth not known) or chip"),
+      .describe(
+        "through-crack or split, crackle or crazing (glaze only), crack (depth not known), dunt, S-crack, drying crack, bisque crack, burst, shivering (glaze flakes off), chip, blister, pinhole, crawling",
+      ),
     edges: z
       .enum(["sharp", "rounded under glaze"])
       .optional()
@@ -57,13 +60,13 @@ export const Found = z
       .optional()
       .describe("where it begins or is widest"),
     pattern: z
-      .enum(["one long line", "spiral", "network", "star"])
+      .enum(["one long line", "spiral", "network", "star", "S"])
       .optional()
       .describe("how the cracks run"),
     when: z
-      .enum(["before unloading", "at unloading", "hours later", "days later"])
+      .enum(["before firing", "before unloading", "at unloading", "hours later", "days later"])
       .optional()
-      .describe("when it was first seen"),
+      .describe("when it was first seen; before firing: in the bisque or the dry pot"),
     rings: z.enum(["dull", "clear"]).optional().describe("how the piece rings when tapped"),
     note: z.string().optional(),
   })

@@ -83,12 +83,22 @@ function foundText(found: FoundOnWare): string {
   ]);
 }
 
-const FOUND = {
+const FOUND: Readonly<Record<NonNullable<FoundOnWare["what"]>, string>> = {
   "through-crack": "cracked through the wall",
   crackle: "glaze crackled",
+  crazing: "glaze crazed",
   crack: "cracked, how deep is not known",
+  dunt: "dunted",
+  "S-crack": "S-crack",
+  "drying crack": "drying crack",
+  "bisque crack": "bisque crack",
+  burst: "burst",
+  shivering: "glaze flaked off",
   chip: "chipped",
-} as const;
+  blister: "glaze blistered",
+  pinhole: "pinholes",
+  crawling: "glaze crawled",
+};
 
 function joined(parts: readonly (string | 0 | null | "")[]): string {
   return parts.filter((part) => part).join(", ");

@@ -14,6 +14,8 @@ import { bodyGiven } from "../ware/bodyGiven.ts";
 import type { GivenBody } from "../ware/userBody.ts";
 import type { Body } from "../ware/Ware.ts";
 import { wareLength } from "../ware/wareLength.ts";
+import { crackWords } from "./crackWords.ts";
+import { FOUND_WORDS, type FoundOnWare } from "./FiringRecord.ts";
 import { MOMENT_FORMS, type Moment, parseMoment } from "./moment.ts";
 import { BEND_FORMS, parseBend } from "./witnessWords.ts";
 
@@ -145,6 +147,21 @@ export function recordValues({ unit, series, placeOf }: RecordContext) {
       });
       return { kind: "elapsed", seconds: 0 };
     },
+    /** What was found, in one of the words that a record knows or as people call it. */
+    foundWord(text: string, path: DocumentPath): FoundOnWare["what"] {
+      const said = text.trim().toLowerCase();
+      const word = FOUND_WORDS.find((each) => each.toLowerCase() === said) ?? crackWords(text).what;
+      if (word !== null) return word;
+      const near = nearWord(text, FOUND_WORDS);
+      problems.push({
+        code: "record/not-a-fault",
+        what: `"${text}" is no fault that is known here`,
+        where: placeOf(path),
+        expected: listedOr(FOUND_WORDS),
+        fix: near ? `write "${near}"` : 'write "crack", and the rest in its note',
+      });
+      return null;
+    },
     bend(text: string, path: DocumentPath): WitnessBend {
       const bend = parseBend(text);
       if (bend) return bend;
@@ -161,4 +178,8 @@ export function recordValues({ unit, series, placeOf }: RecordContext) {
     cone: (text: string, path: DocumentPath): string =>
       taken(parseCone(text, { series, where: placeOf(path) }), text),
   };
+}
+
+function listedOr(words: readonly string[]): string {
+  return `${words.slice(0, -1).join(", ")} or ${words.at(-1)}`;
 }

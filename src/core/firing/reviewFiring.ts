@@ -21,7 +21,9 @@ import { firedStrains } from "./firedStrains.ts";
 import { firedWare } from "./firedWare.ts";
 import { firingFindings } from "./firingFindings.ts";
 import { hottestZone } from "./hottestZone.ts";
+import { knownOpening } from "./knownOpening.ts";
 import type { NextTimePaths } from "./nextTime/NextTime.ts";
+import { openingInLog } from "./openingInLog.ts";
 import { placedSounds, placedUnloading } from "./placedMoments.ts";
 import { comparedWithPlan } from "./planComparison.ts";
 import { powerLosses } from "./powerLoss.ts";
@@ -79,8 +81,10 @@ export function reviewFiring(input: FiringInput): Result<FiringReview> {
   );
   const zone = zones.find(({ curve }) => curve === hottest.curve) ?? hottestZone(zones);
   const sounds = placedSounds(reading, zone, { record, heard: input.heard ?? [] });
-  const unloading = placedUnloading(reading, zone, record);
+  const logged = openingInLog(reading, zones);
+  const unloading = placedUnloading(reading, zone, record, logged);
   if (!sounds.ok || !unloading.ok) return bothProblems(sounds, unloading);
+  const opening = knownOpening(unloading.value, logged, zone);
   const comparison = plan && comparedWithPlan(zone, plan);
   const facts: FiringFacts = {
     reading,
@@ -93,10 +97,12 @@ export function reviewFiring(input: FiringInput): Result<FiringReview> {
     powerLosses: powerLosses(zone.curve, zone.peakAtSeconds, comparison?.planned ?? null),
     heard: sounds.value,
     unloading: unloading.value,
+    logged,
+    opening,
     strains: firedStrains(zone.curve, {
       pieces,
       strainOf,
-      openedC: unloading.value?.tempC ?? null,
+      openedC: opening.tempC,
     }),
   };
   const diagnosis = diagnosedCauses(crackFacts(facts));
@@ -109,6 +115,7 @@ export function reviewFiring(input: FiringInput): Result<FiringReview> {
     title: record?.title ?? reading.name,
     reading,
     zones,
+    openingInLog: logged.main,
     spread: facts.spread,
     pieces,
     strains: facts.strains,

@@ -30,7 +30,7 @@ export function firstPings(firings: readonly NotedFiring[]): FirstPingOf {
 function pingOf({ pings, coat }: Tile, { review, record }: NotedFiring): MeasuredPing | null {
   const zone = hottestZone(review.zones);
   const cooling = (pings?.moments ?? [])
-    .map((moment) => placedOnce(moment, review.reading, zone)?.seconds ?? null)
+    .map((moment) => placedOnce(moment, review.reading, zone, "pinging")?.seconds ?? null)
     .filter((seconds) => seconds !== null && seconds > zone.peakAtSeconds);
   const first = Math.min(...cooling.map(Number));
   const at = (seconds: number) => temperatureAt(zone.curve, seconds);

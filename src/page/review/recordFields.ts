@@ -1,3 +1,4 @@
+import { FOUND_WORDS } from "../../core/firing/FiringRecord.ts";
 import type { FiringRecordFile } from "../../core/firing/recordFormat.ts";
 import { BODIES } from "../../core/ware/bodies.ts";
 
@@ -117,14 +118,18 @@ export const PARTS: readonly RecordPart[] = [
     add: "Add a piece",
     fields: [
       { key: "piece", label: "Piece", kind: "words", needed: true },
-      { key: "what", label: "What", kind: ["through-crack", "crackle", "crack", "chip"] },
+      { key: "what", label: "What", kind: FOUND_WORDS },
       { key: "edges", label: "Edges", kind: ["sharp", "rounded under glaze"] },
       { key: "where", label: "Where", kind: ["rim", "foot", "wall", "base", "handle"] },
-      { key: "pattern", label: "Pattern", kind: ["one long line", "spiral", "network", "star"] },
+      {
+        key: "pattern",
+        label: "Pattern",
+        kind: ["one long line", "spiral", "network", "star", "S"],
+      },
       {
         key: "when",
         label: "First seen",
-        kind: ["before unloading", "at unloading", "hours later", "days later"],
+        kind: ["before firing", "before unloading", "at unloading", "hours later", "days later"],
       },
       { key: "rings", label: "Rings", kind: ["dull", "clear"] },
       { key: "note", label: "Note", kind: "words" },

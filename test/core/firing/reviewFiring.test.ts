@@ -174,7 +174,7 @@ describe("what was heard", () => {
 
   it("may hold braces without breaking the sentence", () => {
     const reviewed = review({ heard: [{ what: "{ping}", at: "+23:00" }] });
-    expect(statementText(finding(reviewed, "what was heard"), "C")).toContain('"(ping)"');
+    expect(statementText(finding(reviewed, "what was heard"), "C")).toContain('"{ping}"');
   });
 });
 

@@ -77,6 +77,7 @@ export function sampleReading(overrides: Partial<LogReading> = {}): LogReading {
 /** A firing of two zones with findings of every severity, a plan and a record. */
 export function sampleReview(overrides: Partial<FiringReview> = {}): FiringReview {
   return {
+    openingInLog: null,
     title: "Crackle tiles, second glaze firing of 14 March",
     reading: sampleReading(),
     zones: [

@@ -18,6 +18,7 @@ import {
   findingShape,
   heatworkShape,
   opening,
+  openingInLogShape,
   strainShape,
 } from "./shapes.ts";
 import { strainsPiece } from "./strainsPiece.ts";
@@ -130,6 +131,9 @@ export const reviewDocumentSchema = z.strictObject({
       note: z.string().nullable(),
     }),
   ),
+  openingInLog: openingInLogShape
+    .nullable()
+    .describe("where the log shows cold air coming in; null when the kiln only slowed down"),
   diagnosis: diagnosisShape.nullable().describe("null when nothing was heard or found"),
   nextTime: nextTimeShape.nullable().describe("null where it was not asked for"),
   record: z.array(z.strictObject({ label: z.string(), text: z.string() })),
@@ -178,6 +182,7 @@ export function reviewDocument(review: FiringReview): ReviewDocument {
       tempC,
       note,
     })),
+    openingInLog: review.openingInLog && { ...review.openingInLog },
     diagnosis: diagnosisPiece(review.diagnosis),
     nextTime: nextTimePiece(review.nextTime),
     record: review.recordLines.map(({ label, text }) => ({ label, text })),

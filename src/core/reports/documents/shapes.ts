@@ -69,6 +69,18 @@ export const findingShape = z.strictObject({
   span: nothingOr(z.strictObject({ fromSeconds: seconds, toSeconds: seconds })),
 });
 
+/** A moment from which a kiln fell faster than by itself; rates are positive. */
+export const openingInLogShape = z.strictObject({
+  how: z.enum(["opened", "let air in"]).describe("a lid opened, or less: propped, a vent, a fan"),
+  atSeconds: seconds,
+  plusMinusSeconds: number,
+  tempC: number,
+  plusMinusK: number,
+  beforeCPerHour: number,
+  afterCPerHour: number,
+  ownCPerHour: number.describe("what the shut kiln would have fallen at"),
+});
+
 const crackKind = z.enum(Object.keys(CRACK_KINDS) as [CrackKind, ...CrackKind[]]);
 
 /** What speaks for which kind of crack: a ranking by evidence, never a probability. */

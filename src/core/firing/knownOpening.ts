@@ -1,0 +1,123 @@
+import { temperatureAt } from "../curve/temperatureAt.ts";
+import type { ZoneReview } from "./FiringReview.ts";
+import type { LoggedOpening, OpeningInLog } from "./openingInLog.ts";
+import type { PlacedUnloading } from "./placedMoments.ts";
+
+/** When and how hot a kiln was opened, by its record and its log together. */
+export interface KnownOpening {
+  /** How hot; of the log where the two contradict each other. Null when neither tells [°C]. */
+  readonly tempC: number | null;
+  /** Null when neither tells [s]. */
+  readonly atSeconds: number | null;
+  readonly from: "record" | "log" | "both" | null;
+  /** How record and log contradict each other, when they do. */
+  readonly contradiction: "opened before" | "opened later" | "still shut" | null;
+  /** How hot it may have been opened, and how much is to be said for it; empty when nothing is known. */
+  readonly maybe: readonly { readonly tempC: number; readonly share: number }[];
+  /** It was opened no hotter than this, as far as the log can tell [°C]; null when it cannot. */
+  readonly notAboveC: number | null;
+}
+
+/** A record and a log that differ by less mean one opening [s], [K]. */
+const SAME_SECONDS = 3600;
+const SAME_K = 40;
+/** So much longer must a log go on falling calmly to say that the kiln was still shut [s] … */
+const CALM_SECONDS = 2700;
+/** … and by so much [K]. */
+const CALM_K = 25;
+
+/** How sure a fall that quickened is an opening, and how sure a record is, where the two differ; our own estimates. */
+const SURE = { opened: 0.9, "let air in": 0.5, againstRecord: 0.75 } as const;
+
+/** Puts together what the record says of the opening and what the log shows of it. */
+export function knownOpening(
+  unloading: PlacedUnloading | null,
+  logged: LoggedOpening,
+  zone: ZoneReview,
+): KnownOpening {
+  const seen = logged.main;
+  const said = unloading?.tempC ?? null;
+  if (unloading === null || said === null) {
+    const at = unloading?.atSeconds ?? null;
+    if (seen === null) return { ...NOTHING, atSeconds: at, notAboveC: logged.shutDownToC };
+    return {
+      tempC: seen.tempC,
+      atSeconds: seen.atSeconds,
+      from: "log",
+      contradiction: null,
+      maybe: [{ tempC: seen.tempC, share: SURE[seen.how] }],
+      notAboveC: logged.shutDownToC,
+    };
+  }
+  const recorded: KnownOpening = {
+    tempC: said,
+    atSeconds: unloading.atSeconds ?? coolingTo(zone, said),
+    from: "record",
+    contradiction: null,
+    maybe: [{ tempC: said, share: 1 }],
+    notAboveC: null,
+  };
+  if (logged.moments.some((moment) => isSame(moment, said, unloading.atSeconds)))
+    return { ...recorded, from: "both" };
+  const lid = seen?.how === "opened" ? seen : null;
+  if (lid !== null) {
+    const share = SURE.againstRecord;
+    return {
+      tempC: lid.tempC,
+      atSeconds: lid.atSeconds,
+      from: "log",
+      contradiction: lid.tempC > said ? "opened before" : "opened later",
+      maybe: [
+        { tempC: lid.tempC, share },
+        { tempC: said, share: 1 - share },
+      ],
+      notAboveC: null,
+    };
+  }
+  if (!staysCalmAfter(recorded, logged, zone)) return recorded;
+  return {
+    ...recorded,
+    contradiction: "still shut",
+    maybe: [{ tempC: said, share: 1 - SURE.againstRecord }],
+    notAboveC: logged.shutDownToC,
+  };
+}
+
+const NOTHING: KnownOpening = {
+  tempC: null,
+  atSeconds: null,
+  from: null,
+  contradiction: null,
+  maybe: [],
+  notAboveC: null,
+};
+
+function isSame(moment: OpeningInLog, saidC: number, saidSeconds: number | null): boolean {
+  const nearK = Math.abs(moment.tempC - saidC);
+  if (nearK <= Math.max(SAME_K, 2 * moment.plusMinusK)) return true;
+  const apart =
+    saidSeconds === null ? Number.POSITIVE_INFINITY : Math.abs(moment.atSeconds - saidSeconds);
+  return apart <= SAME_SECONDS + moment.plusMinusSeconds;
+}
+
+/** Whether the readings go on falling as those of a shut kiln, well beyond the opening that was noted. */
+function staysCalmAfter(recorded: KnownOpening, logged: LoggedOpening, zone: ZoneReview): boolean {
+  const { shutDownToC } = logged;
+  const { tempC, atSeconds } = recorded;
+  if (tempC === null || shutDownToC === null || atSeconds === null) return false;
+  return (
+    shutDownToC < tempC - CALM_K &&
+    atSeconds > zone.peakAtSeconds &&
+    zone.lastReadingAtSeconds - atSeconds > CALM_SECONDS
+  );
+}
+
+/** When a zone had fallen to a temperature after its peak; null when it did not [s]. */
+function coolingTo({ curve, peakAtSeconds }: ZoneReview, tempC: number): number | null {
+  const { timesSeconds, tempsC } = curve;
+  const at = timesSeconds.findIndex(
+    (seconds, i) => seconds > peakAtSeconds && (tempsC[i] as number) <= tempC,
+  );
+  const seconds = timesSeconds[at];
+  return seconds === undefined || temperatureAt(curve, seconds) === null ? null : seconds;
+}
