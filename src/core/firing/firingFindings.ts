@@ -7,6 +7,7 @@ import { heardFindings } from "./heardFindings.ts";
 import { measuringFindings } from "./measuringFindings.ts";
 import { openingFindings } from "./openingFindings.ts";
 import { planFindings } from "./planFindings.ts";
+import { rawWareFindings } from "./rawWareFindings.ts";
 import { runawayFindings, standingFindings } from "./runawayFindings.ts";
 import { thermocoupleFindings } from "./thermocoupleFindings.ts";
 
@@ -20,6 +21,7 @@ export function firingFindings(facts: FiringFacts): readonly Finding[] {
     ...heardFindings(facts),
     ...openingFindings(facts),
     ...planFindings(facts),
+    ...rawWareFindings(facts),
     ...measuringFindings(facts),
     ...thermocoupleFindings(facts),
   ]);

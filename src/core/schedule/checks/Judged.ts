@@ -5,6 +5,7 @@ import type { AssumedKiln } from "../../kiln/AssumedKiln.ts";
 import type { LimitFor } from "../coolingLimits.ts";
 import type { OwnKilnFiring } from "../ownKilnFiring.ts";
 import type { Expansion, Schedule } from "../Schedule.ts";
+import type { RawWare } from "./RawWare.ts";
 
 /** A schedule with all that the checks look at. */
 export interface Judged {
@@ -25,6 +26,13 @@ export interface Judged {
   readonly raw: boolean | null;
   /** Highest temperature [°C]. */
   readonly peakC: number;
+}
+
+/** The ware of a schedule as raw clay on its way up. */
+export function rawWareOf({ schedule, expansion, raw, peakC }: Judged): RawWare {
+  const { thickestMm, state } = schedule.ware;
+  const { curve } = expansion;
+  return { curve, isRaw: raw, isDamp: state === "damp", thickestMm, peakC, tense: "plan" };
 }
 
 /** A finding with the parts that most checks leave alone already filled in. */

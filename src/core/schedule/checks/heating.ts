@@ -9,7 +9,7 @@ export const STEADY_C_PER_HOUR = 100;
 
 /** Quartz on the way up, said only for thick or wide ware: thin ware passes at any studio rate. */
 export function checkQuartzHeating(judged: Judged): readonly Finding[] {
-  const stretch = wayUp(judged, 520, 620);
+  const stretch = wayUp(judged.expansion.curve, 520, 620);
   if (stretch === null || !isDemanding(judged.schedule.ware)) return [];
   const quick = stretch.meanCPerHour > STEADY_C_PER_HOUR * 1.02;
   return [

@@ -1,14 +1,15 @@
+import type { Curve } from "../../curve/Curve.ts";
 import type { Finding } from "../../findings/Finding.ts";
 import type { AssumedKiln } from "../../kiln/AssumedKiln.ts";
 import type { LearnedKiln } from "../../kiln/LearnedKiln.ts";
 import { predictFiring } from "../../kiln/predictFiring.ts";
 import { printRate, printTemperature } from "../../units/print.ts";
 import type { TemperatureUnit } from "../../units/temperature.ts";
-import { QUICK_C_PER_HOUR } from "../checks/carbon.ts";
+import { CARBON, QUICK_C_PER_HOUR } from "../checks/carbon.ts";
 import { STEADY_C_PER_HOUR } from "../checks/heating.ts";
-import { wayUp } from "../checks/heatingTimes.ts";
+import { fastestPassage, wayUp } from "../checks/heatingTimes.ts";
 import { LATE_SECONDS } from "../checks/ownReach.ts";
-import { FAST_START_C_PER_HOUR } from "../checks/water.ts";
+import { mostSteamCPerHour, STEAM } from "../checks/water.ts";
 import { expandSchedule } from "../expandSchedule.ts";
 import { paced } from "../paced.ts";
 import { FASTEST_C_PER_HOUR } from "../parseSegments.ts";
@@ -16,12 +17,14 @@ import type { Schedule, Segment } from "../Schedule.ts";
 import { rateDown, temperatureDown } from "../wholeUnits.ts";
 import type { Mend, Mended } from "./Mend.ts";
 
-/** A stretch of the way up whose mean rate has a most. */
+/** A stretch of the way up whose rate has a most. */
 interface Stretch {
   /** null for the start of the schedule [°C]. */
   readonly fromC: number | null;
   readonly toC: number;
-  readonly meanCPerHour: number;
+  readonly mostCPerHour: (schedule: Schedule) => number;
+  /** How fast a Curve goes there [°C/h]; null when it does not go there. */
+  readonly rateOf: (curve: Curve) => number | null;
   readonly reason: string;
 }
 
@@ -31,7 +34,8 @@ export const MEND_START: Mend = {
   mend: slowing({
     fromC: null,
     toC: 120,
-    meanCPerHour: FAST_START_C_PER_HOUR,
+    mostCPerHour: ({ ware }) => mostSteamCPerHour(ware.thickestMm),
+    rateOf: (curve) => fastestPassage(curve, STEAM, STEAM.spanK)?.meanCPerHour ?? null,
     reason: "water leaves as steam",
   }),
 };
@@ -42,7 +46,8 @@ export const MEND_CARBON: Mend = {
   mend: slowing({
     fromC: 700,
     toC: 900,
-    meanCPerHour: QUICK_C_PER_HOUR,
+    mostCPerHour: () => QUICK_C_PER_HOUR,
+    rateOf: (curve) => fastestPassage(curve, CARBON, CARBON.spanK)?.meanCPerHour ?? null,
     reason: "carbon burns out",
   }),
 };
@@ -53,7 +58,8 @@ export const MEND_QUARTZ_HEATING: Mend = {
   mend: slowing({
     fromC: 520,
     toC: 620,
-    meanCPerHour: STEADY_C_PER_HOUR,
+    mostCPerHour: () => STEADY_C_PER_HOUR,
+    rateOf: (curve) => wayUp(curve, 520, 620)?.meanCPerHour ?? null,
     reason: "quartz inversion of thick or wide ware on the way up",
   }),
 };
@@ -117,8 +123,8 @@ function slowing(stretch: Stretch): Mend["mend"] {
       return paced(schedule, { fromC, toC, mostCPerHour, why }, kiln);
     };
     const mostCPerHour = gentlest(unit, (rate) => {
-      const passage = wayUp({ expansion: expandSchedule(pacedTo(rate), { kiln }) }, fromC, toC);
-      return passage === null || passage.meanCPerHour <= stretch.meanCPerHour;
+      const went = stretch.rateOf(expandSchedule(pacedTo(rate), { kiln }).curve);
+      return went === null || went <= stretch.mostCPerHour(schedule);
     });
     return {
       ok: true,
