@@ -4,7 +4,7 @@ import type { TemperatureUnit } from "../../core/units/temperature.ts";
 import { download } from "../parts/download.ts";
 import { fileDrop } from "../parts/fileDrop.ts";
 import type { KeptFile } from "./KeptFile.ts";
-import { forgetWork } from "./keep.ts";
+import { forgetAll } from "./keepOnChange.ts";
 import { benchFromJson, benchJson } from "./packed.ts";
 import { EMPTY_BENCH, EMPTY_WORK } from "./state.ts";
 import type { Bench } from "./store.ts";
@@ -74,7 +74,5 @@ function clear(bench: Bench): void {
     table,
     said: "The bench is clear.",
   }));
-  void forgetWork().then((forgotten) => {
-    if (!forgotten.ok) bench.show((state) => ({ ...state, problems: forgotten.problems }));
-  });
+  void forgetAll(bench);
 }

@@ -4,6 +4,7 @@ import { draftTable } from "../draft/draftTable.ts";
 import { dialog } from "../parts/dialog.ts";
 import { problemList } from "../parts/problemList.ts";
 import { reviewTable } from "../review/reviewTable.ts";
+import { asideList } from "./asideList.ts";
 import { benchTools } from "./benchTools.ts";
 import type { Question, TableName } from "./state.ts";
 import type { Bench } from "./store.ts";
@@ -25,7 +26,7 @@ export function benchView(bench: Bench): TemplateResult {
       ${benchTools(bench)}
     </header>
     <main>
-      <div class="page-problems">${problemList(problems)}</div>
+      <div class="page-problems">${problemList(problems)}${asideList(bench)}</div>
       <div id="table-panel" role="tabpanel" aria-labelledby=${`tab-${table}`}>${VIEWS[table](bench)}</div>
     </main>
     <footer class="bench-foot">

@@ -13,12 +13,9 @@ import { watchDraft } from "../draft/watchDraft.ts";
 import { watchPhoto } from "../photo/watchPhoto.ts";
 import { watchReview } from "../review/watchReview.ts";
 import { benchView } from "./benchView.ts";
-import { keepWork, keptWork } from "./keep.ts";
-import { EMPTY_BENCH, type Work } from "./state.ts";
+import { keepOnChange } from "./keepOnChange.ts";
+import { EMPTY_BENCH } from "./state.ts";
 import { type Bench, createBench } from "./store.ts";
-
-/** How long the work has to rest before it is kept [ms]. */
-const REST_MS = 400;
 
 /** Opens the bench in an element: what this browser kept lies on it again. */
 export function openBench(root: HTMLElement): void {
@@ -34,13 +31,7 @@ export function openBench(root: HTMLElement): void {
   watchReview(bench);
   watchCompare(bench);
   watchPhoto(bench);
-  void keptWork().then((kept) => {
-    if (!kept.ok) bench.show((state) => ({ ...state, problems: kept.problems }));
-    else if (kept.value !== null) {
-      const work = kept.value;
-      bench.show((state) => ({ ...state, work }));
-    }
-    keepOnChange(bench);
+  void keepOnChange(bench).then(() => {
     root.dataset.ready = "";
   });
 }
@@ -59,29 +50,6 @@ function showOnChange(bench: Bench, root: HTMLElement): void {
     waits = true;
     requestAnimationFrame(draw);
   });
-}
-
-function keepOnChange(bench: Bench): void {
-  let timer = 0;
-  let waiting: Work | null = null;
-  const keep = () => {
-    clearTimeout(timer);
-    if (waiting === null) return;
-    const work = waiting;
-    waiting = null;
-    void keepWork(work).then((kept) => {
-      if (!kept.ok) bench.show((state) => ({ ...state, problems: kept.problems }));
-    });
-  };
-  bench.listen((before) => {
-    const { work } = bench.state();
-    if (work === before.work) return;
-    waiting = work;
-    clearTimeout(timer);
-    timer = window.setTimeout(keep, REST_MS);
-  });
-  window.addEventListener("pagehide", keep);
-  document.addEventListener("visibilitychange", keep);
 }
 
 function darkScreen(): MediaQueryList {

@@ -62,9 +62,14 @@ export function unpacked(value: unknown, where: string): Result<Work> {
 
 /** The work as the text of one file; bytes as base64. */
 export function benchJson(work: Work): string {
+  return plainJson(packed(work));
+}
+
+/** Any stored value as the text of a file; bytes as base64. */
+export function plainJson(value: unknown): string {
   return JSON.stringify(
-    packed(work),
-    (_, value) => (value instanceof Uint8Array ? { base64: base64Of(value) } : value),
+    value,
+    (_, each) => (each instanceof Uint8Array ? { base64: base64Of(each) } : each),
     1,
   );
 }

@@ -4,6 +4,7 @@ import { type CompareDesk, type CompareWork, EMPTY_COMPARE } from "../compare/co
 import { type DraftDesk, type DraftWork, EMPTY_DRAFT } from "../draft/draftState.ts";
 import { EMPTY_PHOTO, type PhotoDesk, type PhotoWork } from "../photo/photoState.ts";
 import { EMPTY_REVIEW, type ReviewDesk, type ReviewWork } from "../review/reviewState.ts";
+import type { AsideWork } from "./keep.ts";
 
 /** The three tables of the bench. */
 export const TABLES = ["draft", "review", "compare"] as const;
@@ -48,6 +49,8 @@ export interface BenchState {
   readonly said: string;
   /** What could not be kept or read of the whole bench. */
   readonly problems: readonly Problem[];
+  /** Work in this browser's store that does not lie here: of another window, or not to be read. */
+  readonly aside: readonly AsideWork[];
   /** The screen is dark. */
   readonly dark: boolean;
   /** The window is as narrow as a telephone's, by its size or by zoom. */
@@ -78,6 +81,7 @@ export const EMPTY_BENCH: BenchState = {
   question: null,
   said: "",
   problems: [],
+  aside: [],
   dark: false,
   narrow: false,
   draft: EMPTY_DRAFT.desk,

@@ -6,6 +6,7 @@ import { printTemperature } from "../../core/units/print.ts";
 import type { KeptFile } from "../bench/KeptFile.ts";
 import type { Bench } from "../bench/store.ts";
 import { problemList } from "../parts/problemList.ts";
+import { stemOf } from "../review/changeReview.ts";
 import type { ComparedLog } from "../worker/CompareAnswer.ts";
 import type { FiringGroup } from "../worker/readGroup.ts";
 import { changeCompare } from "./changeCompare.ts";
@@ -98,11 +99,13 @@ const LOOSE = {
   schedule: "schedule",
   record: "record; its log is still missing",
   nothing: "of no use without its log",
+  stranger: "record of another log of this name; its own is not here",
 } as const;
 
 /** What a file is that belongs to no single log, and of ware what it stands for. */
 function looseWords(bench: Bench, file: KeptFile): string {
   const kind = otherKind(file);
+  if (file.of !== undefined && hasLogOfItsName(bench, file)) return LOOSE.stranger;
   if (kind !== "glaze" && kind !== "body") return LOOSE[kind];
   const thing = kind === "glaze" ? "glaze" : "clay";
   const { uses } = bench.state().compare;
@@ -111,6 +114,11 @@ function looseWords(bench: Bench, file: KeptFile): string {
   return kind === "glaze"
     ? "glaze; no tile here has one of its title"
     : "clay; no tile here is of it without a body of its own in the record";
+}
+
+function hasLogOfItsName(bench: Bench, file: KeptFile): boolean {
+  const groups = compareGroups(bench.state().work.compare.files);
+  return groups.some(({ log }) => stemOf(log.name) === stemOf(file.name));
 }
 
 /** Takes files off the table. */

@@ -1,14 +1,15 @@
 import { failed, ok, type Problem, type Result } from "../../core/problem.ts";
 import type { KeptFile } from "../bench/KeptFile.ts";
+import { sameFile } from "../bench/KeptFile.ts";
 import type { Bench } from "../bench/store.ts";
 import { stemOf } from "../review/changeReview.ts";
 import { columnsOf } from "../review/columnsOf.ts";
 import { NOTHING_TOLD } from "../review/reviewState.ts";
 import { sortFiles } from "../review/sortFiles.ts";
+import { withLaid } from "../worker/readGroup.ts";
 import { bodyOfFile, glazeOfFile, wareKind } from "../worker/wareKind.ts";
 import { changeCompare, showCompare } from "./changeCompare.ts";
 import { otherKind } from "./compareGroups.ts";
-import { sameFile } from "./sameFile.ts";
 
 const DOCUMENT = /\.(?:ya?ml|json)$/i;
 
@@ -33,7 +34,7 @@ export async function layFirings(bench: Bench, files: Result<readonly KeptFile[]
   const changed = laid.filter((file) => !before.some((other) => sameFile(file, other)));
   const names = changed.map(({ name }) => name).join(", ");
   if (changed.length > 0)
-    changeCompare(bench, `laying down ${names}`, { files: withFiles(before, changed) });
+    changeCompare(bench, `laying down ${names}`, { files: withLaid(before, changed) });
   const remark = replacedWords(changed, before);
   const said = laidWords(changed);
   showCompare(bench, { refused, remark });
@@ -75,11 +76,6 @@ function noUse({ name }: KeptFile): Problem {
       "logs, each with the record of the same name, the schedules that the records name, and the files of the glazes and clays on the tiles",
     fix: "drop a record together with its log",
   };
-}
-
-function withFiles(before: readonly KeptFile[], laid: readonly KeptFile[]): readonly KeptFile[] {
-  const byName = new Map([...before, ...laid].map((file) => [file.name, file]));
-  return [...byName.values()];
 }
 
 function laidWords(laid: readonly KeptFile[]): string {

@@ -1,9 +1,9 @@
 import type { KeptFile } from "../bench/KeptFile.ts";
+import { sameFile } from "../bench/KeptFile.ts";
 import type { Bench } from "../bench/store.ts";
 import { stemOf } from "../review/changeReview.ts";
 import type { FiringGroup } from "../worker/readGroup.ts";
 import { changeCompare } from "./changeCompare.ts";
-import { sameFile } from "./sameFile.ts";
 
 /** The record of this firing as it stands on the Review table; null when it is the one that lies here. */
 export function recordFromReview(bench: Bench, { log, record }: FiringGroup): KeptFile | null {

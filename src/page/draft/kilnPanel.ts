@@ -11,6 +11,7 @@ import type { Bench } from "../bench/store.ts";
 import { fileDrop } from "../parts/fileDrop.ts";
 import { problemList } from "../parts/problemList.ts";
 import { quantityField } from "../parts/quantityField.ts";
+import { withLaid } from "../worker/readGroup.ts";
 import { changeDraft, deskDraft } from "./changeDraft.ts";
 import type { DeskKiln } from "./draftState.ts";
 
@@ -30,11 +31,10 @@ export function kilnPanel(bench: Bench): TemplateResult {
       multiple: true,
       onFiles: (files) => {
         if (!files.ok) deskDraft(bench, { kilnProblems: files.problems });
-        else {
-          const names = new Set(files.value.map(({ name }) => name));
-          const kept = kilnFiles.filter(({ name }) => !names.has(name));
-          changeDraft(bench, "adding logs of the kiln", { kilnFiles: [...kept, ...files.value] });
-        }
+        else
+          changeDraft(bench, "adding logs of the kiln", {
+            kilnFiles: withLaid(kilnFiles, files.value),
+          });
       },
     })}
     ${draft.kilnBusy === null ? nothing : html`<p role="status">${inert(draft.kilnBusy)}… <button type="button" @click=${() => changeDraft(bench, "stopping to learn the kiln", { kilnFiles: [] })}>Stop</button></p>`}

@@ -3,7 +3,7 @@ import { failed, type Result } from "../../core/problem.ts";
 import type { KeptFile } from "../bench/KeptFile.ts";
 import type { Bench } from "../bench/store.ts";
 import { fileDrop } from "../parts/fileDrop.ts";
-import { firingGroups } from "../worker/readGroup.ts";
+import { firingGroups, withLaid } from "../worker/readGroup.ts";
 import { changeReview, showReview } from "./changeReview.ts";
 import { demoFiring } from "./demoFiring.ts";
 import { layFiles } from "./layFiles.ts";
@@ -78,9 +78,8 @@ function layEarlier(bench: Bench, files: Result<readonly KeptFile[]>): void {
     showReview(bench, { refused: sorted.problems });
     return;
   }
-  const names = new Set(sorted.value.map(({ name }) => name));
-  const kept = bench.state().work.review.earlier.filter(({ name }) => !names.has(name));
-  changeReview(bench, "laying down earlier logs", { earlier: [...kept, ...sorted.value] });
+  const { earlier } = bench.state().work.review;
+  changeReview(bench, "laying down earlier logs", { earlier: withLaid(earlier, sorted.value) });
 }
 
 function withLogs(files: readonly KeptFile[]): Result<readonly KeptFile[]> {

@@ -5,7 +5,7 @@ import { logReader } from "../../core/log/logReader.ts";
 import { failed, ok, type Result } from "../../core/problem.ts";
 import type { Schedule } from "../../core/schedule/Schedule.ts";
 import { parseSchedule } from "../../core/schedule/scheduleFile.ts";
-import type { KeptFile } from "../bench/KeptFile.ts";
+import { fingerprint, type KeptFile } from "../bench/KeptFile.ts";
 import { SHIPPED_SCHEDULES } from "../draft/shippedSchedules.ts";
 import { splitQuoted } from "./splitQuoted.ts";
 
@@ -27,17 +27,51 @@ export interface ReadFiring {
 
 const DOCUMENT = /\.(?:ya?ml|json)$/i;
 
-/** Files that were dropped together, each log with the record of the same name. */
+/** Files that lie together, each log with its own record. */
 export function firingGroups(files: readonly KeptFile[]): readonly FiringGroup[] {
-  const documents = files.filter(({ name }) => DOCUMENT.test(name));
-  const logs = files.filter(({ name }) => !DOCUMENT.test(name));
-  const recordNames = new Set(logs.map((log) => stemOf(log.name)));
-  const others = documents.filter(({ name }) => !recordNames.has(stemOf(name)));
+  const [documents, logs] = [files.filter(isDocument), files.filter((file) => !isDocument(file))];
+  const others = documents.filter((file) => !logs.some((log) => isOf(file, log)));
   return logs.map((log) => ({
     log,
-    record: documents.find(({ name }) => stemOf(name) === stemOf(log.name)) ?? null,
+    record: documents.find((file) => isOf(file, log)) ?? null,
     others,
   }));
+}
+
+/** Whether a document is that of a log: by name, and by the log's content once it was laid with one. */
+function isOf(file: KeptFile, log: KeptFile): boolean {
+  if (stemOf(file.name) !== stemOf(log.name)) return false;
+  return file.of === undefined || file.of === fingerprint(log);
+}
+
+/**
+ * What lies there once more files are laid down: a file of a name that lies there already takes its
+ * place, and documents are bound to their logs.
+ */
+export function withLaid(
+  before: readonly KeptFile[],
+  laid: readonly KeptFile[],
+): readonly KeptFile[] {
+  const all = [...boundFiles(before, laid), ...boundFiles(laid, before)];
+  return [...new Map(all.map((file) => [file.name, file])).values()];
+}
+
+/**
+ * The same files, each document that was not of any log so far now of the one of its name: among
+ * these, else among those that lie there already. From then on it stays that log's, so that
+ * another log of the same name never takes it over.
+ */
+function boundFiles(files: readonly KeptFile[], near: readonly KeptFile[]): readonly KeptFile[] {
+  return files.map((file) => {
+    if (!isDocument(file) || file.of !== undefined) return file;
+    const isLogOfIt = (log: KeptFile) => !isDocument(log) && stemOf(log.name) === stemOf(file.name);
+    const log = files.find(isLogOfIt) ?? near.find(isLogOfIt);
+    return log === undefined ? file : { ...file, of: fingerprint(log) };
+  });
+}
+
+function isDocument({ name }: KeptFile): boolean {
+  return DOCUMENT.test(name);
 }
 
 /**
