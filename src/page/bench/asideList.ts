@@ -24,7 +24,7 @@ function asideItem(bench: Bench, aside: AsideWork): TemplateResult {
   return html`<li>
     <p>${
       aside.work === null
-        ? html`Work kept${when} cannot be read by this page (${inert(aside.why)}). It stays as it is until you throw it away.`
+        ? html`What this browser kept${when} cannot be read by this page (${inert(aside.why)}). It stays as it is until you throw it away.`
         : html`Another window of this page kept other work${when}. What lies here does not replace it.`
     }</p>
     <p class="aside-acts">
