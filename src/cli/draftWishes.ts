@@ -4,6 +4,7 @@ import { nearWord } from "../core/document/nearWord.ts";
 import { failed, ok, type Result } from "../core/problem.ts";
 import type { WantedCooling } from "../core/schedule/newCooling.ts";
 import { wareSizeProblems } from "../core/schedule/wareSizeProblems.ts";
+import { parsePace, type WishedPace } from "../core/schedule/wishedPace.ts";
 import { parseDuration } from "../core/units/parseDuration.ts";
 import { parseTemperature } from "../core/units/parseTemperature.ts";
 import type { TemperatureUnit } from "../core/units/temperature.ts";
@@ -26,6 +27,7 @@ export interface WishOptions extends WareOptions {
   readonly cone?: string;
   readonly series?: string;
   readonly cooling?: string;
+  readonly atMost?: readonly string[];
   readonly within?: string;
 }
 
@@ -42,6 +44,7 @@ export interface Wishes {
   readonly cone: string;
   readonly series: ConeSeries;
   readonly cooling: WantedCooling;
+  readonly paces: readonly WishedPace[];
   readonly withinSeconds: number | null;
 }
 
@@ -50,17 +53,30 @@ export function wishesFrom(options: WishOptions, unit: TemperatureUnit): Result<
   const series = coneSeries(options.series ?? "self-supporting");
   const cone = series.ok ? coneFrom(options.cone, series.value) : ok("");
   const cooling = coolingFrom(options.cooling ?? "natural", unit);
+  const paces = pacesFrom(options.atMost, unit);
   const within = withinFrom(options.within);
-  if (series.ok && cone.ok && cooling.ok && within.ok)
+  if (series.ok && cone.ok && cooling.ok && paces.ok && within.ok)
     return ok({
       cone: cone.value,
       series: series.value,
       cooling: cooling.value,
+      paces: paces.value,
       withinSeconds: within.value,
     });
   return failed(
-    ...[series, cone, cooling, within].flatMap((part) => (part.ok ? [] : part.problems)),
+    ...[series, cone, cooling, paces, within].flatMap((part) => (part.ok ? [] : part.problems)),
   );
+}
+
+/** Rates that a schedule is to keep to, each with where: `60 C/h from 620 C to 520 C`. */
+export function pacesFrom(
+  texts: readonly string[] = [],
+  unit: TemperatureUnit,
+): Result<readonly WishedPace[]> {
+  const parsed = texts.map((text) => parsePace(text, { unit, where: "--at-most" }));
+  const problems = parsed.flatMap((pace) => (pace.ok ? [] : pace.problems));
+  if (problems.length > 0) return failed(...problems);
+  return ok(parsed.flatMap((pace) => (pace.ok ? [pace.value] : [])));
 }
 
 function withinFrom(text: string | undefined): Result<number | null> {

@@ -1,15 +1,15 @@
 import { type AssumedKiln, REFERENCE_KILN } from "../core/kiln/AssumedKiln.ts";
 import { failed, ok, type Problem, type Result } from "../core/problem.ts";
 import type { Mending } from "../core/reports/sections/mendingBlocks.ts";
+import { changedSchedule } from "../core/schedule/changedSchedule.ts";
 import { newSchedule } from "../core/schedule/newSchedule.ts";
 import { pieceOf } from "../core/schedule/pieceOf.ts";
-import { repairSchedule } from "../core/schedule/repairSchedule.ts";
 import type { Schedule } from "../core/schedule/Schedule.ts";
-import { type Solvable, solveSchedule } from "../core/schedule/solveSchedule.ts";
+import type { Solvable } from "../core/schedule/solveSchedule.ts";
 import { toldWare } from "../core/schedule/toldWare.ts";
 import { printDifference } from "../core/units/print.ts";
 import { readSchedule } from "../node/readSchedule.ts";
-import { coneFrom, type WishOptions, wareFrom, wishesFrom } from "./draftWishes.ts";
+import { coneFrom, pacesFrom, type WishOptions, wareFrom, wishesFrom } from "./draftWishes.ts";
 import { offsetFrom, tariffFrom, wattsFrom } from "./options.ts";
 import { type OwnKiln, ownKiln } from "./ownKiln.ts";
 import { newOnlyProblems, wantedOfRead } from "./readScheduleWishes.ts";
@@ -67,7 +67,7 @@ export async function draftedInput(
   const said = past === null ? [] : [offsetSentence(past, options.unit ?? "C")];
   return path === undefined
     ? drafted(options, known, said)
-    : changed(path, options, { known, said });
+    : changedRead(path, options, { known, said });
 }
 
 async function drafted(
@@ -108,7 +108,7 @@ async function drafted(
   });
 }
 
-async function changed(
+async function changedRead(
   path: string,
   options: DraftWishOptions,
   from: { readonly known: DraftedInput["known"]; readonly said: readonly string[] },
@@ -122,26 +122,22 @@ async function changed(
   const told = await wareFrom(options, schedule.cone);
   if (!told.ok) return told;
   const before = { ...schedule, ware: toldWare(schedule.ware, told.value) };
+  const paces = pacesFrom(options.atMost, schedule.unit);
+  if (!paces.ok) return paces;
   const { known } = from;
   const assumed = [...from.said, ...said, ...(pieceOf(before.ware)?.assumed ?? [])];
+  const asked = { paces: paces.value, repair: options.repair ?? false };
+  if (!asked.repair && options.solve === undefined && asked.paces.length === 0)
+    return ok({ schedule: before, mending: null, known, assumed });
+  const cone = before.cone === null ? coneFrom(undefined, before.series) : ok(before.cone);
+  if (options.solve !== undefined && !cone.ok) return cone;
+  const solve =
+    options.solve === undefined || !cone.ok ? null : { part: options.solve, cone: cone.value };
+  const changed = changedSchedule(before, { ...asked, solve, ...known });
+  if (!changed.ok) return changed;
+  const { after, repair } = changed.value;
   const kiln = known.kiln ?? REFERENCE_KILN;
-  if (options.repair) {
-    const repair = repairSchedule({ schedule: before, ...known });
-    const { after } = repair;
-    return ok({ schedule: after, mending: { before, after, repair, kiln }, known, assumed });
-  }
-  if (options.solve === undefined) return ok({ schedule: before, mending: null, known, assumed });
-  const goal = before.cone === null ? coneFrom(undefined, before.series) : ok(before.cone);
-  if (!goal.ok) return goal;
-  const solved = solveSchedule({
-    schedule: before,
-    cone: goal.value,
-    solve: options.solve,
-    ...known,
-  });
-  if (!solved.ok) return solved;
-  const after = solved.value;
-  return ok({ schedule: after, mending: { before, after, repair: null, kiln }, known, assumed });
+  return ok({ schedule: after, mending: { before, after, repair, kiln }, known, assumed });
 }
 
 function offsetSentence(past: NonNullable<OwnKiln["offset"]>, unit: "C" | "F"): string {
@@ -181,18 +177,14 @@ function contradiction(path: string | undefined, options: DraftWishOptions): Pro
       expected: "logs of the kiln, from whose output column the electricity is worked out",
       fix: `add --kiln with its logs, or leave --${forKiln} out`,
     };
-  const changes = [
-    options.new && "--new",
-    options.solve && "--solve",
-    options.repair && "--repair",
-  ];
+  const changes = [options.solve && "--solve", options.repair && "--repair"];
   const asked = changes.filter((change) => change);
-  if (asked.length <= 1) return null;
+  if (!options.new || asked.length === 0) return null;
   return {
     ...common,
-    what: `${asked.join(" and ")} are given together`,
-    expected: "one of --new, --solve and --repair at a time",
-    fix: "write the first with -o, then change that file",
+    what: `${["--new", ...asked].join(" and ")} are given together`,
+    expected: "--new, or changes of a schedule that is there",
+    fix: "write the new one with -o, then change that file",
   };
 }
 

@@ -51,6 +51,12 @@ Exit codes: 0 fine, 1 it ran and the answer is no (a warning, a cone not reached
         ]),
       )
       .option("--repair", "mend every finding with the smallest change in time")
+      .option(
+        "--at-most <rate>",
+        'keep to a rate, as often as needed: "60 C/h from 620 C to 520 C"',
+        (rate: string, before: readonly string[]) => [...before, rate],
+        [],
+      )
       .option("-o, --output <file>", "write the new schedule; - prints it alone")
       .optionsGroup("Ware, kiln and wishes:")
       .option("--cone <cone>", "the cone to reach: 5, 05, 5.5")

@@ -93,7 +93,9 @@ async function report(
 }
 
 function isMade(options: DraftOptions): boolean {
-  return Boolean(options.new || options.solve || options.repair);
+  return Boolean(
+    options.new || options.solve || options.repair || (options.atMost ?? []).length > 0,
+  );
 }
 
 function nothingToWrite(options: DraftOptions): Problem | null {
@@ -102,7 +104,7 @@ function nothingToWrite(options: DraftOptions): Problem | null {
     code: "command/nothing-to-write",
     where: "-o",
     what: "the schedule is drafted as it is, so there is nothing new to write",
-    expected: "-o together with --new, --solve or --repair",
+    expected: "-o together with --new, --solve, --repair or --at-most",
     fix: "add --repair, or leave -o out",
   };
 }

@@ -19,6 +19,7 @@ import { solveSchedule } from "./solveSchedule.ts";
 import { type ShortOfTime, tooLittleTime } from "./tooLittleTime.ts";
 import { wareSizeProblems } from "./wareSizeProblems.ts";
 import { temperatureDown } from "./wholeUnits.ts";
+import { keptTo, type WishedPace } from "./wishedPace.ts";
 
 /** What a new schedule is wanted for. */
 export interface NewScheduleInput {
@@ -36,6 +37,8 @@ export interface NewScheduleInput {
     readonly damp: boolean;
   };
   readonly cooling: WantedCooling;
+  /** Stretches and the most that they may be travelled at. */
+  readonly paces?: readonly WishedPace[];
   /** Longest that it may take from the start to 100 °C [s], or null. */
   readonly withinSeconds: number | null;
   readonly kiln?: AssumedKiln;
@@ -172,7 +175,8 @@ function drafted(
     kiln,
     limitFor,
   });
-  const solved = solveSchedule({ ...input, schedule: falling, solve: "peak" });
+  const kept = keptTo(falling, { paces: input.paces ?? [], kiln });
+  const solved = solveSchedule({ ...input, schedule: kept, solve: "peak" });
   if (!solved.ok) return held ? failed(holdTooHot(held, peakC, unit)) : solved;
   const { after } = repairSchedule({
     schedule: { ...solved.value, cone },

@@ -1,11 +1,22 @@
 import type { Evidence } from "../../findings/Finding.ts";
 import type { Schedule } from "../../schedule/Schedule.ts";
+import type { WishedPace } from "../../schedule/wishedPace.ts";
 
 /**
  * How well a change stands: `firm` when the reason is far outside its uncertainty, `worth trying`
  * when it is outside it, `too close to tell` when it is within it.
  */
 export type Standing = "firm" | "worth trying" | "too close to tell";
+
+/**
+ * What a change asks of the next schedule. The schedule that is handed on is made from these, and the
+ * sentence is printed from the same numbers.
+ */
+export type NextAsk =
+  | ({ readonly kind: "pace" } & WishedPace)
+  | { readonly kind: "cone"; readonly cone: string }
+  /** A climb that this kiln can follow. */
+  | { readonly kind: "climb" };
 
 /** One thing to change next time. */
 export interface NextChange {
@@ -15,6 +26,10 @@ export interface NextChange {
     | "cooling"
     | "cone"
     | "climb"
+    | "glaze"
+    | "clay"
+    | "drying"
+    | "bisque"
     | "elements"
     | "thermocouple"
     | "hold"
@@ -27,9 +42,14 @@ export interface NextChange {
   readonly because: string;
   readonly evidence: readonly Evidence[];
   readonly standing: Standing;
-  /** The schedule has to change for it, so that the command can carry it out. */
+  /** What the next schedule has to keep to; null where the schedule is not what has to change. */
+  readonly ask: NextAsk | null;
+  /** The schedule has to change for it, and the command carries it out. */
   readonly inSchedule: boolean;
 }
+
+/** A change before there is a schedule that may carry it out. */
+export type WantedChange = Omit<NextChange, "inSchedule">;
 
 /** What to change next time, most needed first, and how to draft it. */
 export interface NextTime {

@@ -1,5 +1,5 @@
 import type { NextContext } from "./NextContext.ts";
-import type { NextChange } from "./NextTime.ts";
+import type { WantedChange } from "./NextTime.ts";
 
 /** Behind the plan by this at the peak is worth a change [s]; our own choice. */
 const LATE_SECONDS = 1800;
@@ -11,44 +11,67 @@ const DRIFTED_K = 5;
 const NEAR_PEAK_K = 15;
 
 /** Where the kiln fell behind the plan, lost power, or could not hold its peak still. */
-export function climbChanges(context: NextContext): readonly NextChange[] {
-  return [...behind(context), ...lostPower(context), ...driftingHold(context)];
+export function climbChanges(context: NextContext): readonly WantedChange[] {
+  return [
+    ...outOfReach(context),
+    ...behind(context),
+    ...lostPower(context),
+    ...driftingHold(context),
+  ];
 }
 
-function behind({ facts, reachC, wantedCone }: NextContext): readonly NextChange[] {
-  const { comparison } = facts;
-  if (comparison === null || comparison.peakDelaySeconds < LATE_SECONDS) return [];
-  // Late, it may stand above a plan that is falling already: that says nothing of the climb.
-  const isBelow = comparison.largestDeviationC < 0;
+/** The cone is out of the kiln's reach: nothing of a schedule helps, so this comes before the rest. */
+function outOfReach({ facts, reachC, wantedCone, history }: NextContext): readonly WantedChange[] {
+  if (reachC === null) return [];
+  const below = facts.comparison?.peakDeviationC ?? 0;
+  const weakerBy = history?.weakerBy ?? null;
   return [
     {
-      about: reachC === null ? "climb" : "elements",
-      change:
-        reachC === null
-          ? "Plan a climb that this kiln can follow: slower where it fell behind, or at full power with the time that takes."
-          : `Have the elements, relays and mains seen to before the next hot firing: no schedule makes cone ${wantedCone} with the kiln as it was.`,
-      because: `It came to its peak {late} after the plan${isBelow ? " and was {below} below it at {when} after the start" : ""}.${reachC === null ? "" : ` By the log it hardly climbs beyond {reach}.`}`,
+      about: "elements",
+      change: `Have a licensed electrician see to elements, relays and mains, kiln isolated and cold, before the next hot firing: as it is, no schedule makes cone ${wantedCone}.`,
+      because: `It stayed {below} below its planned peak, and by the log it hardly climbs beyond {reach}.${weakerBy === null ? "" : " At the same temperatures it gave {less} less than in the strongest earlier firing."} A softer cone, or a lighter load, is all that a schedule can do.`,
       evidence: [
-        { name: "late", value: comparison.peakDelaySeconds, kind: "duration" },
-        { name: "below", value: Math.abs(comparison.largestDeviationC), kind: "difference" },
-        { name: "when", value: comparison.largestDeviationAtSeconds, kind: "elapsed" },
-        ...(reachC === null
-          ? []
-          : [{ name: "reach", value: reachC, kind: "temperature" } as const]),
+        { name: "below", value: Math.abs(below), kind: "difference" },
+        { name: "reach", value: reachC, kind: "temperature" },
+        ...(weakerBy === null ? [] : [{ name: "less", value: weakerBy, kind: "percent" } as const]),
       ],
-      standing: comparison.peakDelaySeconds >= VERY_LATE_SECONDS ? "firm" : "worth trying",
-      inSchedule: reachC === null,
+      standing: "firm",
+      ask: null,
     },
   ];
 }
 
-function lostPower({ facts }: NextContext): readonly NextChange[] {
+function behind({ facts, reachC }: NextContext): readonly WantedChange[] {
+  const { comparison } = facts;
+  if (comparison === null || reachC !== null || comparison.peakDelaySeconds < LATE_SECONDS)
+    return [];
+  // Late, it may stand above a plan that is falling already: that says nothing of the climb.
+  const isBelow = comparison.largestDeviationC < 0;
+  return [
+    {
+      about: "climb",
+      change:
+        "Plan a climb that this kiln can follow: slower where it fell behind, or at full power with the time that takes.",
+      because: `It came to its peak {late} after the plan${isBelow ? " and was {below} below it at {when} after the start" : ""}.`,
+      evidence: [
+        { name: "late", value: comparison.peakDelaySeconds, kind: "duration" },
+        { name: "below", value: Math.abs(comparison.largestDeviationC), kind: "difference" },
+        { name: "when", value: comparison.largestDeviationAtSeconds, kind: "elapsed" },
+      ],
+      standing: comparison.peakDelaySeconds >= VERY_LATE_SECONDS ? "firm" : "worth trying",
+      ask: { kind: "climb" },
+    },
+  ];
+}
+
+function lostPower({ facts }: NextContext): readonly WantedChange[] {
   const [first] = facts.powerLosses;
   if (first === undefined) return [];
   return [
     {
       about: "power",
-      change: "Find out why the heat failed before firing again: mains, relays, plugs, lid switch.",
+      change:
+        "Have a licensed electrician find out why the heat failed before firing again: mains, relays, plugs, lid switch, under your local code.",
       because:
         "On the way up, at {when}, it fell from {from} to {lowest}; {count} such places in all.",
       evidence: [
@@ -58,12 +81,12 @@ function lostPower({ facts }: NextContext): readonly NextChange[] {
         { name: "count", value: facts.powerLosses.length, kind: "count" },
       ],
       standing: "worth trying",
-      inSchedule: false,
+      ask: null,
     },
   ];
 }
 
-function driftingHold({ zone }: NextContext): readonly NextChange[] {
+function driftingHold({ zone }: NextContext): readonly WantedChange[] {
   const hold = zone.segments
     .filter(
       ({ kind, toC, fromC, startSeconds, endSeconds }) =>
@@ -79,7 +102,7 @@ function driftingHold({ zone }: NextContext): readonly NextChange[] {
       about: "hold",
       change: rising
         ? "Let the controller settle before the hold: a slower last climb, or its tuning run anew."
-        : "See why the hold sagged: elements near their limit, or the controller's tuning.",
+        : "See why the hold sagged: the controller's tuning, or elements near their limit, which a licensed electrician measures with the kiln isolated and cold.",
       because: `The hold at the peak ${rising ? "rose" : "sagged"} from {from} to {to} in {span}.`,
       evidence: [
         { name: "from", value: hold.fromC, kind: "temperature" },
@@ -87,7 +110,7 @@ function driftingHold({ zone }: NextContext): readonly NextChange[] {
         { name: "span", value: hold.endSeconds - hold.startSeconds, kind: "duration" },
       ],
       standing: "worth trying",
-      inSchedule: false,
+      ask: null,
     },
   ];
 }

@@ -1,16 +1,19 @@
 import { coneIndex } from "../../cones/coneName.ts";
+import type { Schedule, Segment } from "../../schedule/Schedule.ts";
+import { solveSchedule } from "../../schedule/solveSchedule.ts";
+import { toldWare } from "../../schedule/toldWare.ts";
 import type { NextContext } from "./NextContext.ts";
-import type { NextChange, Standing } from "./NextTime.ts";
+import type { Standing, WantedChange } from "./NextTime.ts";
 
 /** Cones above the one wanted from which on it is worth a change, as in the finding. */
 const TOO_FAR_CONES = 1;
-/** A peak this far below the planned one was not the schedule's doing [K]. */
-const FELL_SHORT_K = 10;
+/** A peak this far from the planned one was not the schedule's doing [K]. */
+const OFF_PLAN_K = 10;
 
 /** The cone short or over, by what the witness cones and the log say together. */
-export function coneChanges(context: NextContext): readonly NextChange[] {
-  const { zone, wantedCone: cone } = context;
-  if (cone === null) return [];
+export function coneChanges(context: NextContext): readonly WantedChange[] {
+  const { zone, wantedCone: cone, reachC } = context;
+  if (cone === null || reachC !== null) return [];
   const { position, cones, sigmaCones } = zone.heatwork;
   const state = cones.find((each) => each.cone === cone);
   if (state === undefined) return [];
@@ -20,19 +23,31 @@ export function coneChanges(context: NextContext): readonly NextChange[] {
   const sigma = sigmaCones ?? 0;
   const standing = standingOf(off, sigma);
   const size = off !== null && Math.abs(off) < 0.05 ? "less than 0.1 cones" : "{off} cones";
+  const kilnDidIt = standing !== "too close to tell" && planLeadsThere(context, cone, isShort);
   return [
     {
       about: "cone",
-      change: changeWords(cone, { isShort, standing }),
-      because: `It reached ${position.label}, ${size} ${isShort ? "short of" : "over"} cone ${cone}; two firings in three lie within {sigma} cones of what is computed.${cause(context, isShort)}`,
+      change: kilnDidIt
+        ? kilnWords(cone, isShort)
+        : plainWords(cone, { isShort, isClose: standing === "too close to tell" }),
+      because: `It reached ${position.label}, ${size} ${isShort ? "short of" : "over"} cone ${cone}; two firings in three lie within {sigma} cones of what is computed.${kilnDidIt ? "" : cause(context, isShort)}`,
       evidence: [
         { name: "margin", value: Math.abs(state.marginK), kind: "difference" },
         { name: "off", value: Math.abs(off ?? coneIndex(cone)), kind: "cones" },
         { name: "sigma", value: sigma, kind: "cones" },
         { name: "below plan", value: Math.abs(belowPlan(context)), kind: "difference" },
+        ...(context.facts.plan === null
+          ? []
+          : [
+              {
+                name: "planned",
+                value: topOf(context.facts.plan).toC,
+                kind: "temperature",
+              } as const,
+            ]),
       ],
       standing,
-      inSchedule: standing !== "too close to tell",
+      ask: kilnDidIt || standing === "too close to tell" ? null : { kind: "cone", cone },
     },
   ];
 }
@@ -42,21 +57,66 @@ function standingOf(off: number | null, sigma: number): Standing {
   return Math.abs(off) > sigma ? "worth trying" : "too close to tell";
 }
 
-function changeWords(
-  cone: string,
-  { isShort, standing }: { readonly isShort: boolean; readonly standing: Standing },
-): string {
-  if (standing === "too close to tell")
-    return `Leave the peak as it is and look at cone ${cone} again: {margin} ${isShort ? "short" : "over"} is within the uncertainty.`;
-  return isShort
-    ? `Give more heat for cone ${cone}: about {margin} more at the peak, or a longer hold.`
-    : `Give less heat for cone ${cone}: about {margin} less at the peak, or a shorter hold.`;
+/** Whether the plan, for this kiln and thermocouple, needs no more (or no less) than it has. */
+function planLeadsThere(context: NextContext, cone: string, isShort: boolean): boolean {
+  const { kiln, ware, facts } = context;
+  if (
+    facts.plan === null ||
+    (isShort ? belowPlan(context) > -OFF_PLAN_K : belowPlan(context) < OFF_PLAN_K)
+  )
+    return false;
+  const schedule = { ...facts.plan, ware: toldWare(facts.plan.ware, ware) };
+  const known = { offsetK: kiln.offsetK, ...(kiln.own && { kiln: kiln.own }) };
+  const solved = solveSchedule({ schedule, cone, solve: "peak", ...known });
+  if (!solved.ok) return false;
+  const moreK = topOf(solved.value).toC - topOf(schedule).toC;
+  return isShort ? moreK < 1 : moreK > -1;
 }
 
-/** Whether the kiln, not the schedule, made it short. */
+function kilnWords(cone: string, isShort: boolean): string {
+  return isShort
+    ? `Leave the schedule as it is, which leads to cone ${cone} at {planned}, and find out why the kiln stopped {below plan} short of that: switched off early, a limit in the controller, or weak elements.`
+    : `Leave the schedule as it is, which leads to cone ${cone} at {planned}, and find out why the kiln went {below plan} beyond that: a relay that sticks, or the controller's tuning.`;
+}
+
+function plainWords(
+  cone: string,
+  { isShort, isClose }: { readonly isShort: boolean; readonly isClose: boolean },
+): string {
+  if (isClose)
+    return `Leave the peak as it is and look at cone ${cone} again: {margin} ${isShort ? "short" : "over"} is within the uncertainty.`;
+  return `Give ${isShort ? "more" : "less"} heat for cone ${cone}: about {margin} ${isShort ? "more" : "less"} at the peak, or a ${isShort ? "longer" : "shorter"} hold.`;
+}
+
+/** The same change with peak and hold of the schedule that carries it out. */
+export function withPeakSaid(change: WantedChange, schedule: Schedule): WantedChange {
+  if (change.ask?.kind !== "cone") return change;
+  const { toC, holdSeconds } = topOf(schedule);
+  const isMore = change.change.startsWith("Give more");
+  const hold = holdSeconds > 0 ? " with {hold} there" : "";
+  const instead = change.evidence.some(({ name }) => name === "planned")
+    ? ", where {planned} was planned"
+    : "";
+  return {
+    ...change,
+    change: `Give ${isMore ? "more" : "less"} heat for cone ${change.ask.cone}: peak at {peak}${hold}${instead}.`,
+    evidence: [
+      ...change.evidence,
+      { name: "peak", value: toC, kind: "temperature" },
+      { name: "hold", value: holdSeconds, kind: "duration" },
+    ],
+  };
+}
+
+/** The hottest segment, the last of equals. */
+function topOf({ segments }: Schedule): Segment {
+  return segments.reduce((top, each) => (each.toC >= top.toC ? each : top));
+}
+
+/** Whether the kiln made it shorter than the schedule did. */
 function cause(context: NextContext, isShort: boolean): string {
-  if (!isShort || belowPlan(context) > -FELL_SHORT_K) return "";
-  return " The kiln itself stayed {below plan} below the planned peak, so a hotter schedule alone will not help.";
+  if (!isShort || belowPlan(context) > -OFF_PLAN_K) return "";
+  return " The kiln itself stayed {below plan} below the planned peak.";
 }
 
 /** Peak minus the planned peak [K]; 0 without a plan. */

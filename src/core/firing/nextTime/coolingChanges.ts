@@ -3,9 +3,11 @@ import { limitedCrossings } from "../../schedule/coolingLimits.ts";
 import { expandSchedule } from "../../schedule/expandSchedule.ts";
 import { limitsFor } from "../../schedule/pieceOf.ts";
 import { toldWare } from "../../schedule/toldWare.ts";
+import { rateDown } from "../../schedule/wholeUnits.ts";
+import type { WishedPace } from "../../schedule/wishedPace.ts";
 import type { Crossing } from "../../ware/Crossing.ts";
 import type { NextContext } from "./NextContext.ts";
-import type { NextChange, Standing } from "./NextTime.ts";
+import type { Standing, WantedChange } from "./NextTime.ts";
 
 /** A measured rate of 50.01 meets a limit of 50. */
 const ROUNDING = 1.01;
@@ -17,7 +19,7 @@ const CLEARLY = 2;
 const FASTER_THAN_PLANNED = 1.3;
 
 /** Each inversion that was cooled through faster than the ware's limit; the worst zone speaks. */
-export function coolingChanges(context: NextContext): readonly NextChange[] {
+export function coolingChanges(context: NextContext): readonly WantedChange[] {
   const { facts } = context;
   const over = facts.zones
     .flatMap(({ crossings }) => crossings)
@@ -39,13 +41,14 @@ function overLimit({ fastestCPerHour, limitCPerHour, measured }: Crossing): numb
   return Math.abs(fastestCPerHour) / limitCPerHour;
 }
 
-function change(crossing: Crossing, ratio: number, context: NextContext): NextChange {
+function change(crossing: Crossing, ratio: number, context: NextContext): WantedChange {
   const fastest = Math.abs(crossing.fastestCPerHour as number);
-  const limit = crossing.limitCPerHour as number;
+  const pace = paceOf(crossing, crossing.limitCPerHour as number, context);
+  const limit = pace.mostCPerHour;
   const planned = plannedRate(crossing.band, context);
   const standing: Standing =
     ratio > CLEARLY ? "firm" : ratio > TELLING ? "worth trying" : "too close to tell";
-  const asked = planned !== null && planned.fastest <= ROUNDING * planned.limit;
+  const asked = planned !== null && planned.fastest <= ROUNDING * limit;
   const hurried = asked && fastest > FASTER_THAN_PLANNED * planned.fastest;
   const from = "from {from} to {to}";
   return {
@@ -67,15 +70,25 @@ function change(crossing: Crossing, ratio: number, context: NextContext): NextCh
         : [{ name: "planned", value: planned.fastest, kind: "rate" } as const]),
     ],
     standing,
-    inSchedule: !asked && standing !== "too close to tell",
+    ask: asked || standing === "too close to tell" ? null : pace,
   };
+}
+
+/** A passage no faster than a rate, in whole degrees of the log's unit, for a schedule to keep to. */
+export function paceOf(
+  { fromC, toC }: Pick<Crossing, "fromC" | "toC">,
+  mostCPerHour: number,
+  { facts }: Pick<NextContext, "facts">,
+): { readonly kind: "pace" } & WishedPace {
+  const unit = facts.reading.unit === "F" ? "F" : "C";
+  return { kind: "pace", fromC, toC, mostCPerHour: rateDown(mostCPerHour, unit) };
 }
 
 /** What the schedule asks of a band with the kiln and the ware as `draft` sees them; null without one. */
 function plannedRate(
   band: string,
   { facts, kiln, ware }: NextContext,
-): { readonly fastest: number; readonly limit: number } | null {
+): { readonly fastest: number } | null {
   if (facts.plan === null) return null;
   const plan = { ...facts.plan, ware: toldWare(facts.plan.ware, ware) };
   const { curve } = expandSchedule(plan, kiln.own === null ? {} : { kiln: kiln.own });
@@ -83,7 +96,6 @@ function plannedRate(
     ware: plan.ware,
     limitFor: limitsFor(plan.ware),
   }).find((each) => each.band === band && each.direction === "cooling");
-  if (!crossing || crossing.fastestCPerHour === null || crossing.limitCPerHour === null)
-    return null;
-  return { fastest: Math.abs(crossing.fastestCPerHour), limit: crossing.limitCPerHour };
+  if (!crossing || crossing.fastestCPerHour === null) return null;
+  return { fastest: Math.abs(crossing.fastestCPerHour) };
 }

@@ -1,7 +1,7 @@
 import { quoted } from "../../findings/findingText.ts";
 import { tellingApart } from "../diagnosis/tellingApart.ts";
 import type { NextContext } from "./NextContext.ts";
-import type { NextChange } from "./NextTime.ts";
+import type { NextChange, WantedChange } from "./NextTime.ts";
 
 /**
  * Opening hotter than this is against common practice, and hotter than the second above even the
@@ -10,6 +10,8 @@ import type { NextChange } from "./NextTime.ts";
  */
 const FIRST_CRACK_C = 200;
 const BOLDEST_C = 250;
+/** Cool enough to open: the caution says so of every kiln [°C]. */
+export const COOL_C = 100;
 /** Readings that end above this leave the end of cooling unknown [°C]. */
 const STILL_HOT_C = 120;
 /** A thermocouple that is off by less is good enough for a studio [K]; our own choice. */
@@ -18,7 +20,7 @@ const OFF_K = 5;
 const FIRMLY_WEAKER = 0.2;
 
 /** What to do differently with lid, elements, thermocouple, log and record; the schedule stays. */
-export function handlingChanges(context: NextContext): readonly NextChange[] {
+export function handlingChanges(context: NextContext): readonly WantedChange[] {
   return [
     ...openedHot(context),
     ...weakElements(context),
@@ -29,43 +31,43 @@ export function handlingChanges(context: NextContext): readonly NextChange[] {
   ];
 }
 
-function openedHot({ facts }: NextContext): readonly NextChange[] {
+function openedHot({ facts }: NextContext): readonly WantedChange[] {
   const tempC = facts.unloading?.tempC ?? null;
   if (tempC === null || tempC <= FIRST_CRACK_C) return [];
   return [
     {
       about: "lid",
       change: "Leave the kiln shut until it is below {cool}.",
-      because: `It was opened at {opened}; common practice is a first crack at {practice} to {boldest} and no hotter.`,
+      because: "It was opened at {opened}; cold air on ware as hot as that cracks it.",
       evidence: [
-        { name: "cool", value: 100, kind: "temperature" },
+        { name: "cool", value: COOL_C, kind: "temperature" },
         { name: "opened", value: tempC, kind: "temperature" },
-        { name: "practice", value: FIRST_CRACK_C, kind: "temperature" },
-        { name: "boldest", value: BOLDEST_C, kind: "temperature" },
       ],
       standing: tempC > BOLDEST_C ? "firm" : "worth trying",
-      inSchedule: false,
+      ask: null,
     },
   ];
 }
 
-function weakElements({ history }: NextContext): readonly NextChange[] {
+function weakElements({ history, reachC }: NextContext): readonly WantedChange[] {
   const weakerBy = history?.weakerBy ?? null;
-  if (weakerBy === null) return [];
+  // Out of the cone's reach that is said with the rest of it.
+  if (weakerBy === null || reachC !== null) return [];
   return [
     {
       about: "elements",
-      change: "Have a qualified person measure the elements cold before the next hot firing.",
+      change:
+        "Have a licensed electrician measure the elements, kiln isolated and cold, before the next hot firing.",
       because:
         "At the same temperatures they gave {less} less than in the strongest earlier firing; a heavier load or low mains would look the same.",
       evidence: [{ name: "less", value: weakerBy, kind: "percent" }],
       standing: weakerBy >= FIRMLY_WEAKER ? "firm" : "worth trying",
-      inSchedule: false,
+      ask: null,
     },
   ];
 }
 
-function thermocouple({ facts }: NextContext): readonly NextChange[] {
+function thermocouple({ facts }: NextContext): readonly WantedChange[] {
   const offset = facts.witness?.offset;
   if (!offset || offset.lowK === null || offset.highK === null) return [];
   if (!offset.agree)
@@ -89,12 +91,12 @@ function thermocouple({ facts }: NextContext): readonly NextChange[] {
         { name: "highest", value: offset.highK, kind: "difference" },
       ],
       standing: away >= OFF_K ? "firm" : "worth trying",
-      inSchedule: false,
+      ask: null,
     },
   ];
 }
 
-function driftedProbe({ history }: NextContext): readonly NextChange[] {
+function driftedProbe({ history }: NextContext): readonly WantedChange[] {
   const drift = history?.drift;
   if (!drift || (drift.lowK <= 0 && drift.highK >= 0)) return [];
   return [
@@ -109,12 +111,12 @@ function driftedProbe({ history }: NextContext): readonly NextChange[] {
         { name: "highest", value: drift.highK, kind: "difference" },
       ],
       standing: "worth trying",
-      inSchedule: false,
+      ask: null,
     },
   ];
 }
 
-function endedHot({ zone }: NextContext): readonly NextChange[] {
+function endedHot({ zone }: NextContext): readonly WantedChange[] {
   if (zone.lastReadingC <= STILL_HOT_C) return [];
   return [
     {
@@ -123,13 +125,13 @@ function endedHot({ zone }: NextContext): readonly NextChange[] {
       because: "The readings end at {last}; nothing is known of how it cooled from there.",
       evidence: [{ name: "last", value: zone.lastReadingC, kind: "temperature" }],
       standing: "firm",
-      inSchedule: false,
+      ask: null,
     },
   ];
 }
 
 /** What would tell the two most likely kinds of crack apart, and witness cones where there are none. */
-function record({ facts, diagnosis }: NextContext): readonly NextChange[] {
+function record({ facts, diagnosis }: NextContext): readonly WantedChange[] {
   const [first, second] = diagnosis.filter(
     ({ standing, evidence }) => standing !== "speaks against" && evidence.length > 0,
   );
@@ -156,6 +158,6 @@ function record({ facts, diagnosis }: NextContext): readonly NextChange[] {
   ];
 }
 
-function plain(about: NextChange["about"], change: string, because: string): NextChange {
-  return { about, change, because, evidence: [], standing: "worth trying", inSchedule: false };
+function plain(about: NextChange["about"], change: string, because: string): WantedChange {
+  return { about, change, because, evidence: [], standing: "worth trying", ask: null };
 }

@@ -1,13 +1,14 @@
+import type { Problem } from "../../problem.ts";
+import { changedSchedule } from "../../schedule/changedSchedule.ts";
 import { draftSchedule } from "../../schedule/draftSchedule.ts";
 import { newSchedule } from "../../schedule/newSchedule.ts";
-import { repairSchedule } from "../../schedule/repairSchedule.ts";
 import type { Schedule } from "../../schedule/Schedule.ts";
-import { solveSchedule } from "../../schedule/solveSchedule.ts";
 import { toldWare } from "../../schedule/toldWare.ts";
+import { paceWords, type WishedPace } from "../../schedule/wishedPace.ts";
 import { asFile } from "./asFile.ts";
 import { mendedKiln } from "./kilnTooWeak.ts";
 import type { NextContext } from "./NextContext.ts";
-import type { NextChange, NextTime, NextTimePaths } from "./NextTime.ts";
+import type { NextAsk, NextTime, NextTimePaths, WantedChange } from "./NextTime.ts";
 import { shellQuoted } from "./shellQuoted.ts";
 
 type Command = Pick<NextTime, "command" | "commandSays" | "scheduleSays" | "schedule">;
@@ -30,7 +31,7 @@ const COMMON_WALL_MM = 6;
  */
 export function nextCommand(
   context: NextContext,
-  changes: readonly NextChange[],
+  changes: readonly WantedChange[],
   paths: NextTimePaths,
 ): Command {
   const { facts, reachC, kiln } = context;
@@ -41,30 +42,39 @@ export function nextCommand(
       changes,
       paths,
     );
+  const asks = changes.flatMap(({ ask }) => ask ?? []);
   if (plan !== null && paths.schedule !== null)
-    return forPlan(context, { plan, path: paths.schedule, changes, output: paths.output });
-  return forNew(context, changes, paths.output);
+    return forPlan(context, { plan, path: paths.schedule, asks, output: paths.output });
+  return forNew(context, asks, paths.output);
 }
 
 interface Planned {
   readonly plan: Schedule;
   readonly path: string;
-  readonly changes: readonly NextChange[];
+  readonly asks: readonly NextAsk[];
   readonly output: string;
 }
 
+function none(why: string): Command {
+  return {
+    command: null,
+    commandSays: `No command is given: ${why}.`,
+    scheduleSays: `No schedule is given: ${why}.`,
+    schedule: null,
+  };
+}
+
 function forPlan(context: NextContext, planned: Planned): Command {
-  const { plan, changes, output } = planned;
+  const { plan, asks, output } = planned;
   const { kiln, ware, wantedCone } = context;
   const schedule = { ...plan, cone: plan.cone ?? wantedCone, ware: toldWare(plan.ware, ware) };
-  const inSchedule = changes.filter((change) => change.inSchedule);
   const head = ["undunted", "draft", asFile(planned.path)];
   const tail = [
     ...(plan.cone === null && wantedCone !== null ? ["--cone", wantedCone] : []),
     ...wareWords(context),
     ...kilnWords(context),
   ];
-  if (inSchedule.length === 0)
+  if (asks.length === 0)
     return {
       command: line([...head, ...tail]),
       ...says(`Nothing above changes the schedule; this lays it out again ${byKiln(context)}.`, {
@@ -73,67 +83,89 @@ function forPlan(context: NextContext, planned: Planned): Command {
       schedule,
     };
   const known = { offsetK: kiln.offsetK, ...(kiln.own && { kiln: kiln.own }) };
-  const onlyCone = inSchedule.every(({ about }) => about === "cone") && schedule.cone !== null;
-  const solved = onlyCone
-    ? solveSchedule({ schedule, cone: schedule.cone as string, solve: "peak", ...known })
-    : null;
-  if (solved?.ok)
-    return {
-      command: line([...head, "--solve", "peak", ...tail, "-o", output]),
-      ...says(
-        `This moves the peak alone, so that cone ${schedule.cone} is just down, ${byKiln(context)}.`,
-        { reminder: reminders(context) },
-      ),
-      schedule: solved.value,
-    };
-  const repair = repairSchedule({ schedule, ...known });
-  const left = draftSchedule({ schedule: repair.after, start: null, ...known }).findings.filter(
-    ({ severity }) => severity === "warning",
-  );
-  const limits = [...new Set(left.map(({ topic }) => topic))];
-  if (limits.length > 0 && kiln.own !== null)
+  const cone = asks.some(({ kind }) => kind === "cone") ? schedule.cone : null;
+  const paces = pacesOf(asks);
+  const repair = asks.some(({ kind }) => kind !== "cone");
+  const solve = cone === null ? null : ({ part: "peak", cone } as const);
+  const changed = changedSchedule(schedule, { paces, repair, solve, ...known });
+  const left = changed.ok
+    ? draftSchedule({ schedule: changed.value.after, start: null, ...known }).findings.filter(
+        ({ severity }) => severity === "warning",
+      )
+    : [];
+  if ((!changed.ok || left.length > 0) && kiln.own !== null)
     return forPlan({ ...context, kiln: mendedKiln(kiln, NOT_SHOWN) }, planned);
+  if (!changed.ok) return none(whyRefused(changed.problems));
+  const limits = [...new Set(left.map(({ topic }) => topic))];
   return {
-    command: line([...head, "--repair", ...tail, "-o", output]),
-    ...says(`This mends the schedule with the smallest change in time, ${byKiln(context)}.`, {
+    command: line([
+      ...head,
+      ...(repair ? ["--repair"] : []),
+      ...(solve ? ["--solve", solve.part] : []),
+      ...paceOptions(context, paces),
+      ...tail,
+      ...["-o", output],
+    ]),
+    ...says(`${changeSaid({ cone, paces, repair })}, ${byKiln(context)}.`, {
       reminder: reminders(context),
       limits: limits.length === 0 ? "" : ` It cannot mend all: ${limits.join(", ")} still warns.`,
     }),
-    schedule: repair.after,
+    schedule: changed.value.after,
   };
 }
 
-function forNew(context: NextContext, changes: readonly NextChange[], output: string): Command {
+function changeSaid(change: {
+  readonly cone: string | null;
+  readonly paces: readonly WishedPace[];
+  readonly repair: boolean;
+}): string {
+  const { cone, paces, repair } = change;
+  if (!repair) return `This moves the peak alone, so that cone ${cone} is just down`;
+  const kept = paces.length > 0 ? "keeps the schedule to what is said above, and " : "";
+  const peak = cone === null ? "" : `, and moves the peak so that cone ${cone} is just down`;
+  return `This ${kept}mends it with the smallest change in time${peak}`;
+}
+
+function pacesOf(asks: readonly NextAsk[]): readonly WishedPace[] {
+  return asks.flatMap((ask) => (ask.kind === "pace" ? [ask] : []));
+}
+
+function paceOptions({ facts }: NextContext, paces: readonly WishedPace[]): readonly string[] {
+  return paces.flatMap((pace) => ["--at-most", paceWords(pace, unitOf(facts))]);
+}
+
+function unitOf({ reading }: NextContext["facts"]): "C" | "F" {
+  return reading.unit === "F" ? "F" : "C";
+}
+
+function whyRefused(problems: readonly Problem[]): string {
+  return `draft would refuse it, ${problems.map(({ code, where }) => `${where} (${code})`).join("; ")}`;
+}
+
+function forNew(context: NextContext, asks: readonly NextAsk[], output: string): Command {
   const { zone, kiln, ware, wantedCone, facts } = context;
-  const none = (why: string): Command => ({
-    command: null,
-    commandSays: `No command is given: ${why}.`,
-    scheduleSays: `No schedule is given: ${why}.`,
-    schedule: null,
-  });
   const cone = wantedCone ?? zone.heatwork.position.cone;
   const { series } = zone.heatwork;
   if (cone === null) return none("no cone is wanted by the record, and none was down");
-  const unit = facts.reading.unit === "F" ? "F" : "C";
+  const unit = unitOf(facts);
   const wallMm = ware.wallMm ?? ware.baseMm ?? COMMON_WALL_MM;
-  const cooling = coolingWord(context, changes);
+  const paces = pacesOf(asks);
+  const cooling = coolingWord(context, paces);
   const made = newSchedule({
     cone,
     series,
     unit,
     ware: { ...ware, wallMm, baseMm: ware.baseMm ?? wallMm },
     cooling: { kind: cooling },
+    paces,
     withinSeconds: null,
     offsetK: kiln.offsetK,
     ...(kiln.own && { kiln: kiln.own }),
   });
   const weak = made.ok ? undefined : made.problems.find(({ code }) => code.endsWith("too-weak"));
   if (weak !== undefined && kiln.own !== null)
-    return forNew({ ...context, kiln: mendedKiln(kiln, NOT_SHOWN) }, changes, output);
-  if (!made.ok)
-    return none(
-      `draft would refuse it, ${made.problems.map(({ code, where }) => `${where} (${code})`).join("; ")}`,
-    );
+    return forNew({ ...context, kiln: mendedKiln(kiln, NOT_SHOWN) }, asks, output);
+  if (!made.ok) return none(whyRefused(made.problems));
   return {
     command: line([
       ...["undunted", "draft", "--new", "--cone", cone],
@@ -141,6 +173,7 @@ function forNew(context: NextContext, changes: readonly NextChange[], output: st
       ...wareWords(context),
       ...(ware.damp ? ["--damp"] : []),
       ...["--cooling", cooling],
+      ...paceOptions(context, paces),
       ...(unit === "F" ? ["--unit", "F"] : []),
       ...kilnWords(context),
       ...["-o", output],
@@ -154,10 +187,10 @@ function forNew(context: NextContext, changes: readonly NextChange[], output: st
 }
 
 /** Left to the kiln only where both inversions were seen to be cooled through slowly enough. */
-function coolingWord({ zone }: NextContext, changes: readonly NextChange[]): "natural" | "slow" {
+function coolingWord({ zone }: NextContext, paces: readonly WishedPace[]): "natural" | "slow" {
   const falling = zone.crossings.filter(({ direction }) => direction === "cooling");
   const seen = falling.length > 0 && falling.every(({ measured }) => measured !== "no");
-  return seen && changes.every(({ about }) => about !== "cooling") ? "natural" : "slow";
+  return seen && paces.every(({ fromC, toC }) => toC > fromC) ? "natural" : "slow";
 }
 
 function wareWords({ ware }: NextContext): readonly string[] {

@@ -4,26 +4,31 @@ import type { FiringHistory, PastFiring } from "../FiringHistory.ts";
 import { hottestZone } from "../hottestZone.ts";
 import { runawayOf } from "../runaway.ts";
 import { climbChanges } from "./climbChanges.ts";
-import { coneChanges } from "./coneChanges.ts";
+import { coneChanges, withPeakSaid } from "./coneChanges.ts";
 import { coolingChanges } from "./coolingChanges.ts";
+import { cures, hasBroken } from "./cures.ts";
 import { handlingChanges } from "./handlingChanges.ts";
 import { kilnTooWeak } from "./kilnTooWeak.ts";
 import type { NextContext } from "./NextContext.ts";
-import type { NextChange, NextTime, NextTimePaths, Standing } from "./NextTime.ts";
+import type { NextChange, NextTime, NextTimePaths, Standing, WantedChange } from "./NextTime.ts";
 import { nextCommand } from "./nextCommand.ts";
 import { nextKiln } from "./nextKiln.ts";
 import { nextWare } from "./nextWare.ts";
 
 const STANDINGS: readonly Standing[] = ["firm", "worth trying", "too close to tell"];
 
-/** Within a standing: what cracks ware, then what misses the cone, then what wears, then what teaches. */
+/** Within a standing: what cracks ware, then the kiln itself, then what misses the cone, then what lies outside the firing, then what teaches. */
 const SUBJECTS: readonly NextChange["about"][] = [
   "lid",
   "cooling",
+  "elements",
+  "power",
   "cone",
   "climb",
-  "power",
-  "elements",
+  "glaze",
+  "clay",
+  "drying",
+  "bisque",
   "thermocouple",
   "hold",
   "log",
@@ -32,6 +37,15 @@ const SUBJECTS: readonly NextChange["about"][] = [
 
 /** Subjects whose change may make the ware come out otherwise. */
 const CHANGES_WARE: ReadonlySet<NextChange["about"]> = new Set(["lid", "cooling", "cone", "climb"]);
+
+/** Subjects whose change lies before the firing, or in the kiln. */
+const OUTSIDE_FIRING: ReadonlySet<NextChange["about"]> = new Set([
+  "glaze",
+  "clay",
+  "drying",
+  "bisque",
+  "elements",
+]);
 
 /**
  * What to change next time after one firing, most needed first, and the line that drafts it.
@@ -60,13 +74,28 @@ export function nextTimeOf(
     reachC: kilnTooWeak(facts, wantedCone, kiln),
     ware: nextWare(facts.record),
   };
-  const changes = ranked([
+  const wanted = ranked(wantedChanges(context));
+  const command = nextCommand(context, wanted, paths);
+  const changes = wanted.map((change) => ({
+    ...(command.schedule === null ? change : withPeakSaid(change, command.schedule)),
+    inSchedule: change.ask !== null && command.schedule !== null,
+  }));
+  return { changes, advice: advice(context, wanted), ...command };
+}
+
+function wantedChanges(context: NextContext): readonly WantedChange[] {
+  const ofFiring = [
     ...coneChanges(context),
     ...coolingChanges(context),
     ...climbChanges(context),
     ...handlingChanges(context),
-  ]);
-  return { changes, advice: advice(changes), ...nextCommand(context, changes, paths) };
+  ];
+  const cured = cures(context, ofFiring);
+  const isCured = ({ about, standing }: WantedChange) =>
+    about === "cooling" &&
+    standing === "too close to tell" &&
+    cured.some((cure) => cure.about === about);
+  return [...ofFiring.filter((change) => !isCured(change)), ...cured];
 }
 
 /** A kiln that heats by itself is not fired again as it is: no draft, and nothing to repeat. */
@@ -79,6 +108,7 @@ const AFTER_RUNAWAY: NextTime = {
       because: "The schedule was not the cause, and no schedule can cure it.",
       evidence: [],
       standing: "firm",
+      ask: null,
       inSchedule: false,
     },
   ],
@@ -89,7 +119,7 @@ const AFTER_RUNAWAY: NextTime = {
   schedule: null,
 };
 
-function ranked(changes: readonly NextChange[]): readonly NextChange[] {
+function ranked(changes: readonly WantedChange[]): readonly WantedChange[] {
   return changes.toSorted(
     (a, b) =>
       STANDINGS.indexOf(a.standing) - STANDINGS.indexOf(b.standing) ||
@@ -97,20 +127,25 @@ function ranked(changes: readonly NextChange[]): readonly NextChange[] {
   );
 }
 
-function advice(changes: readonly NextChange[]): readonly string[] {
+function advice(context: NextContext, changes: readonly WantedChange[]): readonly string[] {
   const real = changes.filter(
     ({ about, standing }) => CHANGES_WARE.has(about) && standing !== "too close to tell",
   );
   const subjects = [...new Set(real.map(({ about }) => about))];
   const [first] = real;
-  if (first === undefined)
-    return [
-      "Nothing in this firing asks for it to be fired differently. Repeat it as it was: one firing that went well proves little, two alike begin to.",
-    ];
+  if (first === undefined) return [whereNothingChanges(context, changes)];
   if (subjects.length === 1) return [];
   return [
     `These would change ${listed(subjects.map((subject) => WORDS[subject] ?? subject))} together, and afterwards nobody could say which of them made the difference. If ware is not at risk, change ${WORDS[first.about] ?? first.about} first and the rest in the firing after.`,
   ];
+}
+
+function whereNothingChanges(context: NextContext, changes: readonly WantedChange[]): string {
+  if (changes.some(({ about }) => OUTSIDE_FIRING.has(about)))
+    return "The firing itself asks for no change: what has to change is said above.";
+  if (hasBroken(context))
+    return "Something broke, and nothing here says that the firing did it. Find out first: tap every piece, and note edges, place and pattern of the cracks in the record.";
+  return "Nothing to change in the firing: fire it the same way again. One firing that went well proves little, two alike begin to.";
 }
 
 const WORDS: Readonly<Partial<Record<NextChange["about"], string>>> = {

@@ -14,6 +14,10 @@ export const nextTimeShape = z.strictObject({
           "cooling",
           "cone",
           "climb",
+          "glaze",
+          "clay",
+          "drying",
+          "bisque",
           "elements",
           "thermocouple",
           "hold",
@@ -28,6 +32,19 @@ export const nextTimeShape = z.strictObject({
           .enum(["firm", "worth trying", "too close to tell"])
           .describe("too close to tell: the reason is within its own uncertainty"),
         inSchedule: z.boolean().describe("the command carries it out"),
+        ask: z
+          .union([
+            z.strictObject({
+              kind: z.literal("pace"),
+              fromC: z.number(),
+              toC: z.number(),
+              mostCPerHour: z.number(),
+            }),
+            z.strictObject({ kind: z.literal("cone"), cone: z.string() }),
+            z.strictObject({ kind: z.literal("climb") }),
+          ])
+          .nullable()
+          .describe("what the next schedule keeps to, in numbers; null where it stays as it is"),
       }),
     )
     .describe("most needed first"),
@@ -56,6 +73,7 @@ export function nextTimePiece(nextTime: NextTime | null): z.infer<typeof nextTim
         evidence: evidencePiece(change.evidence),
         standing: change.standing,
         inSchedule: change.inSchedule,
+        ask: change.ask,
       };
     }),
     advice: [...advice],
