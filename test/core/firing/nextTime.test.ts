@@ -82,7 +82,7 @@ describe("what to change next time", () => {
   test("is nothing after a firing that went as wanted: repeat it, and lay it out again", () => {
     const next = fired(firing({ peakC: 1192 }), { record: record(WITNESSES), plan: plan(1192) });
     expect(next.changes).toEqual([]);
-    expect(next.advice.join(" ")).toContain("Repeat it");
+    expect(next.advice.join(" ")).toContain("Nothing to change in the firing");
     expect(next.command).toMatch(/^undunted draft plan\.yaml/);
     expect(next.command).not.toContain("-o");
   });
@@ -129,6 +129,25 @@ describe("what to change next time", () => {
     expect(next.command).not.toContain("-o");
   });
 
+  test("is never the same again where something broke and the log is without fault", () => {
+    const found = `found:\n  - { piece: mug, what: through-crack, edges: sharp }\n`;
+    const next = fired(firing({ peakC: 1192 }), {
+      record: record(`${WITNESSES}${found}`),
+      plan: plan(1192),
+    });
+    const told = [...next.advice, ...next.changes.map(({ text }) => text)].join(" ");
+    expect(told).not.toMatch(/same way again|repeat it|nothing to change/i);
+    expect(told).toMatch(/Something broke|cause of what was heard or found/);
+  });
+
+  test("names the peak of the schedule that it hands on", () => {
+    const next = fired(firing({ peakC: 1120 }), { plan: plan(1120) });
+    expect(next.about).toContain("cone");
+    expect(next.changes.find(({ about }) => about === "cone")?.text).toMatch(
+      /peak at 11\d\d °C.*where 1120 °C was planned/,
+    );
+  });
+
   test("is patience after an opening hotter than anyone advises", () => {
     const opened = (temperature: number) =>
       fired(firing({ peakC: 1192, lastC: 150 }), {
@@ -169,7 +188,7 @@ describe("what to change next time", () => {
   test("asks for witness cones where there were none, and for a log that runs on", () => {
     const next = fired(firing({ peakC: 1192, lastC: 400 }));
     expect(next.about).toEqual(["log", "record"]);
-    expect(next.advice.join(" ")).toContain("Repeat it");
+    expect(next.advice.join(" ")).toContain("Nothing to change in the firing");
   });
 
   test("is a sagging hold at the peak", () => {

@@ -1,4 +1,5 @@
 import { coneIndex } from "../../cones/coneName.ts";
+import { draftSchedule } from "../../schedule/draftSchedule.ts";
 import type { Schedule, Segment } from "../../schedule/Schedule.ts";
 import { solveSchedule } from "../../schedule/solveSchedule.ts";
 import { toldWare } from "../../schedule/toldWare.ts";
@@ -19,7 +20,7 @@ export function coneChanges(context: NextContext): readonly WantedChange[] {
   if (state === undefined) return [];
   const off = position.index === null ? null : position.index - coneIndex(cone);
   const isShort = state.marginK < 0;
-  if (!isShort && (off === null || off <= TOO_FAR_CONES)) return [];
+  if (!isShort && (off === null || off <= TOO_FAR_CONES)) return missedByPlan(context, cone);
   const sigma = sigmaCones ?? 0;
   const standing = standingOf(off, sigma);
   const size = off !== null && Math.abs(off) < 0.05 ? "less than 0.1 cones" : "{off} cones";
@@ -52,6 +53,49 @@ export function coneChanges(context: NextContext): readonly WantedChange[] {
   ];
 }
 
+/**
+ * The firing came out, but its schedule does not: laid out for this kiln and this thermocouple it
+ * misses the cone, so the next one would.
+ */
+function missedByPlan(context: NextContext, cone: string): readonly WantedChange[] {
+  const { plan } = context.facts;
+  if (plan === null) return [];
+  const { schedule, known } = plannedFor(context, plan);
+  const { findings, heatwork } = draftSchedule({
+    schedule: { ...schedule, cone },
+    start: null,
+    findingsOnly: true,
+    ...known,
+  });
+  const isMissed = findings.some(
+    ({ topic, severity }) => topic === "cone wanted" && severity === "warning",
+  );
+  const state = heatwork.cones.find((each) => each.cone === cone);
+  if (!isMissed || state === undefined) return [];
+  const isShort = state.marginK < 0;
+  return [
+    {
+      about: "cone",
+      change: plainWords(cone, { isShort, isClose: false }),
+      because: `This firing came out; its schedule, laid out for this kiln and thermocouple, leads to ${heatwork.position.label}.`,
+      evidence: [
+        { name: "margin", value: Math.abs(state.marginK), kind: "difference" },
+        { name: "planned", value: topOf(plan).toC, kind: "temperature" },
+      ],
+      standing: "worth trying",
+      ask: { kind: "cone", cone },
+    },
+  ];
+}
+
+/** The plan for the ware as it is told, and what is known of kiln and thermocouple. */
+function plannedFor({ kiln, ware }: NextContext, plan: Schedule) {
+  return {
+    schedule: { ...plan, ware: toldWare(plan.ware, ware) },
+    known: { offsetK: kiln.offsetK, ...(kiln.own && { kiln: kiln.own }) },
+  };
+}
+
 function standingOf(off: number | null, sigma: number): Standing {
   if (off === null || Math.abs(off) > 2 * sigma) return "firm";
   return Math.abs(off) > sigma ? "worth trying" : "too close to tell";
@@ -59,14 +103,10 @@ function standingOf(off: number | null, sigma: number): Standing {
 
 /** Whether the plan, for this kiln and thermocouple, needs no more (or no less) than it has. */
 function planLeadsThere(context: NextContext, cone: string, isShort: boolean): boolean {
-  const { kiln, ware, facts } = context;
-  if (
-    facts.plan === null ||
-    (isShort ? belowPlan(context) > -OFF_PLAN_K : belowPlan(context) < OFF_PLAN_K)
-  )
-    return false;
-  const schedule = { ...facts.plan, ware: toldWare(facts.plan.ware, ware) };
-  const known = { offsetK: kiln.offsetK, ...(kiln.own && { kiln: kiln.own }) };
+  const { plan } = context.facts;
+  const offK = belowPlan(context);
+  if (plan === null || (isShort ? offK > -OFF_PLAN_K : offK < OFF_PLAN_K)) return false;
+  const { schedule, known } = plannedFor(context, plan);
   const solved = solveSchedule({ schedule, cone, solve: "peak", ...known });
   if (!solved.ok) return false;
   const moreK = topOf(solved.value).toC - topOf(schedule).toC;

@@ -103,7 +103,7 @@ export function cures(
 }
 
 /** The causes that the evidence speaks for. */
-export function standingCauses(diagnosis: readonly DiagnosedCause[]): readonly DiagnosedCause[] {
+function standingCauses(diagnosis: readonly DiagnosedCause[]): readonly DiagnosedCause[] {
   return diagnosis.filter(({ standing }) => standing === "speaks for");
 }
 
@@ -155,7 +155,7 @@ function slowerFall(
   const pace = paceOf(first, fastest > 0 ? fastest / 2 : RULE_C_PER_HOUR, context);
   return {
     about: "cooling",
-    change: `Cool from {from} to {to} at {limit} or slower${fastest > 0 ? ", half as fast as this time, {fastest}" : ""}.`,
+    change: `Cool from {from} to {to}, through the ${band}, at {limit} or slower${fastest > 0 ? ", half as fast as this time, {fastest}" : ""}.`,
     evidence: [
       { name: "from", value: pace.fromC, kind: "temperature" },
       { name: "to", value: pace.toC, kind: "temperature" },
