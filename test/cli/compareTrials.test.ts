@@ -86,7 +86,7 @@ describe("undunted compare, of firings with trial tiles", () => {
 describe("undunted compare and the files of glazes", () => {
   it("sets what the tiles say of the fit beside what glaze and body say", () => {
     const text = unwrapped(undunted(["compare", SLOW]).out);
-    // The demo tiles were made with 1.03 on Tarrow white and 1.34 on Tarrow red.
+    // The demo tiles were made with 1.03 on Tarrow white and 1.34 on Tarrow dusk.
     expect(text).toMatch(
       /Pond ice on Tarrow white: .* millionths per °C by its measured expansion/,
     );

@@ -39,7 +39,7 @@ describe("undunted glaze", () => {
   });
 
   it("takes the glaze that the README shows, without a caution", () => {
-    const shown = /```yaml\n(formatVersion: 1\ntitle: Studio clear[\s\S]*?)```/.exec(
+    const shown = /```yaml\n(formatVersion: 1\ntitle: Lantern clear[\s\S]*?)```/.exec(
       readFileSync("README.md", "utf8"),
     );
     const { out, exit } = undunted(["glaze", "-"], { input: shown?.[1] ?? "" });

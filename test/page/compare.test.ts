@@ -142,7 +142,7 @@ describe("the Compare table", () => {
         const text = readFileSync(join(LOGS, `${stem}.yaml`), "utf8");
         return text.replaceAll(/^ {4}body:(?: .+)?\n(?: {6}.*\n)*/gm, "");
       };
-      const ware = ["glaze-pond-ice.yaml", "body-tarrow-red.yaml", "body-tarrow-white.yaml"];
+      const ware = ["glaze-pond-ice.yaml", "body-tarrow-dusk.yaml", "body-tarrow-white.yaml"];
       for (const name of [...DEMO.map((stem) => `${stem}.csv`), ...ware])
         copyFileSync(join(LOGS, name), join(folder, name));
       for (const stem of DEMO) writeFileSync(join(folder, `${stem}.yaml`), recordOf(stem));
@@ -155,12 +155,12 @@ describe("the Compare table", () => {
       const text = (name: string) => readFileSync(join(LOGS, name));
       await lay(page, [
         fileOf("ours.yaml", text("glaze-pond-ice.yaml")) as never,
-        fileOf("red.yaml", text("body-tarrow-red.yaml")) as never,
+        fileOf("red.yaml", text("body-tarrow-dusk.yaml")) as never,
         fileOf("body-tarrow-white.yaml", text("body-tarrow-white.yaml")) as never,
         fileOf("other.yaml", text("glaze-fitting.yaml")) as never,
       ]);
-      await page.getByText("Pond ice on Tarrow red:").waitFor();
-      for (const kind of ["glaze pond ice", "clay Tarrow red", "clay Tarrow white"])
+      await page.getByText("Pond ice on Tarrow dusk:").waitFor();
+      for (const kind of ["glaze pond ice", "clay Tarrow dusk", "clay Tarrow white"])
         await page.locator(".file-kind").getByText(kind, { exact: true }).waitFor();
       await page.getByText("glaze; no tile here has one of its title").waitFor();
       await page

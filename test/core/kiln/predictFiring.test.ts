@@ -20,9 +20,9 @@ const TIRED = learned(demoFiring("2026-06-06-a"));
 /** A glaze firing that the kiln above was not learned from, and its programme. */
 const HELD_OUT = demoFiring("2026-02-21-b");
 const PROGRAMME = [
-  { toC: 104.4, rateCPerHour: 55.6, holdSeconds: 0 },
-  { toC: 1093.3, rateCPerHour: 194.4, holdSeconds: 0 },
-  { toC: 1175.6, rateCPerHour: 83.3, holdSeconds: 900 },
+  { toC: 110, rateCPerHour: 66.7, holdSeconds: 1200 },
+  { toC: 1071.1, rateCPerHour: 150, holdSeconds: 0 },
+  { toC: 1175.6, rateCPerHour: 60, holdSeconds: 900 },
 ];
 const fellTo = (tempC: number) =>
   crossingTimes(HELD_OUT.curve, tempC).findLast(({ direction }) => direction === "cooling")

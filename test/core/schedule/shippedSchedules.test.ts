@@ -4,6 +4,7 @@ import { draftSchedule } from "../../../src/core/schedule/draftSchedule.ts";
 import { parseSchedule } from "../../../src/core/schedule/scheduleFile.ts";
 import { solvePeak } from "../../../src/core/schedule/solvePeak.ts";
 import { valued } from "../../support/schedules.ts";
+import { derivedFiles } from "../../support/shipped/derivedSchedules.ts";
 
 const FOLDER = new URL("../../../schedules/", import.meta.url);
 const FILES = readdirSync(FOLDER).filter((name) => name.endsWith(".yaml"));
@@ -17,6 +18,34 @@ describe("schedules we ship", () => {
     const units = FILES.map((name) => valued(parseSchedule(read(name), name)).unit);
     expect(FILES.length).toBeGreaterThanOrEqual(8);
     expect(units).toContain("F");
+  });
+
+  it("are what follows from cone model, ware and published ranges: npm run schedules", () => {
+    const derived = derivedFiles();
+    expect(derived.map(({ name }) => name).toSorted()).toEqual(FILES.toSorted());
+    for (const { name, text } of derived) expect(text, name).toBe(read(name));
+  });
+
+  it("have names and titles that describe, with no word of speed beside bisque or glaze", () => {
+    const speed = "(?:slow|slowly|medium|fast|quick|quickly|rapid)(?: speed)?";
+    const joined = new RegExp(`${speed}[- ](?:bisque|glaze)|(?:bisque|glaze),?[- ]${speed}`, "i");
+    for (const name of FILES)
+      for (const words of [name, draftOf(name).schedule.title, draftOf(name).schedule.basis])
+        expect(words).not.toMatch(joined);
+    for (const words of ["slow-bisque-cone-06", "Cone 5 glaze, medium speed", "fast glaze"])
+      expect(words).toMatch(joined);
+  });
+
+  it.each(FILES)("%s says why it holds below its peak, and needs every segment", (name) => {
+    const { segments, ware } = draftOf(name).schedule;
+    const peakC = Math.max(...segments.map(({ toC }) => toC));
+    for (const { toC, holdSeconds, why } of segments)
+      if (toC < peakC && holdSeconds > 0) expect(why, `${name} ${toC}`).toBeTruthy();
+    for (const [i, segment] of segments.entries()) {
+      const before = segments[i - 1];
+      if (before?.holdSeconds === 0) expect(segment.rateCPerHour).not.toBe(before.rateCPerHour);
+    }
+    expect(ware.state).not.toBeNull();
   });
 
   it.each(FILES)("%s reaches its cone and not the next", (name) => {

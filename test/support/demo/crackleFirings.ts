@@ -19,13 +19,13 @@ export const CRACKLE_FIRINGS: readonly DemoFiring[] = [
       roomC: 16,
       legs: GLAZE_CONE_5,
       probes: [TUBED_S],
-      stopBelowC: 85,
+      stopBelowC: 100,
       intervalSeconds: 30,
     },
     shape: semicolonDecimalComma,
     moments: "clock",
     cones: ["4", "5", "6"],
-    unloadedBelowC: 85,
+    unloadedBelowC: 100,
     heard: [
       { what: "pinging", belowC: 140, note: "faint, through the lid" },
       { what: "pinging", minutesAfterUnloading: 25, note: "steady, from the thick coats" },
@@ -47,7 +47,7 @@ export const CRACKLE_FIRINGS: readonly DemoFiring[] = [
       ],
       trials: demoTrials("A"),
       notes:
-        "Logger lent by a visitor, hence its headings. Spacing counted on a 50 mm line with ink.",
+        "Logger lent by a visitor, hence its headings. Spacing counted on a 50 mm line after an hour in strong tea.",
     },
   },
   {
@@ -109,7 +109,7 @@ export const CRACKLE_FIRINGS: readonly DemoFiring[] = [
   {
     name: "2026-04-11-a",
     shows:
-      "cone 5 in a small test kiln that cools fast; elapsed hours below five lines of preamble, tabs, every 30 s",
+      "cone 6 in a small test kiln that cools fast; elapsed hours below five lines of preamble, tabs, every 30 s",
     start: "2026-04-11T10:40:00",
     plan: {
       ...OLD_HILDA,
@@ -123,11 +123,12 @@ export const CRACKLE_FIRINGS: readonly DemoFiring[] = [
     },
     shape: elapsedTabs,
     moments: "elapsed",
-    cones: ["4", "5", "6"],
+    cones: ["5", "6", "7"],
     unloadedBelowC: 80,
     heard: [{ what: "pinging", belowC: 150, note: "quick, like rain" }],
     noted: {
-      title: "Pond ice in four coats, the Wren",
+      title: "Pond ice in four coats, a cone hotter, the Wren",
+      cone: "6",
       kiln: "the Wren, 60 litre test kiln, 4.4 kW",
       thermocouple: { type: "K" },
       ware: [
@@ -141,7 +142,7 @@ export const CRACKLE_FIRINGS: readonly DemoFiring[] = [
         },
       ],
       trials: demoTrials("C"),
-      notes: "Eight small tiles on one shelf. All sound, half of them Tarrow red.",
+      notes: "Eight small tiles on one shelf. All sound, half of them Tarrow dusk.",
     },
   },
 ];

@@ -16,8 +16,8 @@ import {
 } from "./crackleTiles.ts";
 
 const TRUE_RATIOS: Readonly<Record<string, number>> = {
-  "clay Tarrow red": DEMO_TRUTH.redOverWhite,
-  "clay Tarrow white": 1 / DEMO_TRUTH.redOverWhite,
+  "clay Tarrow dusk": DEMO_TRUTH.duskOverWhite,
+  "clay Tarrow white": 1 / DEMO_TRUTH.duskOverWhite,
   "sides both": DEMO_TRUTH.bothOverOne,
   "sides one": 1 / DEMO_TRUTH.bothOverOne,
 };
@@ -29,7 +29,7 @@ describe("the invented crackle tiles", () => {
     const rows = tiles.map(({ coatMm, clay, glazedSides }) => [
       1,
       Math.log(coatMm),
-      clay === "Tarrow red" ? 1 : 0,
+      clay === "Tarrow dusk" ? 1 : 0,
       glazedSides === "both" ? 1 : 0,
     ]);
     const logs = tiles.map((tile) => Math.log(expectedPitchMm(tile)));
@@ -43,9 +43,9 @@ describe("the invented crackle tiles", () => {
         logs,
       ),
     );
-    const [, exponent = 0, red = 0, both = 0] = solved(matrix, right) ?? [];
+    const [, exponent = 0, dusk = 0, both = 0] = solved(matrix, right) ?? [];
     expect(exponent).toBeCloseTo(DEMO_TRUTH.exponent, 2);
-    expect(Math.exp(red)).toBeCloseTo(DEMO_TRUTH.redOverWhite, 2);
+    expect(Math.exp(dusk)).toBeCloseTo(DEMO_TRUTH.duskOverWhite, 2);
     expect(Math.exp(both)).toBeCloseTo(DEMO_TRUTH.bothOverOne, 2);
     for (const tile of tiles)
       expect(trueShrinksMore(tile)).toBeCloseTo(DEMO_TRUTH.shrinksMore[tile.clay], 2);
@@ -66,7 +66,7 @@ describe("the invented crackle tiles", () => {
     expect(leftOut).toEqual([]);
     expect(pairs.map(({ clay, tiles }) => [clay, tiles])).toEqual([
       ["Tarrow white", 12],
-      ["Tarrow red", 12],
+      ["Tarrow dusk", 12],
     ]);
     for (const { clay, found, foundOverExpected } of pairs) {
       const [spacing] = found;

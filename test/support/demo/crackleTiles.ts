@@ -81,10 +81,10 @@ const SETS: Readonly<Record<SetLetter, DemoSet>> = {
  */
 export const DEMO_TRUTH = {
   exponent: 0.65,
-  redOverWhite: 0.73,
+  duskOverWhite: 0.73,
   bothOverOne: 1.11,
   /** How much more pond ice shrinks than each clay [millionths per °C]. */
-  shrinksMore: { "Tarrow white": 1.03, "Tarrow red": 1.34 },
+  shrinksMore: { "Tarrow white": 1.03, "Tarrow dusk": 1.34 },
 } as const;
 
 /** The tiles of some sets as they were aimed at. */
@@ -96,7 +96,7 @@ export function demoTiles(letters: readonly SetLetter[]): readonly DemoTile[] {
 function setOfEight(letter: "A" | "B" | "C", firing: string, seed: number): DemoSet {
   const turn = "ABC".indexOf(letter);
   const tiles = COATS_MM.flatMap((coatMm, i) =>
-    (["Tarrow white", "Tarrow red"] as const).map((clay, j) => ({
+    (["Tarrow white", "Tarrow dusk"] as const).map((clay, j) => ({
       firing,
       piece: `${letter}${2 * i + j + 1}`,
       clay,
@@ -173,7 +173,7 @@ function spacingNoted(letter: SetLetter, pitchMm: number, normal: () => number) 
       crackSpacing: end(0),
       spacingRange: [end(-0.1), end(0.1)],
       spacingFrom: "photo" as const,
-      stain: "ink",
+      stain: "tea",
     };
   }
   const lengthMm = letter === "C" ? 40 : 50;
@@ -189,7 +189,7 @@ function spacingNoted(letter: SetLetter, pitchMm: number, normal: () => number) 
       crossings: Math.max(1, Math.round(mean + Math.sqrt(COUNT_SCATTER * mean) * normal())),
       ...(direction === undefined ? {} : { direction }),
     })),
-    stain: "ink",
+    stain: "tea",
   };
 }
 

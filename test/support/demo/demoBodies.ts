@@ -23,20 +23,20 @@ name: Tarrow white
 `,
     given: () => ({ base: "stoneware cone 6", name: "Tarrow white" }),
   },
-  "Tarrow red": {
-    name: "body-tarrow-red.yaml",
-    shows: "a red stoneware that shrinks less, so that the same glaze crackles closer on it",
+  "Tarrow dusk": {
+    name: "body-tarrow-dusk.yaml",
+    shows: "a dark grey stoneware that shrinks less, so that the same glaze crackles closer on it",
     text: `# Invented, like the studio.
 formatVersion: 1
 base: stoneware cone 6
-name: Tarrow red
+name: Tarrow dusk
 matrixExpansionPerK:
   value: 4.1e-6
   source: invented
 `,
     given: () => ({
       base: "stoneware cone 6",
-      name: "Tarrow red",
+      name: "Tarrow dusk",
       matrixExpansionPerK: { value: 4.1e-6, source: "invented" },
     }),
   },

@@ -32,7 +32,7 @@ body: stoneware cone 6
 wall: 6 mm
 coat: 0.6 mm
 glazedSides: one
-notes: Rub ink into the cracks when the ware is cold.
+notes: Lay the ware into strong tea when it is cold; the cracks take the colour.
 `,
   },
   {

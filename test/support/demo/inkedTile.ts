@@ -41,7 +41,7 @@ function warped(x: number, y: number): { readonly x: number; readonly y: number 
   };
 }
 
-/** The invented photograph: a crackled tile, inked, on a dark table above a ruler. */
+/** The invented photograph: a crackled tile, its cracks dark from tea, on a dark table above a ruler. */
 export function inkedTile(): Rendered {
   const tile = photographed(tileCracks(), {
     width: TILE.side,
