@@ -12,7 +12,7 @@ describe("undunted draft --kiln", () => {
     const ran = undunted([...given, "--start", "2026-12-01 18:00"]);
     expect(ran.exit).toBe(0);
     expect(ran.out).toContain("On your kiln");
-    expect(flat(ran.out)).toMatch(/at 100 °C about \d+:\d\d after the start \(\d\d:\d\d, day 2\)/);
+    expect(flat(ran.out)).toMatch(/at 100 °C about \d+:\d\d after the start \(\d\d:\d\d, day 3\)/);
     expect(flat(ran.out)).toMatch(/electricity about \d+ kWh, \d+ at the tariff given/);
     for (const line of ran.out.split("\n")) expect([...line].length).toBeLessThanOrEqual(80);
   });

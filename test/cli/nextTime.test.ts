@@ -76,7 +76,7 @@ describe("the command that drafts the next firing", () => {
     {
       what: "writes a new schedule where none is known",
       args: ["2026-04-11-a.csv"],
-      way: "--new --cone 5",
+      way: "--new --cone 6",
     },
   ])("$what", ({ args, way }) => {
     const logs = studio();
