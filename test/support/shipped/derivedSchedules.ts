@@ -87,7 +87,7 @@ function rawClimb({ unit, ware, peakHoldMinutes }: ShippedSchedule, peakC: numbe
       ? [
           up(unit, 85, start, {
             holdMinutes: minutes(DRYING.hours * (wallMm / DRYING.mm) ** 2, 15),
-            why: `${wallMm} mm of damp clay dry below boiling: 1 h at 10 mm, by the square of the wall`,
+            why: `${wallMm} mm dry below boiling, 1 h at 10 mm`,
           }),
         ]
       : []),
@@ -165,7 +165,7 @@ function last(unit: TemperatureUnit, peakC: number, holdMinutes: number): Segmen
     toC: peakC,
     rateCPerHour: rateDown(CHART.middle, unit),
     holdSeconds: holdMinutes * 60,
-    why: "a rate of the cone chart; the hold evens out the load",
+    why: "a rate of the cone chart; it evens out",
   };
 }
 

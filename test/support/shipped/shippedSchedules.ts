@@ -117,7 +117,7 @@ export const SHIPPED: readonly ShippedSchedule[] = [
       kind: "held",
       belowPeakK: 61,
       minutes: 20,
-      why: "craters of bubbles level while the glaze is stiffer and gives off fewer",
+      why: "craters of bubbles level",
     },
     basis: `By published ranges: ${GLAZED_F}; held again 110 °F lower, where a glaze is some five times stiffer (own estimate), for the 20 min that are published as enough for gloss; ${TOP}.`,
   },
