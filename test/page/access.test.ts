@@ -1,13 +1,10 @@
 import axe from "axe-core";
-import type { Browser, Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { layShipped, openPage, rested, startBrowser } from "./browser.ts";
+import type { Page } from "playwright-core";
+import { describe, expect, it } from "vitest";
+import { layShipped, rested } from "./browser.ts";
+import { freshPages } from "./withPage.ts";
 
-let browser: Browser;
-beforeAll(async () => {
-  browser = await startBrowser();
-});
-afterAll(async () => browser.close());
+const withPage = freshPages();
 
 /** What the checker finds, one line each; it is run outside of the page's own policy. */
 async function complaintsOf(page: Page): Promise<readonly string[]> {
@@ -33,28 +30,32 @@ const SCREENS = [
 ] as const;
 
 describe.each(SCREENS)("on $name, a checker of accessibility finds nothing", ({ options }) => {
-  it("on the empty tables", async () => {
-    const { page, close } = await openPage(browser, { ...options, ...CHECKED });
-    for (const table of ["Draft", "Review", "Compare"]) {
-      await page.getByRole("tab", { name: table }).click();
-      expect(await complaintsOf(page), table).toEqual([]);
-    }
-    await close();
-  });
+  it("on the empty tables", () =>
+    withPage(
+      async ({ page }) => {
+        for (const table of ["Draft", "Review", "Compare"]) {
+          await page.getByRole("tab", { name: table }).click();
+          expect(await complaintsOf(page), table).toEqual([]);
+        }
+      },
+      { ...options, ...CHECKED },
+    ));
 
-  it("with a schedule on the Draft table, a problem and an offer", async () => {
-    const { page, close } = await openPage(browser, { ...options, ...CHECKED });
-    await layShipped(page, "crackle tiles");
-    await page.selectOption("#body", "stoneware cone 6");
-    await page.fill("#to-2", "12 furlongs");
-    await page.press("#to-2", "Enter");
-    await rested(page);
-    const closed = page.locator(".draft-report:not([open]) > summary");
-    if ((await closed.count()) > 0) await closed.click();
-    expect(await complaintsOf(page)).toEqual([]);
-    await page.getByRole("button", { name: "Mend every finding" }).click();
-    await page.getByRole("dialog").waitFor();
-    expect(await complaintsOf(page)).toEqual([]);
-    await close();
-  });
+  it("with a schedule on the Draft table, a problem and an offer", () =>
+    withPage(
+      async ({ page }) => {
+        await layShipped(page, "crackle tiles");
+        await page.selectOption("#body", "stoneware cone 6");
+        await page.fill("#to-2", "12 furlongs");
+        await page.press("#to-2", "Enter");
+        await rested(page);
+        const closed = page.locator(".draft-report:not([open]) > summary");
+        if ((await closed.count()) > 0) await closed.click();
+        expect(await complaintsOf(page)).toEqual([]);
+        await page.getByRole("button", { name: "Mend every finding" }).click();
+        await page.getByRole("dialog").waitFor();
+        expect(await complaintsOf(page)).toEqual([]);
+      },
+      { ...options, ...CHECKED },
+    ));
 });

@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
-import { fileOf, layShipped, PAGE_FILE, ready, rested, saved } from "./browser.ts";
+import { comeBack, fileOf, layShipped, PAGE_FILE, rested, saved } from "./browser.ts";
 import { freshPages } from "./withPage.ts";
 
 const withPage = freshPages();
@@ -31,9 +31,7 @@ describe("the page", () => {
       await layShipped(page, "crackle tiles");
       await page.fill("#to-2", "1180");
       await page.press("#to-2", "Enter");
-      await page.waitForTimeout(600);
-      await page.reload();
-      await ready(page);
+      await comeBack(page);
       expect(await page.inputValue("#to-2")).toBe("1180");
       await page.getByText("Whole bench", { exact: true }).click();
       await page.getByRole("button", { name: "Clear the whole bench…" }).click();
@@ -42,8 +40,7 @@ describe("the page", () => {
       await page.getByRole("button", { name: "Clear the whole bench…" }).click();
       await page.getByRole("button", { name: "Clear it all" }).click();
       await page.getByRole("heading", { name: "Draft a firing" }).waitFor();
-      await page.reload();
-      await ready(page);
+      await comeBack(page);
       await page.getByRole("heading", { name: "Draft a firing" }).waitFor();
     }));
 

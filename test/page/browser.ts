@@ -1,4 +1,5 @@
 import { readFileSync } from "node:fs";
+import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
 import bundled from "@sparticuz/chromium";
@@ -11,15 +12,33 @@ export const PAGE_FILE =
 /** Arguments of the bundled browser that would make all its windows one process, and fall together. */
 const TOGETHER = new Set(["--single-process", "--no-zygote"]);
 
-/** A browser: that of the system where `CHROMIUM_PATH` names it, else the bundled one. */
+/** The fonts that come with the bundled browser, so that words are as wide on every machine. */
+const FONTS = { FONTCONFIG_PATH: join(tmpdir(), "fonts") };
+
+/** A browser: that of the system where `CHROMIUM_PATH` names it, else the bundled one with its own fonts. */
 export async function startBrowser(): Promise<Browser> {
   const own = process.env.CHROMIUM_PATH;
+  if (own) return chromium.launch({ executablePath: own, args: ["--no-sandbox"] });
   return chromium.launch({
-    executablePath: own ?? (await bundled.executablePath()),
-    args: own ? ["--no-sandbox"] : bundled.args.filter((each) => !TOGETHER.has(each)),
-    headless: true,
+    executablePath: await bundled.executablePath(),
+    args: bundled.args.filter((each) => !TOGETHER.has(each)),
+    env: { ...process.env, ...FONTS },
   });
 }
+
+let shared: Promise<Browser> | null = null;
+
+/** The one browser of all page tests, started by the first that asks for it; it ends with the run. */
+export function sharedBrowser(): Promise<Browser> {
+  shared ??= startBrowser();
+  return shared;
+}
+
+/**
+ * How long the page may take for anything before it counts as something that never comes [ms]: no bound of
+ * speed, so generous that a machine with much else to do keeps it.
+ */
+const NEVER_MS = 240_000;
 
 /** A page in a window of its own, and everything it asked of the world or complained about. */
 export interface OpenedPage {
@@ -39,7 +58,7 @@ export async function openPage(
     offline: true,
     ...options,
   });
-  context.setDefaultTimeout(8000);
+  context.setDefaultTimeout(NEVER_MS);
   const page = await context.newPage();
   const requests: string[] = [];
   const complaints: string[] = [];
@@ -56,6 +75,27 @@ export async function openPage(
 /** Waits until the page has read what was kept. */
 export async function ready(page: Page): Promise<void> {
   await page.waitForSelector("#bench[data-ready]");
+}
+
+/** Opens the page anew, as a person does who comes back, once everything until now is kept. */
+export async function comeBack(page: Page): Promise<void> {
+  await page.evaluate(async () => {
+    window.dispatchEvent(new Event("pagehide"));
+    const opening = indexedDB.open("undunted");
+    const database = await new Promise<IDBDatabase>((opened, failed) => {
+      opening.onsuccess = () => opened(opening.result);
+      opening.onerror = () => failed(opening.error);
+    });
+    // A transaction waits for those before it, so what the page was told to keep is written when it ends.
+    const last = database.transaction([...database.objectStoreNames]);
+    await new Promise((ended) => {
+      last.oncomplete = ended;
+      last.objectStore(database.objectStoreNames[0] as string).count();
+    });
+    database.close();
+  });
+  await page.reload();
+  await ready(page);
 }
 
 /** Lays a schedule that comes with the page on the Draft table. */

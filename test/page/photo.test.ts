@@ -1,44 +1,33 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import axe from "axe-core";
-import type { Browser, BrowserContextOptions, Page } from "playwright-core";
+import type { BrowserContextOptions, Page } from "playwright-core";
 import sharp from "sharp";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { describe, expect, it } from "vitest";
 import { parseRecord } from "../../src/core/firing/record.ts";
 import { DEMO_CROP, DEMO_SCALE } from "../support/demo/inkedTile.ts";
 import { fileWith, undunted } from "../support/undunted.ts";
-import { fileOf, openPage, ready, saved, startBrowser } from "./browser.ts";
+import { comeBack, fileOf, saved } from "./browser.ts";
+import { freshTables } from "./withPage.ts";
 
 const TILE = join(import.meta.dirname, "../../logs/inked-tile.png");
 const [AX, AY, BX, BY] = DEMO_SCALE.split(/[ ,]/).map(Number);
 const [X, Y, WIDTH, HEIGHT] = DEMO_CROP.split(",").map(Number);
 const REGION = { x: X, y: Y, width: WIDTH, height: HEIGHT };
 const SCALED = ["--scale", DEMO_SCALE, "--crop", DEMO_CROP, "--json"];
-/** Counting takes a second or two on a machine that does nothing else. */
-const PATIENCE = { timeout: 60_000 };
 
-let browser: Browser;
-beforeAll(async () => {
-  browser = await startBrowser();
-});
-afterAll(async () => browser.close());
+const withTable = freshTables("Compare");
 
-async function withPhotos(
+function withPhotos(
   act: (page: Page) => Promise<void>,
   options: BrowserContextOptions = {},
 ): Promise<void> {
-  const opened = await openPage(browser, { reducedMotion: "reduce", ...options });
-  await opened.page.getByRole("tab", { name: "Compare" }).click();
-  await act(opened.page);
-  expect(opened.complaints).toEqual([]);
-  const asked = opened.requests.filter((url) => !/^(?:blob|data):/.test(url));
-  expect(new Set(asked).size).toBe(1);
-  await opened.close();
+  return withTable(({ page }) => act(page), options);
 }
 
 async function counted(page: Page): Promise<void> {
-  await page.waitForFunction(() => document.querySelector(".photo-busy") === null, null, PATIENCE);
-  await page.waitForSelector("#photo-report", PATIENCE);
+  await page.waitForFunction(() => document.querySelector(".photo-busy") === null);
+  await page.waitForSelector("#photo-report");
 }
 
 async function layDemo(page: Page): Promise<void> {
@@ -155,7 +144,7 @@ describe("the scale is drawn by hand", () => {
       const bytes = await sharp({ create }).png().toBuffer();
       await page.setInputFiles("#photo-file", fileOf("large.png", bytes));
       // 16 million pixels of the same shape: 5000 · √(16/18) by 3600 · √(16/18).
-      await page.getByText("made smaller to 4714 by 3394").waitFor(PATIENCE);
+      await page.getByText("made smaller to 4714 by 3394").waitFor();
     }));
 });
 
@@ -180,9 +169,7 @@ describe("the count is corrected by hand", () => {
       await stroke(page, [0.5, 0.6], [0.7, 0.7]);
       await page.locator("#photo-lead").getByText("1 area left out").waitFor();
       const all = await numbers(page);
-      await page.waitForTimeout(600);
-      await page.reload();
-      await ready(page);
+      await comeBack(page);
       await page.getByRole("tab", { name: "Compare" }).click();
       await counted(page);
       expect(await numbers(page)).toEqual(all);

@@ -1,6 +1,5 @@
-import type { Browser } from "playwright-core";
-import { afterAll, beforeAll, expect } from "vitest";
-import { type OpenedPage, openPage, startBrowser } from "./browser.ts";
+import { expect } from "vitest";
+import { type OpenedPage, openPage, sharedBrowser } from "./browser.ts";
 
 type PageOptions = NonNullable<Parameters<typeof openPage>[1]>;
 
@@ -10,18 +9,16 @@ type WithPage = (
   options?: PageOptions,
 ) => Promise<void>;
 
-/** One browser for the tests of a file, closed after the last, and a fresh window for each. */
+/** Pages in fresh windows, one for each call, in the browser that all page tests share. */
 export function freshPages(): WithPage {
-  let browser: Browser;
-  beforeAll(async () => {
-    browser = await startBrowser();
-  });
-  afterAll(async () => browser.close());
   return async (act, options) => {
-    const opened = await openPage(browser, options);
-    await act(opened);
-    expect(opened.complaints).toEqual([]);
-    await opened.close();
+    const opened = await openPage(await sharedBrowser(), options);
+    try {
+      await act(opened);
+      expect(opened.complaints).toEqual([]);
+    } finally {
+      await opened.close();
+    }
   };
 }
 

@@ -2,6 +2,12 @@ import { spawnSync } from "node:child_process";
 import { mkdtempSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
+import {
+  MessageChannel,
+  type MessagePort,
+  receiveMessageOnPort,
+  Worker,
+} from "node:worker_threads";
 
 /** The built command. */
 const COMMAND = join(import.meta.dirname, "../../dist/bin.js");
@@ -14,24 +20,90 @@ export interface Ran {
   readonly err: string;
 }
 
-/** Runs the built command as a person would, without colour and with nothing on standard input. */
-export function undunted(
-  args: readonly string[],
-  options: {
-    readonly env?: Readonly<Record<string, string>>;
-    readonly input?: string;
-    readonly cwd?: string;
-  } = {},
-): Ran & { /** As it was printed. */ readonly brokenErr: string } {
-  const { FORCE_COLOR: _, NO_COLOR: __, ...env } = process.env;
+/** The same, and its problems as they were printed. */
+interface RanAsPrinted extends Ran {
+  readonly brokenErr: string;
+}
+
+/** What stands around a run of the command. */
+interface Around {
+  readonly env?: Readonly<Record<string, string>>;
+  /** What comes on standard input; nothing, unless it is told. */
+  readonly input?: string;
+  readonly cwd?: string;
+}
+
+/** How long a call may take before it counts as one that never ends [ms]; no bound of speed. */
+const NEVER_MS = 900_000;
+
+/**
+ * Runs the built command as a person would, without colour and with nothing on standard input, but in a
+ * thread of this process, which saves starting and warming up another for every call. Standard output and
+ * error are no pipes there, and signals do not reach it: for those, and for start and end of a process,
+ * `ownProcess`.
+ */
+export function undunted(args: readonly string[], around: Around = {}): RanAsPrinted {
+  // The zone of the clock is settled once for a process.
+  if (around.env?.TZ !== undefined) return ownProcess(args, around);
+  const { port, done } = commandThread();
+  const before = process.cwd();
+  if (around.cwd) process.chdir(around.cwd);
+  try {
+    Atomics.store(done, 0, 0);
+    port.postMessage({ args: [...args], env: envOf(around), input: around.input ?? "" });
+    if (Atomics.wait(done, 0, 0, NEVER_MS) === "timed-out")
+      throw new Error(`undunted ${args.join(" ")} came to no end`);
+  } finally {
+    process.chdir(before);
+  }
+  const { message: ran } = receiveMessageOnPort(port) as { message: Ran };
+  return heard(ran);
+}
+
+/** The same in a process of its own. */
+export function ownProcess(args: readonly string[], around: Around = {}): RanAsPrinted {
   const ran = spawnSync(process.execPath, [COMMAND, ...args], {
     encoding: "utf8",
-    env: { ...env, ...options.env },
-    input: options.input ?? "",
+    env: envOf(around),
+    input: around.input ?? "",
     maxBuffer: 2 ** 28,
-    ...(options.cwd && { cwd: options.cwd }),
+    ...(around.cwd && { cwd: around.cwd }),
   });
-  return { exit: ran.status, out: ran.stdout, err: whole(ran.stderr), brokenErr: ran.stderr };
+  return heard({ exit: ran.status, out: ran.stdout, err: ran.stderr });
+}
+
+function heard({ exit, out, err }: Ran): RanAsPrinted {
+  return { exit, out, err: whole(err), brokenErr: err };
+}
+
+function envOf({ env }: Around): Record<string, string | undefined> {
+  const { FORCE_COLOR: _, NO_COLOR: __, ...ours } = process.env;
+  return { ...ours, ...env };
+}
+
+interface CommandThread {
+  readonly port: MessagePort;
+  /** Becomes 1 when a call has come to its end. */
+  readonly done: Int32Array;
+}
+
+let thread: CommandThread | null = null;
+
+/** The thread in which the command runs, begun at the first call. */
+function commandThread(): CommandThread {
+  if (thread) return thread;
+  const { port1: port, port2 } = new MessageChannel();
+  const done = new Int32Array(new SharedArrayBuffer(4));
+  const worker = new Worker(join(import.meta.dirname, "commandThread.mjs"), {
+    workerData: { command: COMMAND, port: port2, done },
+    transferList: [port2],
+    execArgv: [],
+    stdin: true,
+  });
+  worker.unref();
+  port.unref();
+  thread = { port, done };
+  return thread;
 }
 
 /** Problems that were broken at 80 columns, put together again. */
