@@ -53,7 +53,7 @@ export interface TimelineRow {
   readonly kind: "ramp" | "hold";
   readonly fromC: number;
   readonly toC: number;
-  /** Signed; 0 on a hold. */
+  /** As programmed, or how it goes on the whole where it is left free; signed, 0 on a hold. */
   readonly rateCPerHour: number;
   /** The rate was `free`, so it is the kiln's, not the file's. */
   readonly assumedRate: boolean;

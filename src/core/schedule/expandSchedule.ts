@@ -5,6 +5,12 @@ import { freeRamp, freeSpeed, type RampPoint, SLOWEST_FREE_C_PER_HOUR } from "./
 import { predictedRamp } from "./predictedRamp.ts";
 import type { Expansion, Schedule, Segment, TimelineRow } from "./Schedule.ts";
 
+/**
+ * What is assumed of a kiln must not make a fast fall look gentle: falls that are programmed faster
+ * than this count as written, gentler ones as slow as that kiln falls [°C/h]; our own choice.
+ */
+const GENTLE_C_PER_HOUR = 60;
+
 /** What to take instead of the usual assumptions. */
 interface ExpandOptions {
   /** The user's own kiln; without it the reference kiln stands in. */
@@ -13,8 +19,8 @@ interface ExpandOptions {
 
 /**
  * A schedule laid out in time.
- * Programmed ramps are followed as written, even where the kiln may not manage (`checkSchedule` says
- * so); `free` ramps go as the kiln goes, with points at most 10 minutes apart, and for a learned
+ * Programmed climbs are followed as written, even where the kiln may not manage (`checkSchedule` says
+ * so); a programmed fall is no faster than the kiln falls by itself, where that is known or the fall gentle; `free` ramps go as the kiln goes, with points at most 10 minutes apart, and for a learned
  * kiln as the whole firing is predicted; holds are flat.
  *
  * @throws RangeError when the schedule has no segment, or one that goes nowhere.
@@ -43,7 +49,10 @@ export function expandSchedule(schedule: Schedule, options: ExpandOptions = {}):
       ...base,
       kind: "ramp",
       fromC: hereC,
-      rateCPerHour: ((segment.toC - hereC) * 3600) / rampSeconds,
+      rateCPerHour:
+        segment.rateCPerHour === "free"
+          ? ((segment.toC - hereC) * 3600) / rampSeconds
+          : segment.rateCPerHour,
       assumedRate: segment.rateCPerHour === "free",
       startSeconds: now,
       endSeconds: now + rampSeconds,
@@ -87,7 +96,10 @@ function rampPoints(segment: Segment, fromC: number, kiln: AssumedKiln): readonl
     throw new RangeError(
       `expandSchedule: ${rateCPerHour} °C/h does not lead from ${fromC} to ${toC} °C`,
     );
-  return [{ seconds, tempC: toC }];
+  const isCounted = kiln !== REFERENCE_KILN || -rateCPerHour <= GENTLE_C_PER_HOUR;
+  return isCounted && toC < fromC && freeSpeed(kiln, toC, false) < -rateCPerHour
+    ? freeRamp({ fromC, toC, kiln, mostCPerHour: -rateCPerHour })
+    : [{ seconds, tempC: toC }];
 }
 
 function assumptionsOf(timeline: readonly TimelineRow[], kiln: AssumedKiln): readonly string[] {

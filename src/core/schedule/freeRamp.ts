@@ -25,18 +25,21 @@ export function freeSpeed(kiln: AssumedKiln, tempC: number, rising: boolean): nu
 }
 
 /**
- * A ramp at `free`, from one temperature to another, without its first point.
+ * A ramp at `free`, from one temperature to another, without its first point; with a most, the ramp of
+ * a controller that asks for so much and gets what the kiln does.
  * Time = ∫ dT / speed(T), by Simpson's rule on steps of about 5 minutes.
  */
 export function freeRamp(ramp: {
   readonly fromC: number;
   readonly toC: number;
   readonly kiln: AssumedKiln;
+  /** Positive [°C/h]. */
+  readonly mostCPerHour?: number;
 }): readonly RampPoint[] {
-  const { fromC, toC, kiln } = ramp;
+  const { fromC, toC, kiln, mostCPerHour = Number.POSITIVE_INFINITY } = ramp;
   const rising = toC > fromC;
   const sign = rising ? 1 : -1;
-  const slowness = (tempC: number) => 3600 / freeSpeed(kiln, tempC, rising);
+  const slowness = (tempC: number) => 3600 / Math.min(mostCPerHour, freeSpeed(kiln, tempC, rising));
   const points: RampPoint[] = [];
   let tempC = fromC;
   let seconds = 0;

@@ -7,8 +7,8 @@ import { paced } from "./paced.ts";
 import type { Schedule, Segment } from "./Schedule.ts";
 import { rateDown, temperatureDown, temperatureUp } from "./wholeUnits.ts";
 
-/** A kiln that falls this near to slow cooling is left to itself. */
-const SLOW_ENOUGH = 1.05;
+/** What is called slow, however much the ware bears: the textbook rule [°C/h]. @see SOURCES["fraser-1986"] */
+const SLOW_C_PER_HOUR = 50;
 
 /** How a new schedule is to cool. */
 export type WantedCooling =
@@ -25,8 +25,8 @@ const ROOM_K = 10;
 
 /**
  * A schedule with its cooling added, down to 100 °C.
- * Slow cooling goes at a share of the limit through both inversions; the others are left to the
- * kiln, and held to the limit only where the kiln would break it.
+ * Slow cooling goes at a share of the guide through the inversions, and at the textbook rule at most;
+ * the others are left to the kiln, and held to the guide only where the kiln would break it.
  */
 export function cooled(
   schedule: Schedule,
@@ -65,6 +65,10 @@ export function cooled(
   };
 }
 
+/**
+ * The slow ramps, written down whether or not the ware would need them: where the kiln is slower by
+ * itself they cost nothing. The reason says what the ware bears and what the kiln does.
+ */
 function slowly(
   schedule: Schedule,
   by: { readonly share: number; readonly kiln: AssumedKiln; readonly limitFor: LimitFor },
@@ -72,18 +76,24 @@ function slowly(
   const { unit } = schedule;
   return COOLING_BANDS.reduce((each, band) => {
     const { limitCPerHour, meantFor } = by.limitFor(band);
-    const limit = printRate(limitCPerHour, unit);
-    const mostCPerHour = rateDown(limitCPerHour * by.share, unit);
-    const roomK = Math.max(ROOM_K, limitCPerHour * WINDOW_REACH_HOURS);
-    const natural = freeSpeed(by.kiln, band.highC + roomK, false);
-    if (natural <= mostCPerHour * SLOW_ENOUGH) return each;
+    const eased =
+      by.share < 1 ? Math.min(SLOW_C_PER_HOUR, limitCPerHour * by.share) : limitCPerHour;
+    const mostCPerHour = rateDown(eased, unit);
+    const roomK = Math.max(ROOM_K, mostCPerHour * WINDOW_REACH_HOURS);
+    const natural = freeSpeed(by.kiln, band.highC, false);
+    const bears = `${printRate(limitCPerHour, unit)} is the guide for ${meantFor}`;
+    const unneeded =
+      natural <= limitCPerHour
+        ? `; it would not need it, for by itself the kiln falls at ${printRate(natural, unit)} here`
+        : "";
     return paced(
       each,
       {
         fromC: temperatureUp(band.highC + roomK, unit, 10),
         toC: temperatureDown(band.lowC - roomK, unit, 10),
         mostCPerHour,
-        why: `${band.name}, slow: ${limit} is the most for ${meantFor}`,
+        why: `${band.name}, slow as asked: ${bears}${unneeded}`,
+        isAsked: true,
       },
       by.kiln,
     );

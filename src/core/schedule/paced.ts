@@ -14,6 +14,8 @@ export interface Pace {
   readonly mostCPerHour: number;
   /** Why, for the segments that are slowed. */
   readonly why: string;
+  /** Written down over the whole stretch, also where the kiln is slower by itself: that costs nothing. */
+  readonly isAsked?: boolean;
 }
 
 /** Rates within this share of the most are left alone. */
@@ -59,7 +61,9 @@ function pieces(ramp: Ramp, pace: Pace): readonly Segment[] {
   const enterC = sign * Math.max(sign * startC, sign * pace.fromC);
   const edgeC = sign * Math.min(sign * segment.toC, sign * pace.toC);
   if (sign * (edgeC - enterC) < SLIVER_K / 4) return [segment];
-  const leaveC = lastTooFastC(ramp, { enterC, edgeC }, pace.mostCPerHour);
+  const isFree = segment.rateCPerHour === "free";
+  const leaveC =
+    pace.isAsked && isFree ? edgeC : lastTooFastC(ramp, { enterC, edgeC }, pace.mostCPerHour);
   if (leaveC === null) return [segment];
   const keepsStart = isWorthKeeping(ramp, sign * (enterC - startC), pace.mostCPerHour);
   const keepsEnd = isWorthKeeping(ramp, sign * (segment.toC - leaveC), pace.mostCPerHour);

@@ -41,6 +41,15 @@ describe("expandSchedule", () => {
     expect(Math.abs(hours - 2 * Math.LN2)).toBeLessThan(1e-4);
   });
 
+  it("falls no faster than a known kiln does, whatever is programmed, and keeps the programmed rate", () => {
+    const fast = schedule({ startC: 820, segments: [segment(420, -5000)] });
+    const { timeline } = expandSchedule(fast, { kiln: SIMPLE_KILN });
+    expect((timeline[0]?.endSeconds as number) / 3600).toBeCloseTo(2 * Math.LN2, 3);
+    expect(timeline[0]?.rateCPerHour).toBe(-5000);
+    // Of an assumed kiln nobody knows whether it can.
+    expect(expandSchedule(fast).timeline[0]?.endSeconds).toBeCloseTo((400 / 5000) * 3600, 6);
+  });
+
   it("heats as the kiln does", () => {
     const { timeline } = expandSchedule(schedule({ segments: [segment(420, "free")] }), {
       kiln: SIMPLE_KILN,

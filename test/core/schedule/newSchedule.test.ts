@@ -105,6 +105,26 @@ describe("newSchedule", () => {
     expect(lowest("cristobalitic")).toBeLessThan(lowest("stoneware") / 2);
   });
 
+  it("writes slow cooling whatever the ware bears, and says when it would not need it", () => {
+    const falls = (cooling: "natural" | "slow", thickness: number) =>
+      valued(
+        newSchedule(
+          wanted({
+            cooling: { kind: cooling },
+            ware: ware({ wallMm: thickness, baseMm: thickness }),
+          }),
+        ),
+      ).segments.filter(({ rateCPerHour: rate }) => typeof rate === "number" && rate < 0);
+    for (const thickness of [3, 6, 12, 40]) {
+      const [quartz] = falls("slow", thickness);
+      expect(Math.abs(Number(quartz?.rateCPerHour))).toBeLessThanOrEqual(50);
+      expect(quartz?.toC).toBeLessThanOrEqual(520);
+    }
+    expect(falls("natural", 6)).toEqual([]);
+    expect(falls("slow", 6)[0]?.why).toContain("it would not need it");
+    expect(falls("slow", 40)[0]?.why).not.toContain("it would not need it");
+  });
+
   it("plans no climb that the kiln cannot keep", () => {
     const kiln = { ...REFERENCE_KILN, fullHeatingCPerHour: (tempC: number) => (1400 - tempC) / 4 };
     const made = valued(newSchedule(wanted({ kiln })));
