@@ -10,8 +10,12 @@ export interface GlazeSituation {
   readonly silicaDust?: boolean;
   readonly lead?: boolean;
   readonly cadmium?: boolean;
-  /** Arsenic, antimony or beryllium. */
+  /** Arsenic, antimony, beryllium, selenium, mercury or thallium. */
   readonly otherPoisons?: boolean;
+  /** Uranium or thorium. */
+  readonly radioactive?: boolean;
+  /** Chromium in its six-valued form. */
+  readonly chromates?: boolean;
   readonly barium?: boolean;
   readonly manganese?: boolean;
   readonly lithium?: boolean;
@@ -19,8 +23,10 @@ export interface GlazeSituation {
   readonly copper?: boolean;
   readonly cobaltOrNickel?: boolean;
   readonly vanadium?: boolean;
-  /** Fluorine or chlorine. */
+  /** Fluorine, chlorine and their like. */
   readonly fluorine?: boolean;
+  /** Sulphides, sulphates or nitrates. */
+  readonly sulphur?: boolean;
   /** A fired glaze that somebody may eat or drink from. */
   readonly glazeSurface?: boolean;
   /** Expansion and set point are computed. */
@@ -66,8 +72,22 @@ export const GLAZE_CAUTIONS: readonly {
   {
     when: "otherPoisons",
     caution: {
-      topic: "arsenic, antimony, beryllium",
-      text: "These poison as dust and fume and can leave the fired glaze. A studio is no place for them.",
+      topic: "arsenic, antimony, beryllium, selenium, mercury, thallium",
+      text: "These poison as dust and fume, some through the skin as well, and can leave the fired glaze; selenium, mercury, thallium and arsenic largely leave the kiln as fume. A studio is no place for them.",
+    },
+  },
+  {
+    when: "radioactive",
+    caution: {
+      topic: "uranium and thorium",
+      text: "They are radioactive and poison as dust, and can leave the fired glaze. Holding, using and throwing them away is regulated in most countries: ask the authority before you open the jar.",
+    },
+  },
+  {
+    when: "chromates",
+    caution: {
+      topic: "chromates",
+      text: "Chromates and dichromates cause cancer when breathed, burn skin and lungs, and can set paper and cloth alight. A studio is no place for them; their waste is regulated.",
     },
   },
   {
@@ -121,6 +141,13 @@ export const GLAZE_CAUTIONS: readonly {
     caution: {
       topic: "fluorine and chlorine",
       text: "They leave the kiln as harmful, corrosive gases: vent to the outside and stay out of the room.",
+    },
+  },
+  {
+    when: "sulphur",
+    caution: {
+      topic: "sulphides, sulphates and nitrates",
+      text: "They leave the kiln as harmful gases of sulphur and nitrogen: vent to the outside and stay out of the room.",
     },
   },
   {

@@ -1,4 +1,4 @@
-import { ATOMIC_WEIGHTS } from "./atomicWeights.ts";
+import { ATOMIC_WEIGHTS } from "./elements.ts";
 
 /** Atoms of each element in one formula unit. */
 export type AtomCounts = ReadonlyMap<string, number>;
@@ -24,6 +24,22 @@ export function molarMass(formula: string): number {
   let mass = 0;
   for (const [element, count] of atomsIn(formula)) mass += count * weightOf(element, formula);
   return mass;
+}
+
+/**
+ * Atoms in what a person may have meant as a formula.
+ * @returns null where it is none, or names what is no element.
+ */
+export function atomsInWords(text: string): AtomCounts | null {
+  try {
+    const atoms = atomsIn(text);
+    return atoms.size > 0 && [...atoms.keys()].every((each) => ATOMIC_WEIGHTS.has(each))
+      ? atoms
+      : null;
+  } catch (error) {
+    if (error instanceof RangeError) return null;
+    throw error;
+  }
 }
 
 function groupIn(text: string, formula: string): AtomCounts {
@@ -52,7 +68,7 @@ function add(counts: Map<string, number>, element: string, count: number): void 
 }
 
 function weightOf(element: string, formula: string): number {
-  const weight = ATOMIC_WEIGHTS[element];
+  const weight = ATOMIC_WEIGHTS.get(element);
   if (weight === undefined) throw new RangeError(`molarMass: no element ${element} in ${formula}`);
   return weight;
 }

@@ -1,5 +1,7 @@
+import { atomsInWords } from "./chemicalFormula.ts";
+import { CHEMICALS } from "./chemicals.ts";
 import type { Material } from "./Material.ts";
-import { oxidesOfFormula } from "./oxidesOfFormula.ts";
+import { firedOxideOf, oxidesOfFormula, stayingElements } from "./oxidesOfFormula.ts";
 
 /** Name, ideal formula, density [g/cm³], and other words for it. */
 type Row = readonly [name: string, formula: string, density: number, ...words: readonly string[]];
@@ -60,17 +62,52 @@ const ROWS: readonly Row[] = [
 ];
 
 /** The built-in materials, in the order of the table. */
-export const MINERALS: readonly Material[] = ROWS.map(([name, formula, densityGPerCm3]) => ({
-  name,
-  formula,
-  ...oxidesOfFormula(formula),
-  densityGPerCm3,
-  source: "mineral-formulas",
-}));
+export const MINERALS: readonly Material[] = ROWS.map(material);
+
+const ALL: readonly Row[] = [...ROWS, ...CHEMICALS];
+const ALL_MATERIALS: readonly Material[] = [...MINERALS, ...CHEMICALS.map(material)];
 
 /** Every word for a built-in material, in lower case, and the material. */
 export const MINERAL_WORDS: ReadonlyMap<string, Material> = new Map(
-  ROWS.flatMap(([name, , , ...words], index) =>
-    [name, ...words].map((word) => [word, MINERALS[index] as Material] as const),
+  ALL.flatMap(([name, , , ...words], index) =>
+    [name, ...words]
+      .flatMap(spelled)
+      .map((word) => [word, ALL_MATERIALS[index] as Material] as const),
   ),
 );
+
+/**
+ * A substance written as its formula, `Pb3O4` or `K2Cr2O7`, of at least two elements or with a number.
+ * @returns null for what is no formula, and for what leaves nothing in a glaze.
+ */
+export function materialOfFormula(name: string): Material | null {
+  const formula = name.trim();
+  const atoms = atomsInWords(formula);
+  if (atoms === null || (atoms.size < 2 && !/\d/.test(formula))) return null;
+  const staying = stayingElements(atoms);
+  if (staying.length === 0 || staying.some((element) => firedOxideOf(element) === null))
+    return null;
+  return {
+    name: formula,
+    formula,
+    ...oxidesOfFormula(formula),
+    densityGPerCm3: null,
+    source: "mineral-formulas",
+  };
+}
+
+function material([name, formula, densityGPerCm3]: Row): Material {
+  return {
+    name,
+    formula,
+    ...oxidesOfFormula(formula),
+    densityGPerCm3,
+    source: "mineral-formulas",
+  };
+}
+
+/** A word as it is spelled on either side of the ocean. */
+function spelled(word: string): readonly string[] {
+  const other = word.replace("sulph", "sulf").replace("aluminium", "aluminum");
+  return other === word ? [word] : [word, other];
+}

@@ -1,18 +1,24 @@
-import { nearWord } from "../document/nearWord.ts";
 import { failed, ok, type Problem, type Result } from "../problem.ts";
 import { shown } from "../units/parseQuantity.ts";
-import { molarMass } from "./chemicalFormula.ts";
+import { atomsIn, atomsInWords, molarMass } from "./chemicalFormula.ts";
+import { elementIn } from "./elements.ts";
 import { OXIDES, type Oxide, type OxideAmounts, oxideMass } from "./oxides.ts";
+import { firedOxideOf, otherOxideOf, stayingElements } from "./oxidesOfFormula.ts";
 
-/** Oxides that are counted as another one: formula, the other, moles of it for one mole. */
-const COUNTED_AS: ReadonlyMap<string, readonly [oxide: Oxide, moles: number]> = new Map([
-  ["MnO2", ["MnO", 1]],
-  ["Mn2O3", ["MnO", 2]],
-  ["Mn3O4", ["MnO", 3]],
-  ["Co3O4", ["CoO", 3]],
-  ["Cu2O", ["CuO", 2]],
-  ["Fe3O4", ["Fe2O3", 1.5]],
-]);
+/** Oxides of another make that chemistry knows; each is counted as the oxide of its element in the list. */
+const OTHER_OXIDES =
+  "MnO2 Mn2O3 Mn3O4 Mn2O7 Co3O4 Co2O3 CoO2 Cu2O Fe3O4 PbO2 Pb3O4 Pb2O3 CrO CrO2 CrO3 VO VO2 V2O3 V2O4 Sb2O4 Sb2O5 As2O5 As4O6 SeO3 TeO3 UO2 UO3 Hg2O Tl2O3 Ni2O3 NiO2 BaO2 SrO2 CaO2 MgO2 Li2O2 Na2O2 ZnO2 TiO Ti2O3 SnO Bi2O5 Ce2O3 PrO2 Pr6O11 TbO2 Tb4O7 MoO2 WO2 NbO NbO2 GeO P2O3 P4O10 In2O Ga2O AgO Au2O3 PtO2 PtO Cd2O ReO3 OsO4 RuO4 SO2".split(
+    " ",
+  );
+
+/** Formula, the oxide that it is counted as, and moles of that for one mole. */
+const COUNTED_AS: ReadonlyMap<string, readonly [oxide: Oxide, moles: number]> = new Map(
+  OTHER_OXIDES.map((formula) => {
+    const counted = otherOxideOf(atomsIn(formula));
+    if (counted === null) throw new RangeError(`namedOxides: ${formula}`);
+    return [formula, counted] as const;
+  }),
+);
 
 const KNOWN: readonly string[] = [...OXIDES, ...COUNTED_AS.keys()];
 const BY_LOWER_CASE = new Map(KNOWN.map((name) => [name.toLowerCase(), name]));
@@ -75,17 +81,40 @@ function plain(key: string): string {
 }
 
 function unknownOxide(key: string, where: string): Problem {
-  const near = nearWord(plain(key), KNOWN);
+  const meant = meantOxide(key);
   return {
     code: "glaze/unknown-oxide",
-    what: `${shown(key)} is not an oxide of the list`,
+    what: `${shown(key)} is not an oxide that is known here`,
     where,
-    expected: `one of ${OXIDES.join(", ")}`,
+    expected: "an oxide by its formula, such as SiO2, Al2O3 or PbO",
     fix:
-      near === null
-        ? "write it as one of these, or leave it out and say so in notes"
-        : `write ${near}, if you mean it`,
+      meant === null
+        ? "look at its spelling; do not leave it out, for what is missing here no warning can see"
+        : `write ${meant}, if you mean it`,
   };
+}
+
+/**
+ * The oxide that a key may stand for. Only one of the very same element is ever offered: a poison is
+ * never read as its harmless neighbour.
+ */
+function meantOxide(key: string): string | null {
+  const written = plain(key);
+  const sameLetters = KNOWN.find((name) => lettersOf(name.toLowerCase()) === lettersOf(written));
+  if (sameLetters !== undefined) return sameLetters;
+  const atoms = atomsInWords(key.trim()) ?? atomsInWords(capitalised(written));
+  const staying = atoms === null ? [] : stayingElements(atoms);
+  const element = staying.length === 1 ? (staying[0] as string) : elementIn(written);
+  return element === null ? null : firedOxideOf(element);
+}
+
+/** The letters of a formula; a nought between them is an O that was mistyped. */
+function lettersOf(text: string): string {
+  return text.replaceAll("0", "o").replaceAll(/[^a-z]/g, "");
+}
+
+function capitalised(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
 }
 
 function twice(key: string, earlier: string, where: string): Problem {

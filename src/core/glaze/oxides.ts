@@ -2,7 +2,8 @@ import { molarMass } from "./chemicalFormula.ts";
 
 /**
  * Oxides of a fired glaze in the order in which they are shown: fluxes, then alumina and its like,
- * then glass formers, then colours, opacifiers and what burns away in part.
+ * then glass formers, then colours, opacifiers, poisons and rare metals, and what burns away in part.
+ * Every element that a glaze can hold has one; a model that does not know it leaves it out and says so.
  */
 export const OXIDES = [
   "Li2O",
@@ -35,9 +36,51 @@ export const OXIDES = [
   "As2O3",
   "CdO",
   "BeO",
+  "SeO2",
+  "HgO",
+  "Tl2O",
+  "U3O8",
+  "ThO2",
+  "Rb2O",
+  "Cs2O",
+  "Ag2O",
+  "Ga2O3",
+  "In2O3",
+  "Sc2O3",
+  "Y2O3",
+  "La2O3",
+  "Pr2O3",
+  "Nd2O3",
+  "Sm2O3",
+  "Eu2O3",
+  "Gd2O3",
+  "Tb2O3",
+  "Dy2O3",
+  "Ho2O3",
+  "Er2O3",
+  "Tm2O3",
+  "Yb2O3",
+  "Lu2O3",
+  "GeO2",
+  "HfO2",
+  "Nb2O5",
+  "Ta2O5",
+  "MoO3",
+  "WO3",
+  "Re2O7",
+  "TeO2",
+  "RuO2",
+  "Rh2O3",
+  "PdO",
+  "OsO2",
+  "IrO2",
+  "Pt",
+  "Au",
   "SO3",
   "F",
   "Cl",
+  "Br",
+  "I",
 ] as const;
 
 /** An oxide of the list, fluorine and chlorine counted as themselves. */

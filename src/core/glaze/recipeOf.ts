@@ -1,9 +1,10 @@
 import { nearWord } from "../document/nearWord.ts";
 import { failed, ok, type Problem, type Result } from "../problem.ts";
 import { shown } from "../units/parseQuantity.ts";
+import { elementIn, elementName } from "./elements.ts";
 import type { GlazeFile } from "./glazeFormat.ts";
 import type { Material } from "./Material.ts";
-import { MINERAL_WORDS, MINERALS } from "./minerals.ts";
+import { MINERAL_WORDS, MINERALS, materialOfFormula } from "./minerals.ts";
 import { ownMaterial } from "./ownMaterial.ts";
 import type { Recipe, RecipeLine } from "./Recipe.ts";
 
@@ -64,8 +65,9 @@ function linesOf(
   const problems: Problem[] = [];
   const lines: RecipeLine[] = [];
   for (const [name, amount] of Object.entries(given)) {
-    const material = shelf.get(plain(name)) ?? MINERAL_WORDS.get(plain(name));
-    if (material === undefined) problems.push(unknownMaterial(name, shelf, placeOf([key, name])));
+    const material =
+      shelf.get(plain(name)) ?? MINERAL_WORDS.get(plain(name)) ?? materialOfFormula(name);
+    if (material === null) problems.push(unknownMaterial(name, shelf, placeOf([key, name])));
     else
       lines.push(
         typeof amount === "number"
@@ -82,7 +84,13 @@ function plain(name: string): string {
 
 function unknownMaterial(name: string, shelf: Shelf, where: string): Problem {
   const own = [...shelf.values()].map((material) => material.name);
-  const near = nearWord(plain(name), [...own, ...MINERAL_WORDS.keys()]);
+  // A poison is never offered as its harmless neighbour, only as what holds the same element.
+  const element = elementIn(name);
+  const known = [...own, ...MINERAL_WORDS.keys()];
+  const offered = element === null ? known : known.filter((word) => elementIn(word) === element);
+  const near = nearWord(plain(name), offered);
+  const named =
+    element === null ? "" : ` and do not leave it out: it names ${elementName(element)}`;
   return {
     code: "glaze/unknown-material",
     what: `${shown(name)} is neither under materials nor a built-in mineral`,
@@ -90,8 +98,8 @@ function unknownMaterial(name: string, shelf: Shelf, where: string): Problem {
     expected: `one of ${[...own, ...MINERALS.map((mineral) => mineral.name)].join(", ")}`,
     fix:
       near === null
-        ? "put its analysis under materials, with oxides, loi and source"
-        : `write ${near}, if you mean it, or put its analysis under materials`,
+        ? `put its analysis under materials, with oxides, loi and source${named}`
+        : `write ${near}, if you mean it, or put its analysis under materials${named}`,
   };
 }
 

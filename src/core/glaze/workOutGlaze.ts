@@ -38,7 +38,7 @@ export function workOutGlaze(parsed: ParsedGlaze, where: string): Result<GlazeSh
     opinions: secondOpinions(moles),
     stiff,
     findings: [
-      ...toxicFindings(molPercent),
+      ...toxicFindings(parsed),
       ...leachFindings(parsed.leachTests),
       ...expansionFindings(glaze, { computed, outside }),
       ...alkaliFindings(molPercent, computed !== null && own.expansion === null),
