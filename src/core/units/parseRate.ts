@@ -30,7 +30,7 @@ export function parseRate(
     const bare = bareNumber(value, FORM, context.where);
     return bare.ok ? ok(inCelsius(bare.value, context.unit)) : bare;
   }
-  const written = writtenQuantity(value);
+  const written = writtenQuantity(value, "thousands");
   const parts = written && RATE_UNIT.exec(written.unit);
   if (!(written && parts)) return notThatQuantity(value, FORM, context.where);
   const [, scale, time] = parts;

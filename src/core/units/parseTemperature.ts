@@ -5,7 +5,7 @@ import {
   type QuantityForm,
   writtenQuantity,
 } from "./parseQuantity.ts";
-import { celsiusFromFahrenheit, type TemperatureUnit } from "./temperature.ts";
+import { celsiusFromFahrenheit, celsiusFromKelvin, type TemperatureUnit } from "./temperature.ts";
 
 const FORM: QuantityForm = {
   code: "units/not-a-temperature",
@@ -13,8 +13,8 @@ const FORM: QuantityForm = {
   expected: '"1186 C", "2167 F", or a bare number in the declared unit',
 };
 
-const UNITS: ReadonlyMap<string, TemperatureUnit> = new Map(
-  Object.entries<TemperatureUnit>({
+const UNITS: ReadonlyMap<string, TemperatureUnit | "K"> = new Map(
+  Object.entries<TemperatureUnit | "K">({
     c: "C",
     "°c": "C",
     "° c": "C",
@@ -25,11 +25,14 @@ const UNITS: ReadonlyMap<string, TemperatureUnit> = new Map(
     "° f": "F",
     "deg f": "F",
     fahrenheit: "F",
+    k: "K",
+    kelvin: "K",
   }),
 );
 
 /**
- * A temperature [°C] from what a person wrote: `1186`, `"1186 C"`, `"2165 F"`.
+ * A temperature [°C] from what a person wrote: `1186`, `"1186 C"`, `"2165 F"`, `"2,165"`,
+ * `"1459 K"`.
  * A bare number, or one with only a degree sign, is in the declared unit. No range is checked here.
  *
  * @returns `units/not-a-temperature` for anything else.
@@ -42,7 +45,7 @@ export function parseTemperature(
     const bare = bareNumber(value, FORM, context.where);
     return bare.ok ? ok(inCelsius(bare.value, context.unit)) : bare;
   }
-  const written = writtenQuantity(value);
+  const written = writtenQuantity(value, "thousands");
   if (!written) return notThatQuantity(value, FORM, context.where);
   const bare = written.unit === "" || written.unit === "°";
   const unit = bare ? context.unit : UNITS.get(written.unit);
@@ -50,6 +53,7 @@ export function parseTemperature(
   return ok(inCelsius(written.value, unit));
 }
 
-function inCelsius(value: number, unit: TemperatureUnit): number {
+function inCelsius(value: number, unit: TemperatureUnit | "K"): number {
+  if (unit === "K") return celsiusFromKelvin(value);
   return unit === "C" ? value : celsiusFromFahrenheit(value);
 }

@@ -30,14 +30,16 @@ function add(event: SubmitEvent, bench: Bench, part: RecordPart): void {
   event.preventDefault();
   const form = event.target as HTMLFormElement;
   const given = new FormData(form);
+  const { work } = bench.state();
+  const file = recordOf(work);
+  const units = { page: work.unit, file: file.unit };
   const item = Object.fromEntries(
     part.fields.flatMap((field) => {
-      const value = typedValue(field, String(given.get(field.key) ?? ""));
+      const value = typedValue(field, String(given.get(field.key) ?? ""), units);
       return value === undefined ? [] : [[field.key, value]];
     }),
   );
   const empty = part.fields.find((field) => field.needed && item[field.key] === undefined);
-  const file = recordOf(bench.state().work.review);
   const next = { ...file, [part.key]: [...(file[part.key] ?? []), item] } as FiringRecordFile;
   const [problem] = empty === undefined ? wrongWithRecord(next) : [];
   const place = form.querySelector(".field-problem") as HTMLElement;

@@ -3,6 +3,7 @@ import type { FiringRecordFile } from "../../core/firing/recordFormat.ts";
 import { recordYaml } from "../../core/firing/recordYaml.ts";
 import type { Problem } from "../../core/problem.ts";
 import type { KeptFile } from "../bench/KeptFile.ts";
+import type { Work } from "../bench/state.ts";
 import type { Bench } from "../bench/store.ts";
 import { remembered } from "../parts/remembered.ts";
 import { textOf } from "../worker/readGroup.ts";
@@ -32,11 +33,10 @@ const fileRead = remembered((file: KeptFile | null): FiringRecordFile | null => 
   return read.ok ? read.value : null;
 });
 
-/** The record on the table as its file writes it; an empty one when there is none. */
-export function recordOf({ record, log }: ReviewWork): FiringRecordFile {
-  return (
-    fileRead(record) ?? { formatVersion: 1, title: stemOf(log?.name ?? "A firing"), unit: "C" }
-  );
+/** The record on the table as its file writes it; an empty one, in the page's unit, when there is none. */
+export function recordOf({ unit, review }: Pick<Work, "unit" | "review">): FiringRecordFile {
+  const title = stemOf(review.log?.name ?? "A firing");
+  return fileRead(review.record) ?? { formatVersion: 1, title, unit };
 }
 
 /** What is wrong with a record as it would be after a change; nothing when it can be saved. */
@@ -53,8 +53,9 @@ export function writeRecord(bench: Bench, what: string, file: FiringRecordFile):
 
 /** Moves what was said of the log into the record, where the command finds it too. */
 export function rememberTold(bench: Bench): void {
-  const { review } = bench.state().work;
-  const file = recordOf(review);
+  const { work } = bench.state();
+  const { review } = work;
+  const file = recordOf(work);
   const { columns, ...rest } = logOptions(review.told);
   const log = { ...file.log, ...rest, ...(columns && { columns: [...columns] }) };
   const next = { ...file, log };

@@ -39,7 +39,7 @@ const WORDS: Readonly<Record<string, string>> = {
 
 /** What can be asked of the pieces, answered by a click; each answer goes into the record at once. */
 export function crackQuestions(bench: Bench, diagnosis: readonly DiagnosedCause[]): TemplateResult {
-  const file = recordOf(bench.state().work.review);
+  const file = recordOf(bench.state().work);
   const open = openFirst(diagnosis);
   return html`<section class="report-part questions" id="questions" aria-labelledby="questions-title">
     <h3 id="questions-title" tabindex="-1">Ask the pieces</h3>

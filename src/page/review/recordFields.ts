@@ -1,5 +1,7 @@
 import { FOUND_WORDS } from "../../core/firing/FiringRecord.ts";
 import type { FiringRecordFile } from "../../core/firing/recordFormat.ts";
+import { writtenQuantity } from "../../core/units/parseQuantity.ts";
+import type { TemperatureUnit } from "../../core/units/temperature.ts";
 import { BODIES } from "../../core/ware/bodies.ts";
 
 /** One thing that a record can hold, as a field of the form. */
@@ -7,7 +9,7 @@ export interface RecordField {
   readonly key: string;
   readonly label: string;
   /** `quantity` takes a bare number as a number; `words` keeps it as written. */
-  readonly kind: "words" | "quantity" | "count" | "long" | readonly string[];
+  readonly kind: "words" | "quantity" | "temperature" | "count" | "long" | readonly string[];
   readonly hint?: string;
   readonly needed?: boolean;
 }
@@ -57,7 +59,7 @@ export const GROUPS: readonly {
     title: "Opened and unloaded",
     fields: [
       { key: "at", label: "When", kind: "words", hint: MOMENT },
-      { key: "temperature", label: "What the kiln read", kind: "quantity", hint: "95 C, 200 F" },
+      { key: "temperature", label: "What the kiln read", kind: "temperature", hint: "95 C, 200 F" },
     ],
   },
 ];
@@ -187,12 +189,30 @@ function replaced(inside: unknown, [key, ...rest]: RecordPath, value: unknown): 
   return Object.keys(others).length === 0 ? undefined : others;
 }
 
-/** What was typed into a field as the record holds it; undefined for an empty field. */
-export function typedValue(field: RecordField, text: string): unknown {
+/** Units that bare temperatures are in. */
+interface BareUnits {
+  /** On the page, where they are typed. */
+  readonly page: TemperatureUnit;
+  /** In the record's file. */
+  readonly file: TemperatureUnit;
+}
+
+/**
+ * What was typed into a field as the record holds it; undefined for an empty field. A bare
+ * temperature is in the page's unit, which is written behind it where the file has another.
+ */
+export function typedValue(field: RecordField, text: string, units: BareUnits): unknown {
   const trimmed = text.trim();
   if (trimmed === "") return undefined;
+  if (field.kind === "temperature") return typedTemperature(trimmed, units);
   const isNumber = /^-?\d+(?:\.\d+)?$/.test(trimmed);
   return isNumber && (field.kind === "quantity" || field.kind === "count")
     ? Number(trimmed)
     : trimmed;
+}
+
+function typedTemperature(text: string, { page, file }: BareUnits): number | string {
+  const written = writtenQuantity(text, "thousands");
+  if (written === null || (written.unit !== "" && written.unit !== "°")) return text;
+  return page === file ? written.value : `${written.value} ${page}`;
 }

@@ -20,9 +20,9 @@ import { saveRecord } from "./saveRecord.ts";
 
 /** The record as a form: every change is written into its file at once. */
 export function recordForm(bench: Bench): TemplateResult {
-  const { review } = bench.state().work;
-  const file = recordOf(review);
-  const name = recordName(review);
+  const { work } = bench.state();
+  const file = recordOf(work);
+  const name = recordName(work.review);
   return html`<details class="report-part record-form" id="record">
     <summary>The record, to write and to change</summary>
     <p class="hint">What was noted beside the log. Kept as ${name}; the command reads the same file when it lies beside the log. Comments in a file that was dropped stay where they are.</p>
@@ -56,7 +56,7 @@ function partOf(bench: Bench, file: FiringRecordFile, part: RecordPart): Templat
 }
 
 function take(bench: Bench, path: RecordPath, called: string): void {
-  const file = recordOf(bench.state().work.review);
+  const file = recordOf(bench.state().work);
   writeRecord(bench, `taking out ${called}`, withValue(file, path, undefined));
 }
 
@@ -76,7 +76,11 @@ function fieldFor(
     return choice({ id, field, value, pick: (next) => write(withValue(file, path, next)) });
   const check = (text: string): Result<FiringRecordFile> => {
     if (text.trim() === String(value ?? "")) return ok(file);
-    const next = withValue(file, path, typedValue(field, text));
+    const next = withValue(
+      file,
+      path,
+      typedValue(field, text, { page: bench.state().work.unit, file: file.unit }),
+    );
     const problems = wrongWithRecord(next);
     return problems.length > 0 ? failed(...problems) : ok(next);
   };

@@ -23,6 +23,12 @@ describe("parseTemperature", () => {
     ["-20 C", -20],
     ["−20 c", -20],
     ["68 fahrenheit", 20],
+    ["2,165 F", 1185],
+    ["373.15 K", 100],
+    ["1,186", 1186],
+    ["1,186.5 C", 1186.5],
+    ["20,5 C", 20.5],
+    ["0,125", 0.125],
     [573, 573],
   ])("reads %s as %f °C in a Celsius file", (text, tempC) => {
     expect(valued(parseTemperature(text, celsius))).toBeCloseTo(tempC, 9);
@@ -33,20 +39,26 @@ describe("parseTemperature", () => {
     expect(valued(parseTemperature("212", fahrenheit))).toBe(100);
   });
 
-  it.each(["", "hot", "1,186 C", "1186 K", "12 furlongs", "1186 C/h", "1e3", Number.NaN])(
-    "refuses %s",
-    (text) => {
-      expect(valued(parseTemperature(text, celsius))).toContain("(units/not-a-temperature)");
-    },
-  );
+  it.each([
+    "",
+    "hot",
+    "1,18,6 C",
+    "1.186,5",
+    "12,34,567",
+    "12 furlongs",
+    "1186 C/h",
+    "1e3",
+    Number.NaN,
+  ])("refuses %s", (text) => {
+    expect(valued(parseTemperature(text, celsius))).toContain("(units/not-a-temperature)");
+  });
 
-  it("says what to write instead of a thousands comma", () => {
-    expect(valued(parseTemperature("1,5 C", celsius))).toBe(
-      [
-        'a.yaml: here: "1,5 C" is not a temperature',
-        '  expected  "1186 C", "2167 F", or a bare number in the declared unit',
-        "  try       write the number with a point and no thousands mark: 1.5 C     (units/not-a-temperature)",
-      ].join("\n"),
+  it("takes a comma before three digits for thousands on a Fahrenheit page, never for a point", () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 1000, max: 9999 }), (tempF) => {
+        const written = `${Math.floor(tempF / 1000)},${String(tempF % 1000).padStart(3, "0")}`;
+        expect(valued(parseTemperature(written, fahrenheit))).toBeCloseTo((tempF - 32) / 1.8, 9);
+      }),
     );
   });
 });
@@ -71,6 +83,26 @@ describe("parseRate", () => {
 
   it.each(["60 C", "60 °", "fast", "", "60 F/day"])("refuses %s", (text) => {
     expect(valued(parseRate(text, celsius))).toContain("(units/not-a-rate)");
+  });
+});
+
+describe("a comma in a length", () => {
+  it.each([
+    ["2,5 mm", 2.5],
+    ["0,125 in", 3.175],
+    ["12,5", 12.5],
+  ])("stands for the point in %s", (text, mm) => {
+    expect(valued(parseLength(text, { where }))).toBeCloseTo(mm, 9);
+  });
+
+  it("is asked about where it may be either", () => {
+    expect(valued(parseLength("1,250 mm", { where }))).toBe(
+      [
+        'a.yaml: here: "1,250 mm" is not a length',
+        '  expected  "6 mm", "2.5 cm", "1/4 in", or a bare number of millimetres',
+        "  try       write 1250 or 1.250: a comma may mean either     (units/not-a-length)",
+      ].join("\n"),
+    );
   });
 });
 
