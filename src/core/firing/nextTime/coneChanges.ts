@@ -54,8 +54,8 @@ export function coneChanges(context: NextContext): readonly WantedChange[] {
 }
 
 /**
- * The firing came out, but its schedule does not: laid out for this kiln and this thermocouple it
- * misses the cone, so the next one would.
+ * The firing came out, but its schedule does not: laid out for this kiln and this
+ * thermocouple it misses the cone, so the next one would.
  */
 function missedByPlan(context: NextContext, cone: string): readonly WantedChange[] {
   const { plan } = context.facts;
@@ -77,7 +77,7 @@ function missedByPlan(context: NextContext, cone: string): readonly WantedChange
     {
       about: "cone",
       change: plainWords(cone, { isShort, isClose: false }),
-      because: `This firing came out; its schedule, laid out for this kiln and thermocouple, leads to ${heatwork.position.label}.`,
+      because: `Its schedule, laid out for this kiln and thermocouple, leads to ${heatwork.position.label}.`,
       evidence: [
         { name: "margin", value: Math.abs(state.marginK), kind: "difference" },
         { name: "planned", value: topOf(plan).toC, kind: "temperature" },

@@ -81,30 +81,38 @@ const CURES: Readonly<Record<CrackKind, Cure>> = {
   }),
 };
 
-/** What to do about the causes that stand, the likeliest first; what is said already is not said again. */
+/**
+ * What to do about the causes that stand, the likeliest first; what is said already is not said again.
+ * Causes that are only possible are told where something broke, and change no schedule.
+ */
 export function cures(
   context: NextContext,
   said: readonly WantedChange[],
 ): readonly WantedChange[] {
-  const standing = standingCauses(context.diagnosis).slice(0, MOST_CURES);
-  return standing.flatMap(({ kind, name }, index) => {
-    const remedy = CURES[kind](context, said);
-    if (remedy === null) return [];
+  const likely = likelyCauses(context.diagnosis);
+  const possible = hasBroken(context) ? context.diagnosis.filter(isPossible) : [];
+  return [...likely, ...possible].slice(0, MOST_CURES).flatMap((cause) => {
+    const isLikely = likely.includes(cause);
+    const remedy = CURES[cause.kind](context, said);
+    if (remedy === null || (!isLikely && remedy.ask)) return [];
     return [
       {
         evidence: [],
         ask: null,
         ...remedy,
-        because: `${index === 0 ? "The likeliest cause of what was heard or found" : "A cause that stands as well"}: ${name}.`,
-        standing: index === 0 ? ("firm" as const) : ("worth trying" as const),
+        because: `${isLikely ? "A likely" : "A possible"} cause of what was heard or found: ${cause.name}.`,
+        standing: isLikely ? ("firm" as const) : ("worth trying" as const),
       },
     ];
   });
 }
 
-/** The causes that the evidence speaks for. */
-function standingCauses(diagnosis: readonly DiagnosedCause[]): readonly DiagnosedCause[] {
+function likelyCauses(diagnosis: readonly DiagnosedCause[]): readonly DiagnosedCause[] {
   return diagnosis.filter(({ standing }) => standing === "speaks for");
+}
+
+function isPossible({ standing, evidence }: DiagnosedCause): boolean {
+  return standing === "open" && evidence.some(({ direction }) => direction === "for");
 }
 
 /** Whether something on the ware broke or flaked: not to be repeated as it was. */
@@ -124,7 +132,7 @@ function isCrackleWanted({ plan, record }: NextContext["facts"]): boolean {
 
 /** Which way the glaze pulled: crackle says that it shrinks more than the clay, shivering less. */
 function fitWords({ record }: NextContext["facts"], diagnosis: readonly DiagnosedCause[]): string {
-  const isSqueezed = standingCauses(diagnosis).some(({ kind }) => kind === "shivering");
+  const isSqueezed = likelyCauses(diagnosis).some(({ kind }) => kind === "shivering");
   if (isSqueezed) return ", or a glaze that shrinks more (less silica, more soda and potash)";
   const isPulled =
     (record?.trials ?? []).some(({ cracked }) => cracked === "crackle") ||
