@@ -112,12 +112,16 @@ export interface FiringRecord {
   readonly unit: TemperatureUnit;
   readonly schedule: string | null;
   readonly kiln: string | null;
+  /** What the plate of the kiln gives as its highest temperature [°C]. */
+  readonly kilnRatingC?: number | null;
   readonly thermocouple: {
     readonly type: ThermocoupleType | null;
     /** As written. */
     readonly class: string | null;
     /** Outer diameter of its metal sheath [mm]. */
     readonly sheathMm: number | null;
+    /** Diameter of its wire [mm]. */
+    readonly wireMm?: number | null;
   } | null;
   /** The cone aimed at, when the record says so; the schedule's goes before. */
   readonly cone: string | null;

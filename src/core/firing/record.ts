@@ -64,6 +64,8 @@ function inCanonicalUnits(
     unit: file.unit,
     schedule: file.schedule ?? null,
     kiln: file.kiln ?? null,
+    kilnRatingC:
+      file.kilnRating === undefined ? null : values.temperature(file.kilnRating, ["kilnRating"]),
     thermocouple: thermocoupleOf(file.thermocouple, values),
     cone: file.cone === undefined ? null : values.cone(file.cone, ["cone"]),
     series: file.cones ?? null,
@@ -98,6 +100,9 @@ function thermocoupleOf(
     type: given.type ?? null,
     class: given.class === undefined ? null : String(given.class),
     sheathMm: values.maybeLength(given.sheath, ["thermocouple", "sheath"]),
+    ...(given.wire !== undefined && {
+      wireMm: values.maybeLength(given.wire, ["thermocouple", "wire"]),
+    }),
   };
 }
 

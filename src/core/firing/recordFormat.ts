@@ -134,6 +134,9 @@ export const FiringRecordFile = z
     ),
     cone: z.string().optional().describe('the cone aimed at, in quotes: "05", "5"'),
     kiln: Words.optional().describe("which kiln, in your own words"),
+    kilnRating: Temperature.optional().describe(
+      "highest temperature that the kiln is rated for, as its plate gives it",
+    ),
     thermocouple: z
       .strictObject({
         type: z.enum(["K", "N", "S", "R", "B", "J", "T"]).optional(),
@@ -142,6 +145,7 @@ export const FiringRecordFile = z
           .optional()
           .describe("tolerance class, if known: standard, special, 1, 2 or 3"),
         sheath: WrittenLength.optional().describe("outer diameter of its metal sheath"),
+        wire: WrittenLength.optional().describe("diameter of its wire"),
       })
       .optional(),
     cones: z

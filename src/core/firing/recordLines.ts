@@ -35,6 +35,7 @@ function thermocoupleText({ thermocouple }: FiringRecord): string | null {
   return joined([
     thermocouple.type && `type ${thermocouple.type}`,
     thermocouple.class && `class ${thermocouple.class.replace(/^class /i, "")}`,
+    thermocouple.wireMm ? `wire ${length(thermocouple.wireMm)}` : null,
     thermocouple.sheathMm && `sheath ${length(thermocouple.sheathMm)}`,
   ]);
 }

@@ -1,7 +1,7 @@
 import type { Finding } from "../findings/Finding.ts";
 import type { FiringFacts } from "./FiringFacts.ts";
 import { behaviourFindings } from "./thermocoupleBehaviour.ts";
-import { limitFindings } from "./thermocoupleLimits.ts";
+import { limitFindings, ratedFindings } from "./thermocoupleLimits.ts";
 import { partingFindings } from "./thermocoupleParting.ts";
 import { signalFindings } from "./thermocoupleSignals.ts";
 import { wrongTypeFindings } from "./thermocoupleWrongType.ts";
@@ -11,6 +11,7 @@ export function thermocoupleFindings(facts: FiringFacts): readonly Finding[] {
   return [
     ...wrongTypeFindings(facts),
     ...limitFindings(facts),
+    ...ratedFindings(facts),
     ...behaviourFindings(facts),
     ...signalFindings(facts),
     ...partingFindings(facts),

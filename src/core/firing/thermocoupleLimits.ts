@@ -1,4 +1,5 @@
 import type { Finding } from "../findings/Finding.ts";
+import { ratingFindings } from "../schedule/checks/ratings.ts";
 import { basedOn } from "../sources/basedOn.ts";
 import type { SourceId } from "../sources/bibliography.ts";
 import { newWireLimit } from "../thermocouple/newWireLimits.ts";
@@ -7,6 +8,19 @@ import { zoneNamed } from "./FiringFacts.ts";
 import type { ZoneReview } from "./FiringReview.ts";
 import { hottestZone } from "./hottestZone.ts";
 import { type KnownWire, knownWire } from "./thermocoupleWire.ts";
+
+/** A top above what the record, the plan or an option say that kiln and thermocouple are made for. */
+export function ratedFindings(facts: FiringFacts): readonly Finding[] {
+  const { record, reading, plan } = facts;
+  const zone = hottestZone(facts.zones);
+  return ratingFindings({
+    peakC: zone.peakC,
+    type: record?.thermocouple?.type ?? reading.thermocouple ?? plan?.thermocouple?.type ?? null,
+    wireMm: record?.thermocouple?.wireMm ?? plan?.thermocouple?.wireMm ?? null,
+    kilnRatingC: record?.kilnRatingC ?? plan?.kilnRatingC ?? null,
+    tense: "past",
+  }).map((each) => ({ ...each, zone: zoneNamed(facts, zone) }));
+}
 
 /** How far new wire may be off at the peak, or that no standard says so; empty without a type. */
 export function limitFindings(facts: FiringFacts): readonly Finding[] {

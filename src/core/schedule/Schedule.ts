@@ -1,5 +1,6 @@
 import type { ConeSeries } from "../cones/cone.ts";
 import type { Curve } from "../curve/Curve.ts";
+import type { ThermocoupleType } from "../thermocouple/ThermocoupleType.ts";
 import type { TemperatureUnit } from "../units/temperature.ts";
 import type { Body, WareGeometry } from "../ware/Ware.ts";
 
@@ -41,6 +42,10 @@ export interface Schedule {
     /** The glaze is meant to crackle. */
     readonly crackle: boolean;
   };
+  /** What the plate of the kiln gives as its highest temperature, when the file says [°C]. */
+  readonly kilnRatingC?: number;
+  /** The kiln's thermocouple, when the file says; diameter of its wire [mm]. */
+  readonly thermocouple?: { readonly type: ThermocoupleType; readonly wireMm: number | null };
   readonly notes: string | null;
   /** Which published ranges it was made from, when the file says. */
   readonly basis?: string | null;

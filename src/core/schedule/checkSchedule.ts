@@ -11,6 +11,7 @@ import { checkCooling } from "./checks/cooling.ts";
 import { checkLastHundred, checkQuartzHeating } from "./checks/heating.ts";
 import type { Judged } from "./checks/Judged.ts";
 import { checkPeakHold } from "./checks/peak.ts";
+import { checkRatings } from "./checks/ratings.ts";
 import { checkReach } from "./checks/reach.ts";
 import { checkCrackle, checkUnloading, UNLOAD_C } from "./checks/unloading.ts";
 import { checkWater } from "./checks/water.ts";
@@ -30,6 +31,7 @@ const CHECKS: readonly ((judged: Judged) => readonly Finding[])[] = [
   checkAfterwards,
   checkCooling,
   checkReach,
+  checkRatings,
   checkUnloading,
   checkCrackle,
 ];

@@ -36,13 +36,17 @@ function meaningOf(file: ScheduleFile, at: (path: DocumentPath) => string): Resu
     file.cone === undefined ? ok(null) : parseCone(file.cone, { series, where: at(["cone"]) });
   const start =
     file.start === undefined ? ok(ROOM_C) : targetOf(file.start, { unit, where: at(["start"]) });
+  const rating =
+    file.kilnRating === undefined
+      ? ok(null)
+      : targetOf(file.kilnRating, { unit, where: at(["kilnRating"]) });
   const segments = parseSegments(file.segments, {
     unit,
     startC: start.ok ? start.value : null,
     placeOf: at,
   });
   const ware = wareOfFile(file.ware ?? {}, at);
-  if (cone.ok && start.ok && segments.ok && ware.ok)
+  if (cone.ok && start.ok && rating.ok && segments.ok && ware.ok)
     return ok({
       title: file.title,
       unit,
@@ -51,11 +55,19 @@ function meaningOf(file: ScheduleFile, at: (path: DocumentPath) => string): Resu
       startC: start.value,
       segments: segments.value,
       ware: ware.value,
+      ...(rating.value !== null && { kilnRatingC: rating.value }),
+      ...(file.thermocouple && {
+        thermocouple: {
+          type: file.thermocouple.type,
+          wireMm: file.thermocouple.wire ?? null,
+        },
+      }),
       notes: file.notes ?? null,
       basis: file.basis ?? null,
     });
   const problems: Problem[] = [];
-  for (const part of [cone, start, ware, segments]) if (!part.ok) problems.push(...part.problems);
+  for (const part of [cone, start, rating, ware, segments])
+    if (!part.ok) problems.push(...part.problems);
   return failed(...problems);
 }
 

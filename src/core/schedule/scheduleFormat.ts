@@ -66,6 +66,21 @@ export const ScheduleFile = z
       })
       .optional()
       .describe("What is fired."),
+    kilnRating: Quantity.optional().describe(
+      "Highest temperature that the kiln is rated for, as its plate gives it.",
+    ),
+    thermocouple: z
+      .strictObject({
+        type: z.enum(["K", "N", "S", "R", "B", "J", "T"]),
+        wire: z
+          .number()
+          .positive()
+          .max(10)
+          .optional()
+          .describe("Diameter of its wire in millimetres."),
+      })
+      .optional()
+      .describe("The kiln's thermocouple."),
     segments: z.array(SegmentFile).min(1).max(MOST_SEGMENTS).describe("The firing, in order."),
     notes: z.string().max(4000).optional().describe("Anything else to know."),
     basis: z.string().max(4000).optional().describe("Which published ranges it was made from."),

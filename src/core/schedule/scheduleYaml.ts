@@ -57,6 +57,15 @@ function fileOf(schedule: Schedule): Record<string, unknown> {
     ...(schedule.series !== "self-supporting" && { series: schedule.series }),
     ...(schedule.startC !== ROOM_C && { start: temperature(schedule.startC, unit) }),
     ...(Object.keys(wareFile).length > 0 && { ware: wareFile }),
+    ...(schedule.kilnRatingC !== undefined && {
+      kilnRating: temperature(schedule.kilnRatingC, unit),
+    }),
+    ...(schedule.thermocouple && {
+      thermocouple: {
+        type: schedule.thermocouple.type,
+        ...(schedule.thermocouple.wireMm !== null && { wire: schedule.thermocouple.wireMm }),
+      },
+    }),
     segments: schedule.segments.map((segment) => segmentFile(segment, unit)),
     ...(schedule.notes !== null && { notes: schedule.notes }),
     ...(typeof schedule.basis === "string" && { basis: schedule.basis }),

@@ -18,6 +18,13 @@ export const THERMOCOUPLES_SOURCES = {
     locator: "tolerances on initial values, standard and special, in a summary of the document",
     seen: "at second hand",
   },
+  "astm-e230-service": {
+    title: "ASTM E230: suggested upper temperature limits of protected thermocouples, by gauge",
+    publisher: "ASTM International",
+    year: 2012,
+    locator: "table of limits in closed-end protecting tubes, as several summaries give it",
+    seen: "at second hand",
+  },
   "iec-60584-tolerances": {
     title: "IEC 60584-1: thermocouples, EMF specifications and tolerances",
     publisher: "International Electrotechnical Commission",

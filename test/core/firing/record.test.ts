@@ -87,7 +87,7 @@ describe("a firing record", () => {
     expect(problemsOf("formatVersion: 1\ntitle: x\nwitnesCones: []\n")).toEqual([
       [
         'a.yaml: witnesCones, line 3: "witnesCones" is not a key of a firing record here',
-        "  expected  one of formatVersion, title, unit, schedule, cone, kiln, thermocouple, cones, witnessCones, ware, trials, log, unloaded, heard, found, notes, invented",
+        "  expected  one of formatVersion, title, unit, schedule, cone, kiln, kilnRating, thermocouple, cones, witnessCones, ware, trials, log, unloaded, heard, found, notes, invented",
         "  try       write witnessCones instead, if you mean it     (record/unknown-key)",
       ].join("\n"),
     ]);

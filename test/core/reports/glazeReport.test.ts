@@ -123,7 +123,7 @@ describe("cautions of a glaze", () => {
       "crackle and food",
       "lead",
       "cadmium",
-      "arsenic, antimony, beryllium",
+      "arsenic, antimony, beryllium, selenium, mercury, thallium",
       "barium",
       "manganese",
       "lithium",
