@@ -31,6 +31,10 @@ export interface WareGeometry {
   readonly baseMm: number;
   /** Half the widest dimension [mm]. */
   readonly footprintRadiusMm: number;
+  /** Outer radius of what stands on the shelf [mm]; as wide as the piece where it is not known. */
+  readonly footRadiusMm?: number | undefined;
+  /** From shelf to rim [mm]; guessed from the width where it is not known. */
+  readonly heightMm?: number | undefined;
   readonly shelfMm: number;
   /** Air under the foot [mm]. */
   readonly footGapMm: number;

@@ -1,7 +1,7 @@
 import type { Property } from "./Ware.ts";
 
 /** Sigmas between the middle of a normal spread and its 90 % point. */
-const SIGMAS_TO_90 = 1.2815515655446004;
+export const SIGMAS_TO_90 = 1.2815515655446004;
 
 /**
  * A value so many sigmas from the middle, by the property's 10 and 90 % points; each side has its

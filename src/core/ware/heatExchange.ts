@@ -1,4 +1,5 @@
 import { ZERO_CELSIUS_K } from "../units/temperature.ts";
+import { SHELF_SPACING_MM } from "./shelfStack.ts";
 
 /** Stefan–Boltzmann constant [W/m²K⁴]. */
 export const STEFAN = 5.670374e-8;
@@ -9,11 +10,11 @@ export const EMISSIVITY = 0.85;
 /** Heat carried by the air in a closed kiln [W/m²K]; our own estimate. */
 export const CONVECTION_W_PER_M2K = 5;
 
-/** How much the inside of a pot takes part: in a closed kiln it mostly sees itself; our own estimate. */
-export const INSIDE_SHARE = 0.5;
-
-/** How much the underside of a shelf takes part: it sees the layer below it; our own estimate. */
-export const UNDERSIDE_SHARE = 0.7;
+/**
+ * Share of the kiln that is seen across a layer, by the underside of a shelf and by what looks up
+ * at it: the rest is the neighbouring layer, as hot as itself; our own estimate.
+ */
+export const LAYER_SHARE = 0.7;
 
 /** Two grey faces looking at each other across the foot gap. */
 export const GAP_EMISSIVITY = 1 / (2 / EMISSIVITY - 1);
@@ -26,8 +27,7 @@ const AIR_CONDUCTIVITY_PER_K = 5.78e-5;
 export const SHELF_DENSITY = 2000;
 export const SHELF_HEAT_CAPACITY = 1050;
 
-/** Gap between stacked shelves [m] and heat that the load holds [J/m³K]; our own estimates. */
-const SHELF_SPACING_M = 0.1;
+/** Heat that the load holds at 573 °C, shelves and all [J/m³K]; our own estimate. */
 const LOAD_HEAT_J_PER_M3K = 0.39e6;
 
 /** Heat capacity of fired clay at 226 °C over that at 573 °C; from memory. */
@@ -52,13 +52,14 @@ export function airConductivity(tempC: number): number {
 }
 
 /**
- * Time by which the middle of a stacked load lags its edge under a steady ramp [s].
- * The shelves act as a porous body that passes heat on by radiation from layer to layer, so the
- * lag grows with the square of the radius and falls with the cube of kelvin.
+ * Time by which the middle of a piece lags its edge under a steady ramp, because the load around it
+ * does [s].
+ *
+ * @param share Of the piece in its stack of shelves.
  */
-export function loadLagSeconds(radiusM: number, tempC: number): number {
-  const diffusivity = (radiationWPerM2K(tempC) * SHELF_SPACING_M) / LOAD_HEAT_J_PER_M3K;
-  return (radiusM * radiusM) / (4 * diffusivity);
+export function loadLagSeconds(share: number, tempC: number): number {
+  const layer = (LOAD_HEAT_J_PER_M3K * SHELF_SPACING_MM) / 1000;
+  return (share * layer * capacityFactor(tempC)) / (2 * 4 * STEFAN * thirdPowerK(tempC));
 }
 
 /** Fourth power of a temperature on the kelvin scale [K⁴], multiplied out: powers are slow. */

@@ -1,16 +1,21 @@
 import type { Band } from "../curve/Band.ts";
-import { fourthPowerK, INSIDE_SHARE } from "./heatExchange.ts";
+import { strainIn } from "./bodyExpansion.ts";
+import { fourthPowerK } from "./heatExchange.ts";
 import { CRISTOBALITE_BAND, QUARTZ_BAND } from "./inversionBands.ts";
+import { isFlat } from "./pieceShape.ts";
+import { stressRatio } from "./pieceStress.ts";
 import type { StrainNumbers } from "./strainNumbers.ts";
 import type { StrainSteps } from "./strainSteps.ts";
 import {
   advanceWare,
   BASE,
-  baseWithLoadC,
+  DEEP,
+  KILN,
+  LOAD,
+  meanC,
   SHELF,
   STATE_SIZE,
-  type Surroundings,
-  strainRatio,
+  shutKiln,
   WALL,
 } from "./wareState.ts";
 
@@ -28,6 +33,13 @@ export const WATCHED: readonly {
 /** Watched passages from here on are cooling. */
 const FIRST_COOLING = 2;
 
+/** Moments of a passage whose stress is worked out, and how near the greatest mismatch they lie. */
+const MOMENTS = 5;
+const NEAR_WORST = 0.8;
+
+/** Between moments of a trace whose stress is worked out, the kiln moves by this at most [K]. */
+const TRACE_STEP_K = 5;
+
 /** What is written down at every step, where it is wanted. */
 interface StrainTrace {
   readonly ratio: Float64Array;
@@ -36,84 +48,150 @@ interface StrainTrace {
   readonly shelfC: Float64Array;
 }
 
-/** A runner that takes one body and shape after another through the same steps. */
+/** A runner that takes one piece after another through the same steps. */
 export interface StrainRunner {
   /** Worst ratio of each watched passage in the last run; −1 where the kiln was not in it. */
   readonly worst: Float64Array;
   /** Step at which it was worst. */
   readonly worstAt: Int32Array;
   readonly run: (numbers: StrainNumbers, trace: StrainTrace | null) => void;
+  /** States of the last run about the worst of a watched passage; none where the kiln was not in it. */
+  readonly moments: (watched: number) => readonly Float64Array[];
 }
 
 /**
- * Prepares to take ware through a Curve; runs allocate nothing.
- * Ware begins at rest, as hot as the kiln, at the start and after every gap.
+ * Prepares to take ware through a Curve.
+ * Ware begins at rest, as hot as the kiln, at the start and after every gap. The temperatures are
+ * followed at every step; the stress is worked out where base and wall differ the most in free strain.
  *
  * @param peakSeconds What lies before it counts as heating, what lies after it as cooling.
  */
 export function strainRunner(steps: StrainSteps, peakSeconds: number): StrainRunner {
-  const state = new Float64Array(STATE_SIZE);
-  const around: Surroundings = { airC: 0, radiantK4: 0, insideShare: INSIDE_SHARE };
-  const by = { around, seconds: 0 };
+  const count = steps.timesSeconds.length;
+  const states = new Float64Array(count * STATE_SIZE);
+  const mismatches = new Float64Array(count);
   const worst = new Float64Array(WATCHED.length);
   const worstAt = new Int32Array(WATCHED.length);
-  const count = steps.timesSeconds.length;
-  const lows = Float64Array.from(WATCHED, ({ band }) => band.lowC);
-  const highs = Float64Array.from(WATCHED, ({ band }) => band.highC);
+  const chosen: number[][] = WATCHED.map(() => []);
+  const state = (step: number) => states.subarray(step * STATE_SIZE, (step + 1) * STATE_SIZE);
 
-  /** Whether this step belongs to a watched passage. */
-  const within = (i: number, kilnC: number, baseC: number): boolean => {
-    const wallC = state[WALL] as number;
-    return i < FIRST_COOLING
-      ? kilnC >= (lows[i] as number) && Math.min(kilnC, wallC, baseC) <= (highs[i] as number)
-      : kilnC <= (highs[i] as number) && Math.max(kilnC, wallC, baseC) >= (lows[i] as number);
-  };
-
-  /** Ratio of this step, kept where it is the worst yet; worked out only where it is asked for. */
-  const judge = (
-    step: number,
-    kilnC: number,
-    numbers: StrainNumbers,
-    trace: StrainTrace | null,
-  ) => {
-    const baseC = baseWithLoadC(state);
-    const from = (steps.timesSeconds[step] as number) < peakSeconds ? 0 : FIRST_COOLING;
-    const first = within(from, kilnC, baseC);
-    const second = within(from + 1, kilnC, baseC);
-    if (!(first || second || trace !== null)) return;
-    const ratio = strainRatio(state, numbers, baseC);
-    if (first) keep(from, step, ratio);
-    if (second) keep(from + 1, step, ratio);
-    if (trace !== null) write(trace, step, ratio);
-  };
-
-  const keep = (i: number, step: number, ratio: number) => {
-    if (ratio <= (worst[i] as number)) return;
-    worst[i] = ratio;
-    worstAt[i] = step;
-  };
-
-  const write = (trace: StrainTrace, step: number, ratio: number) => {
-    trace.ratio[step] = ratio;
-    trace.wallC[step] = state[WALL] as number;
-    trace.baseC[step] = state[BASE] as number;
-    trace.shelfC[step] = state[SHELF] as number;
-  };
-
-  const run = (numbers: StrainNumbers, trace: StrainTrace | null) => {
-    worst.fill(-1);
+  const follow = (numbers: StrainNumbers) => {
+    const now = new Float64Array(STATE_SIZE);
+    const around = shutKiln();
+    const by = { around, seconds: 0 };
     for (let step = 0; step < count; step++) {
-      const kilnC = steps.tempsC[step] as number;
-      if (steps.begins[step] === 1) state.fill(kilnC);
+      const kilnC = steps.tempsC[step]!;
+      if (steps.begins[step] === 1) atRest(now, kilnC);
       else {
         around.airC = kilnC;
         around.radiantK4 = fourthPowerK(kilnC);
-        by.seconds =
-          (steps.timesSeconds[step] as number) - (steps.timesSeconds[step - 1] as number);
-        advanceWare(state, numbers, by);
+        by.seconds = steps.timesSeconds[step]! - steps.timesSeconds[step - 1]!;
+        advanceWare(now, numbers, by);
       }
-      judge(step, kilnC, numbers, trace);
+      states.set(now, step * STATE_SIZE);
+      mismatches[step] = mismatch(now, numbers);
     }
   };
-  return { worst, worstAt, run };
+
+  const run = (numbers: StrainNumbers, trace: StrainTrace | null) => {
+    follow(numbers);
+    for (const [i, { band }] of WATCHED.entries()) {
+      const steps2 = within(i, band);
+      chosen[i] = spacedMoments(steps2, mismatches);
+      worst[i] = -1;
+      for (const step of chosen[i]!) {
+        const ratio = stressRatio(state(step), numbers);
+        if (ratio <= worst[i]!) continue;
+        worst[i] = ratio;
+        worstAt[i] = step;
+      }
+    }
+    if (trace !== null) write(trace, numbers);
+  };
+
+  /** Steps that belong to a watched passage. */
+  const within = (i: number, band: Band): readonly number[] => {
+    const heating = i < FIRST_COOLING;
+    const found: number[] = [];
+    for (let step = 0; step < count; step++) {
+      if (steps.timesSeconds[step]! < peakSeconds !== heating) continue;
+      const at = state(step);
+      const wallC = at[WALL]!;
+      const baseC = at[BASE]! + at[LOAD]!;
+      const kilnC = at[KILN]!;
+      const inside = heating
+        ? kilnC >= band.lowC && Math.min(kilnC, wallC, baseC) <= band.highC
+        : kilnC <= band.highC && Math.max(kilnC, wallC, baseC) >= band.lowC;
+      if (inside) found.push(step);
+    }
+    return found;
+  };
+
+  /** Temperatures of every step, and the stress: worked out at some, in proportion between them. */
+  const write = (trace: StrainTrace, numbers: StrainNumbers) => {
+    for (let step = 0; step < count; step++) {
+      const at = state(step);
+      trace.wallC[step] = meanC(at, WALL);
+      trace.baseC[step] = meanC(at, BASE);
+      trace.shelfC[step] = at[SHELF]!;
+    }
+    const worked = new Set(worstAt.filter((_, i) => worst[i]! >= 0));
+    let [from, fromFactor] = [0, 0];
+    for (let step = 0; step < count; step++) {
+      const begins = steps.begins[step] === 1;
+      const far = Math.abs(steps.tempsC[step]! - steps.tempsC[from]!) >= TRACE_STEP_K;
+      const last = step === count - 1 || steps.begins[step + 1] === 1;
+      if (!(begins || far || last || worked.has(step))) continue;
+      const ratio = begins ? 0 : stressRatio(state(step), numbers);
+      const factor = mismatches[step]! > 0 ? ratio / mismatches[step]! : fromFactor;
+      if (!begins)
+        for (let k = from + 1; k < step; k++) {
+          const share = (k - from) / (step - from);
+          trace.ratio[k] = (fromFactor + (factor - fromFactor) * share) * mismatches[k]!;
+        }
+      trace.ratio[step] = ratio;
+      from = step;
+      fromFactor = factor;
+    }
+  };
+
+  return {
+    worst,
+    worstAt,
+    run,
+    moments: (watched) => chosen[watched]!.map(state),
+  };
+}
+
+/** Puts a piece at rest at one temperature. */
+export function atRest(state: Float64Array, tempC: number): void {
+  state.fill(tempC);
+  state[LOAD] = 0;
+}
+
+/** By how much the free strains of a piece differ: of base and wall, and through either. */
+export function mismatch(state: Float64Array, numbers: StrainNumbers): number {
+  const { strain, shape } = numbers;
+  const baseC = meanC(state, BASE);
+  const wallC = isFlat(shape) ? state[KILN]! : meanC(state, WALL);
+  const of = (tempC: number) => strainIn(strain, tempC);
+  const across = of(baseC + state[LOAD]!) - of(wallC);
+  const base = of(state[BASE]!) - of(state[BASE + DEEP - 1]!);
+  const deep = of(state[BASE + 2]!) - of(state[BASE]!);
+  const wall = of(state[WALL + 2]!) - of(state[WALL]!);
+  return Math.abs(across) + (Math.abs(base) + Math.abs(deep) + Math.abs(wall)) / 2;
+}
+
+/** Some of the steps at which the mismatch is near its greatest, evenly spaced, that one among them. */
+export function spacedMoments(steps: readonly number[], mismatches: Float64Array): number[] {
+  let greatest = -1;
+  for (const step of steps)
+    if (greatest < 0 || mismatches[step]! > mismatches[greatest]!) greatest = step;
+  if (greatest < 0) return [];
+  const near = steps.filter((step) => mismatches[step]! >= NEAR_WORST * mismatches[greatest]!);
+  const picked = Array.from(
+    { length: MOMENTS - 1 },
+    (_, i) => near[Math.round(((near.length - 1) * i) / (MOMENTS - 2))]!,
+  );
+  return [...new Set([...picked, greatest])].toSorted((a, b) => a - b);
 }

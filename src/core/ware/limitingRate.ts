@@ -1,22 +1,29 @@
 import type { Band } from "../curve/Band.ts";
-import { steadyLags } from "./steadyLags.ts";
-import { bandRatio, inversionC, ratioAt } from "./steadyRatio.ts";
+import { fourthPowerK } from "./heatExchange.ts";
+import { atRest, mismatch, spacedMoments } from "./integrateStrain.ts";
+import { stressRatio } from "./pieceStress.ts";
 import { type StrainNumbers, wareNumbers } from "./strainNumbers.ts";
 import type { Ware } from "./Ware.ts";
+import { advanceWare, BASE, KILN, LOAD, meanC, STATE_SIZE, shutKiln, WALL } from "./wareState.ts";
 
 /** No faster rate is ever named [°C/h]. */
 const FASTEST_C_PER_HOUR = 3000;
 
 /** Slowest rate that is told from standing still [°C/h]. */
-const SLOWEST_C_PER_HOUR = 0.01;
+const SLOWEST_C_PER_HOUR = 0.1;
 
-/** Halvings of the search, to a thousandth of the rate and better. */
-const HALVINGS = 24;
+/** The search ends when the ratio is this near to the one asked, as a share of it. */
+const NEAR = 0.002;
+const MOST_TRIES = 24;
+
+/** Ware falls from so far above what is looked at, in steps of this much of the kiln [K]. */
+const FROM_ABOVE_K = 250;
+const STEP_K = 4;
 
 /**
  * Steady cooling rate at which stress over strength reaches `ratio` inside a band [°C/h, positive].
- * By the steady formula, so on the safe side where lags are long; good to a factor of two either
- * way. At most 3000.
+ * The kiln falls at this rate from 250 K above the band until the last of the ware has left it, so
+ * that a cooling at this rate has the ratio that `wareStrain` works out, within 3 %. At most 3000.
  *
  * @throws RangeError when the ratio is not above 0.
  */
@@ -24,16 +31,8 @@ export function limitingRate(
   ware: Ware,
   at: { readonly band: Band; readonly ratio: number },
 ): number {
-  return limitingRateOf(wareNumbers(ware), at);
-}
-
-/** The same for a piece that is already worked out. */
-export function limitingRateOf(
-  numbers: StrainNumbers,
-  at: { readonly band: Band; readonly ratio: number },
-): number {
-  const lags = steadyLags(numbers, inversionC(at.band));
-  return rateReaching(at.ratio, (rate) => bandRatio({ numbers, lags }, at.band, rate));
+  const numbers = wareNumbers(ware);
+  return rateReaching(at.ratio, (rate) => worstFalling(numbers, at.band, rate));
 }
 
 /**
@@ -49,19 +48,73 @@ export function limitingRateAt(
   at: { readonly tempC: number; readonly ratio: number },
 ): number {
   const numbers = wareNumbers(ware);
-  const lags = steadyLags(numbers, at.tempC);
-  return rateReaching(at.ratio, (rate) => ratioAt({ numbers, lags }, at.tempC, rate));
+  return rateReaching(at.ratio, (rate) => {
+    const state = new Float64Array(STATE_SIZE);
+    for (const _ of falling(state, numbers, at.tempC + FROM_ABOVE_K, rate))
+      if (meanC(state, WALL) <= at.tempC) break;
+    return stressRatio(state, numbers);
+  });
 }
 
-/** The rate at which a rising ratio reaches its mark, by halving on a logarithmic scale. */
+/** Worst stress over strength inside a band while the kiln falls at one rate [°C/h, positive]. */
+export function worstFalling(numbers: StrainNumbers, band: Band, rateCPerHour: number): number {
+  const state = new Float64Array(STATE_SIZE);
+  const states: Float64Array[] = [];
+  for (const _ of falling(state, numbers, band.highC + FROM_ABOVE_K, rateCPerHour)) {
+    if (state[KILN]! > band.highC) continue;
+    if (Math.max(state[KILN]!, state[WALL]!, state[BASE]! + state[LOAD]!) < band.lowC) break;
+    states.push(state.slice());
+  }
+  const mismatches = Float64Array.from(states, (each) => mismatch(each, numbers));
+  const moments = spacedMoments([...states.keys()], mismatches);
+  return Math.max(0, ...moments.map((step) => stressRatio(states[step]!, numbers)));
+}
+
+/** Lets a kiln fall at one rate, step by step, down to the room; the state is moved on. */
+function* falling(
+  state: Float64Array,
+  numbers: StrainNumbers,
+  fromC: number,
+  rateCPerHour: number,
+): Generator<number> {
+  atRest(state, fromC);
+  const around = shutKiln();
+  const by = { around, seconds: (STEP_K * 3600) / rateCPerHour };
+  for (let kilnC = fromC - STEP_K; kilnC > COLD_C; kilnC -= STEP_K) {
+    around.airC = kilnC;
+    around.radiantK4 = fourthPowerK(kilnC);
+    advanceWare(state, numbers, by);
+    yield kilnC;
+  }
+  // The kiln is cold; the ware follows.
+  by.seconds = 120;
+  for (let minutes = 0; minutes < 24 * 60; minutes += 2) {
+    advanceWare(state, numbers, by);
+    yield COLD_C;
+  }
+}
+
+/** The kiln falls to the room [°C]. */
+const COLD_C = 20;
+
+/** The rate at which a rising ratio reaches its mark, by false position on logarithmic scales. */
 function rateReaching(mark: number, ratioOf: (rateCPerHour: number) => number): number {
   if (!(mark > 0)) throw new RangeError(`limitingRate: ratio ${mark}`);
-  if (ratioOf(FASTEST_C_PER_HOUR) <= mark) return FASTEST_C_PER_HOUR;
-  let [low, high] = [SLOWEST_C_PER_HOUR, FASTEST_C_PER_HOUR];
-  for (let i = 0; i < HALVINGS; i++) {
-    const middle = Math.sqrt(low * high);
-    if (ratioOf(middle) > mark) high = middle;
-    else low = middle;
+  let high = { rate: FASTEST_C_PER_HOUR, ratio: ratioOf(FASTEST_C_PER_HOUR) };
+  if (high.ratio <= mark) return FASTEST_C_PER_HOUR;
+  let low = { rate: SLOWEST_C_PER_HOUR, ratio: ratioOf(SLOWEST_C_PER_HOUR) };
+  if (low.ratio >= mark) return SLOWEST_C_PER_HOUR;
+  let rate = 0;
+  for (let i = 0; i < MOST_TRIES; i++) {
+    const whole = Math.log(high.rate / low.rate);
+    const guess = Math.log(mark / low.ratio) / Math.log(high.ratio / low.ratio);
+    // Never quite at an end, and in the middle every third time, so that it cannot stick.
+    const share = i % 3 === 2 ? 0.5 : Math.min(0.95, Math.max(0.05, guess));
+    rate = low.rate * Math.exp(whole * share);
+    const ratio = ratioOf(rate);
+    if (Math.abs(ratio / mark - 1) < NEAR) return rate;
+    if (ratio > mark) high = { rate, ratio };
+    else low = { rate, ratio };
   }
-  return low;
+  return rate;
 }

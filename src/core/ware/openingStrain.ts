@@ -1,7 +1,6 @@
-import { type OpeningWay, ratioFrom, worstOpening } from "./openingRatio.ts";
-import { spreadOf } from "./spreadOf.ts";
+import { type OpeningWay, worstOpening } from "./openingRatio.ts";
 import { wareNumbers } from "./strainNumbers.ts";
-import { type Draws, forEachDraw } from "./strainSpread.ts";
+import { type Draws, ratioSpread, type SpreadShares } from "./strainSpread.ts";
 import type { Ware } from "./Ware.ts";
 
 /** What opening the kiln at a temperature does to a piece. */
@@ -11,17 +10,21 @@ export interface OpeningStrain {
   readonly tempC: number;
   /** Worst computed stress over strength; good to a factor of two either way. */
   readonly ratio: number;
-  /** The 10 and 90 % points of what the body may be. */
+  /** The 10 and 90 % points of what body, strength, shape and kiln may be. */
   readonly low: number;
   readonly high: number;
+  /** What that range comes from. */
+  readonly shares: SpreadShares;
 }
 
 const WAYS: readonly OpeningWay[] = ["lid opened", "lifted out"];
 
+const NOTHING: SpreadShares = { body: 0, strength: 0, shape: 0, kiln: 0 };
+
 /**
  * What a piece suffers when the lid is opened, and when it is lifted out, at each temperature.
- * In the order of the temperatures, the lid first. The spread draws the body as `strainSpread`
- * does, from the temperature at which the middle of it is worst.
+ * In the order of the temperatures, the lid first. The spread is that of `ratioSpread`, from the
+ * temperature at which the middle of it is worst.
  *
  * @throws RangeError when fewer than 10 runs are asked for.
  */
@@ -38,11 +41,8 @@ function openingStrain(
   { tempC, way }: { readonly tempC: number; readonly way: OpeningWay },
   draws: Draws,
 ): OpeningStrain {
-  const { ratio, fromC } = worstOpening(wareNumbers(ware), tempC, way);
-  const ratios = new Float64Array(draws.runs);
-  forEachDraw(ware, draws, (numbers, run) => {
-    ratios[run] = ratioFrom(numbers, fromC, way);
-  });
-  const { low, high } = spreadOf(ratios);
-  return { way, tempC, ratio, low: Math.min(low, ratio), high: Math.max(high, ratio) };
+  const { ratio, moments } = worstOpening(wareNumbers(ware), tempC, way);
+  if (moments.length === 0) return { way, tempC, ratio, low: 0, high: 0, shares: NOTHING };
+  const { low, high, shares } = ratioSpread(ware, moments, draws);
+  return { way, tempC, ratio, low: Math.min(low, ratio), high: Math.max(high, ratio), shares };
 }

@@ -4,7 +4,7 @@ import type { Curve } from "../curve/Curve.ts";
 import { WATCHED } from "./integrateStrain.ts";
 import { type OpeningStrain, openingStrains } from "./openingStrain.ts";
 import { passageSpan } from "./passageSpan.ts";
-import { strainSpread } from "./strainSpread.ts";
+import { type SpreadShares, strainSpread } from "./strainSpread.ts";
 import type { Ware, WareStrain } from "./Ware.ts";
 import { wareStrain } from "./wareStrain.ts";
 
@@ -18,10 +18,12 @@ export interface StrainedPiece {
 
 /** The worst of a computed passage; uncertain by a factor of two either way. */
 export interface ComputedPassage {
-  /** Stress over strength at its worst, with the 10 and 90 % points of what the body may be. */
+  /** Stress over strength at its worst, with the 10 and 90 % points of what body, strength, shape and kiln may be. */
   readonly ratio: number;
   readonly low: number;
   readonly high: number;
+  /** What that range comes from. */
+  readonly shares: SpreadShares;
   readonly atSeconds: number;
   /** Of the kiln, at that moment [°C]. */
   readonly tempC: number;
@@ -109,6 +111,7 @@ function passages(
           ratio: worst.ratio,
           low: Math.min(spread.low, worst.ratio),
           high: Math.max(spread.high, worst.ratio),
+          shares: spread.shares,
           atSeconds: worst.atSeconds,
           tempC: worst.tempC,
           ...passageSpan(curve, strain, worst),

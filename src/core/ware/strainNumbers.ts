@@ -1,120 +1,82 @@
 import { fillStrainTable, newStrainTable } from "./bodyExpansion.ts";
 import { SHELF_DENSITY, SHELF_HEAT_CAPACITY } from "./heatExchange.ts";
-import type { Body, Ware, WareGeometry } from "./Ware.ts";
+import { isFlat, type PieceShape, pieceShape } from "./pieceShape.ts";
+import { type PieceStress, pieceStress } from "./pieceStress.ts";
+import { stackShare } from "./shelfStack.ts";
+import type { Ware } from "./Ware.ts";
 
-/**
- * Stress at the junction of wall and base over Young's modulus times strain.
- * A thin shell on a disc gives 0.90 to 0.95 and up to 1.4 on a very thick base; the temperature
- * step is blurred over the foot, hence 0.8, between 0.4 and 1.6.
- */
-export const JUNCTION = { value: 0.8, low: 0.4, high: 1.6 } as const;
-
-/**
- * Tensile strength over modulus of rupture: 1/[2(m + 1)²]^(1/m) by Weibull's theory with m = 10.
- * From memory; 0.5 to 0.68.
- */
-const TENSILE_OVER_RUPTURE = 0.58;
-
-/** Poisson's ratio of fired bodies; 0.17 to 0.24, from memory. */
-const POISSON = 0.2;
-
-/** The properties of a body as plain numbers, one draw of them. */
-export interface BodyNumbers {
-  densityKgPerM3: number;
-  heatCapacityJPerKgK: number;
-  conductivityWPerMK: number;
-  youngGPa: number;
-  ruptureMPa: number;
-  quartzFraction: number;
-  cristobaliteFraction: number;
-  matrixExpansionPerK: number;
-}
-
-/** A piece as the integration sees it; filled again for every draw. */
+/** A piece as the integration sees it. */
 export interface StrainNumbers {
-  /** Heat held at 573 °C [J/m²K]. */
-  wallHeat: number;
-  baseHeat: number;
-  shelfHeat: number;
-  footGapM: number;
-  footprintRadiusM: number;
-  /** Lag of the middle of the wall, and of the face of the base on the shelf, at 573 °C [s]. */
-  wallCoreSeconds: number;
-  baseCoreSeconds: number;
-  /** Ratio of stress to strength for a strain between wall and base, and through a wall. */
-  acrossPerStrain: number;
-  throughPerStrain: number;
+  readonly shape: PieceShape;
+  /** Heat held by the body and by the shelf at 573 °C [J/m³K, J/m²K]. */
+  readonly heatPerM3: number;
+  readonly shelfHeat: number;
+  readonly conductivity: number;
+  readonly wallM: number;
+  readonly baseM: number;
+  readonly footGapM: number;
+  /** Share of its own part of a load's lag that the piece sees. */
+  readonly stackShare: number;
+  /** Share of what the base and the inside of the wall see that is outside the piece. */
+  readonly baseSeesOut: number;
+  readonly wallSeesOut: number;
+  /** Inside area of the base over that of the wall; 0 without a wall. */
+  readonly baseOverWall: number;
+  /** Strain at which a test bar breaks: strength over Young's modulus. */
+  readonly strainToFailure: number;
   /** Free strain of the body against temperature. */
   readonly strain: Float64Array;
+  readonly stress: PieceStress;
 }
 
-/** Empty numbers for `fillStrainNumbers`. */
-export function newStrainNumbers(): StrainNumbers {
-  return {
-    wallHeat: 0,
-    baseHeat: 0,
-    shelfHeat: 0,
-    footGapM: 0,
-    footprintRadiusM: 0,
-    wallCoreSeconds: 0,
-    baseCoreSeconds: 0,
-    acrossPerStrain: 0,
-    throughPerStrain: 0,
-    strain: newStrainTable(),
-  };
-}
+const known = new WeakMap<Ware, StrainNumbers>();
 
-/** The middle value of every property. */
-export function middleNumbers(body: Body): BodyNumbers {
-  return {
-    densityKgPerM3: body.densityKgPerM3.value,
-    heatCapacityJPerKgK: body.heatCapacityJPerKgK.value,
-    conductivityWPerMK: body.conductivityWPerMK.value,
-    youngGPa: body.youngGPa.value,
-    ruptureMPa: body.ruptureMPa.value,
-    quartzFraction: body.quartzFraction.value,
-    cristobaliteFraction: body.cristobaliteFraction.value,
-    matrixExpansionPerK: body.matrixExpansionPerK.value,
-  };
-}
-
-/** Works a body and a shape out into the numbers of the integration; nothing is allocated. */
-export function fillStrainNumbers(
-  numbers: StrainNumbers,
-  of: {
-    readonly body: BodyNumbers;
-    readonly geometry: WareGeometry;
-    readonly junction: number;
-  },
-): void {
-  const { body, geometry } = of;
-  const [wallM, baseM] = [geometry.wallMm / 1000, geometry.baseMm / 1000];
-  const heat = body.densityKgPerM3 * body.heatCapacityJPerKgK;
-  const strengthMPa = TENSILE_OVER_RUPTURE * body.ruptureMPa;
-  const youngMPa = body.youngGPa * 1000;
-  numbers.wallHeat = heat * wallM;
-  numbers.baseHeat = heat * baseM;
-  numbers.shelfHeat = (SHELF_DENSITY * SHELF_HEAT_CAPACITY * geometry.shelfMm) / 1000;
-  numbers.footGapM = geometry.footGapMm / 1000;
-  numbers.footprintRadiusM = geometry.footprintRadiusMm / 1000;
-  numbers.wallCoreSeconds = (heat * wallM * wallM) / (8 * body.conductivityWPerMK);
-  numbers.baseCoreSeconds = (heat * baseM * baseM) / (2 * body.conductivityWPerMK);
-  numbers.acrossPerStrain = (of.junction * youngMPa) / strengthMPa;
-  numbers.throughPerStrain = youngMPa / (1 - POISSON) / strengthMPa;
-  fillStrainTable(numbers.strain, {
-    quartz: body.quartzFraction,
-    cristobalite: body.cristobaliteFraction,
-    matrixPerK: body.matrixExpansionPerK,
-  });
-}
-
-/** A piece in the numbers of the integration, every property at its middle value. */
+/** A piece in the numbers of the integration, every property at its middle value; worked out once. */
 export function wareNumbers(ware: Ware): StrainNumbers {
-  const numbers = newStrainNumbers();
-  fillStrainNumbers(numbers, {
-    body: middleNumbers(ware.body),
-    geometry: ware.geometry,
-    junction: JUNCTION.value,
+  const found = known.get(ware);
+  if (found !== undefined) return found;
+  const { body, geometry } = ware;
+  const shape = pieceShape(geometry);
+  const strain = newStrainTable();
+  fillStrainTable(strain, {
+    quartz: body.quartzFraction.value,
+    cristobalite: body.cristobaliteFraction.value,
+    matrixPerK: body.matrixExpansionPerK.value,
   });
+  const numbers: StrainNumbers = {
+    shape,
+    heatPerM3: body.densityKgPerM3.value * body.heatCapacityJPerKgK.value,
+    shelfHeat: (SHELF_DENSITY * SHELF_HEAT_CAPACITY * geometry.shelfMm) / 1000,
+    conductivity: body.conductivityWPerMK.value,
+    wallM: shape.wallMm / 1000,
+    baseM: shape.baseMm / 1000,
+    footGapM: geometry.footGapMm / 1000,
+    stackShare: stackShare(shape.rimRadiusMm),
+    ...insideSeen(shape),
+    strainToFailure: body.ruptureMPa.value / (1000 * body.youngGPa.value),
+    strain,
+    stress: pieceStress(shape),
+  };
+  known.set(ware, numbers);
   return numbers;
+}
+
+/** What the inside of a piece sees, as a pot with a round base and a round mouth. */
+function insideSeen(shape: PieceShape) {
+  if (isFlat(shape)) return { baseSeesOut: 1, wallSeesOut: 0, baseOverWall: 0 };
+  const deep = shape.heightMm - shape.baseMm;
+  const base = Math.max(1, shape.footRadiusMm - shape.wallMm);
+  const mouth = Math.max(1, shape.rimRadiusMm - shape.wallMm);
+  const baseArea = base * base;
+  const wallArea = (base + mouth) * Math.sqrt(deep * deep + (mouth - base) * (mouth - base));
+  const baseSeesOut = discToDisc(base / deep, mouth / deep);
+  // What leaves by the mouth comes from base and wall.
+  const wallSeesOut = (mouth * mouth - baseArea * baseSeesOut) / wallArea;
+  return { baseSeesOut, wallSeesOut, baseOverWall: baseArea / wallArea };
+}
+
+/** Share of what a disc sees that is another, both over one axis at distance 1. */
+function discToDisc(radius: number, other: number): number {
+  const sum = 1 + (1 + other * other) / (radius * radius);
+  return (sum - Math.sqrt(sum * sum - 4 * ((other * other) / (radius * radius)))) / 2;
 }

@@ -1,4 +1,3 @@
-import { strainIn } from "./bodyExpansion.ts";
 import {
   airConductivity,
   CONVECTION_W_PER_M2K,
@@ -6,39 +5,60 @@ import {
   EMISSIVITY,
   fourthPowerK,
   GAP_EMISSIVITY,
+  LAYER_SHARE,
   loadLagSeconds,
   STEFAN,
   thirdPowerK,
-  UNDERSIDE_SHARE,
 } from "./heatExchange.ts";
 import type { StrainNumbers } from "./strainNumbers.ts";
 
-/** Where each temperature [°C] stands in the state of a piece. */
+/** Places through the wall and through the base at which the temperature is followed. */
+export const DEEP = 5;
+
+/**
+ * Temperatures of a piece in one chain, as heat passes: wall from its outside to its inside, base
+ * from its upper face to its underside, shelf [°C]. Then the lag of the piece's middle behind its
+ * edge within the load [K], and the kiln [°C].
+ */
 export const WALL = 0;
-export const BASE = 1;
-export const SHELF = 2;
-/** Middle of the load over the width of the piece, measured against its wall. */
-const CENTRE = 3;
-/** Middle of the wall, and the face of the base that looks at the shelf. */
-const WALL_CORE = 4;
-const BASE_CORE = 5;
+export const BASE = DEEP;
+export const SHELF = 2 * DEEP;
+const CHAIN = SHELF + 1;
+export const LOAD = CHAIN;
+export const KILN = LOAD + 1;
 
 /** Number of temperatures in the state. */
-export const STATE_SIZE = 6;
+export const STATE_SIZE = KILN + 1;
 
 /** What the piece exchanges heat with; written anew for every step. */
 export interface Surroundings {
   airC: number;
   /** Fourth power of the temperature that it sees [K⁴]. */
   radiantK4: number;
-  /** How much the inside of the pot takes part, 0–1. */
-  insideShare: number;
+  /** Heat carried by the air [W/m²K]. */
+  airWPerM2K: number;
+  /** Share of the surroundings that is seen upwards out of the piece, 0–1. */
+  upShare: number;
 }
 
+/** A kiln that is shut; temperatures to be written. */
+export function shutKiln(): Surroundings {
+  return { airC: 0, radiantK4: 0, airWPerM2K: CONVECTION_W_PER_M2K, upShare: LAYER_SHARE };
+}
+
+/** Cells of the places: half at the faces. */
+const CELL = Float64Array.of(0.125, 0.25, 0.25, 0.25, 0.125);
+
+/** Rows of the step: what heats a place, per its own area, and what couples it to the next. */
+const heat = new Float64Array(CHAIN);
+const diagonal = new Float64Array(CHAIN);
+const toNext = new Float64Array(CHAIN);
+const toLast = new Float64Array(CHAIN);
+
 /**
- * Moves the six temperatures on by one step.
- * Implicit and linear in the change (backward Euler with one Newton step), so stable for any
- * step and exact in the lag under a steady ramp; radiation is exact in T⁴.
+ * Moves all temperatures on by one step.
+ * Implicit and linear in the change (backward Euler with one Newton step), so stable for any step
+ * and exact in the lag under a steady ramp; radiation is exact in T⁴.
  */
 export function advanceWare(
   state: Float64Array,
@@ -46,97 +66,102 @@ export function advanceWare(
   by: { readonly around: Surroundings; seconds: number },
 ): void {
   const { around, seconds } = by;
-  const wallC = state[WALL] as number;
-  const baseC = state[BASE] as number;
-  const shelfC = state[SHELF] as number;
-
-  const outside = 1 + around.insideShare;
-  const newWallC =
-    wallC +
-    (outside * gain(around, wallC)) /
-      ((numbers.wallHeat * capacityFactor(wallC)) / seconds + outside * gainPerK(wallC));
-
-  const air = airConductivity((baseC + shelfC) / 2) / numbers.footGapM;
-  const across =
-    GAP_EMISSIVITY * STEFAN * (fourthPowerK(baseC) - fourthPowerK(shelfC)) + air * (baseC - shelfC);
-  const acrossPerBaseK = 4 * GAP_EMISSIVITY * STEFAN * thirdPowerK(baseC) + air;
-  const acrossPerShelfK = 4 * GAP_EMISSIVITY * STEFAN * thirdPowerK(shelfC) + air;
-  const baseRow =
-    (numbers.baseHeat * capacityFactor(baseC)) / seconds +
-    around.insideShare * gainPerK(baseC) +
-    acrossPerBaseK;
-  const shelfRow =
-    (numbers.shelfHeat * capacityFactor(shelfC)) / seconds +
-    UNDERSIDE_SHARE * gainPerK(shelfC) +
-    acrossPerShelfK;
-  const toBase = around.insideShare * gain(around, baseC) - across;
-  const toShelf = UNDERSIDE_SHARE * gain(around, shelfC) + across;
-  const determinant = baseRow * shelfRow - acrossPerBaseK * acrossPerShelfK;
-  const newBaseC = baseC + (toBase * shelfRow + acrossPerShelfK * toShelf) / determinant;
-  const newShelfC = shelfC + (toShelf * baseRow + acrossPerBaseK * toBase) / determinant;
-
-  state[WALL] = newWallC;
-  state[BASE] = newBaseC;
-  state[SHELF] = newShelfC;
-  follow(state, CENTRE, newWallC, loadLagSeconds(numbers.footprintRadiusM, newWallC) / seconds);
-  const wallLag = numbers.wallCoreSeconds * capacityFactor(newWallC);
-  follow(state, WALL_CORE, newWallC, wallLag / seconds);
-  const baseLag = numbers.baseCoreSeconds * capacityFactor(newBaseC);
-  follow(state, BASE_CORE, newBaseC, baseLag / seconds);
+  putCapacities(state, numbers, seconds);
+  putConduction(state, numbers);
+  putFaces(state, numbers, around);
+  putGap(state, numbers);
+  stepChain(state);
+  state[KILN] = around.airC;
+  const lag = loadLagSeconds(numbers.stackShare, state[WALL]!) / seconds;
+  // What the edge moved by, the middle has yet to.
+  state[LOAD] = ((state[LOAD]! - heat[WALL]!) * lag) / (lag + 1);
 }
 
-/** Temperature of the base in the middle of the load: hotter than at the edge while cooling [°C]. */
-export function baseWithLoadC(state: Float64Array): number {
-  return (state[BASE] as number) + (state[CENTRE] as number) - (state[WALL] as number);
+function putCapacities(state: Float64Array, numbers: StrainNumbers, seconds: number): void {
+  for (let i = 0; i < CHAIN; i++) {
+    const metres = i < BASE ? numbers.wallM : numbers.baseM;
+    const held = i === SHELF ? numbers.shelfHeat : numbers.heatPerM3 * metres * CELL[i % DEEP]!;
+    diagonal[i] = (held * capacityFactor(state[i]!)) / seconds;
+    heat[i] = 0;
+    toNext[i] = 0;
+    toLast[i] = 0;
+  }
 }
 
-/**
- * Stress over strength of a piece in this state: what wall and base, at `baseC`, do to each other,
- * and on top of it the larger tension through either.
- */
-export function strainRatio(state: Float64Array, numbers: StrainNumbers, baseC: number): number {
-  const wallC = state[WALL] as number;
-  const surfaceC = state[BASE] as number;
-  const across = Math.abs(strainIn(numbers.strain, baseC) - strainIn(numbers.strain, wallC));
-  const through = Math.max(
-    tensileStrain(numbers.strain, wallC, (state[WALL_CORE] as number) - wallC),
-    tensileStrain(numbers.strain, surfaceC, (state[BASE_CORE] as number) - surfaceC),
-  );
-  return across * numbers.acrossPerStrain + through * numbers.throughPerStrain;
+function putConduction(state: Float64Array, numbers: StrainNumbers): void {
+  for (let i = 0; i < SHELF; i++) {
+    if (i % DEEP === DEEP - 1) continue;
+    const metres = i < BASE ? numbers.wallM : numbers.baseM;
+    couple(i, (numbers.conductivity * (DEEP - 1)) / metres, state[i + 1]! - state[i]!, 1);
+  }
 }
 
-/**
- * Largest tensile strain through a wall whose temperature runs as a parabola from its surface to
- * its middle: mean free strain (Gauss's rule of five places) less that of the coldest. Two thirds of the difference on
- * cooling and one third on heating, where the body expands evenly.
- *
- * @param excessK Middle less surface [K].
- */
-export function tensileStrain(strain: Float64Array, surfaceC: number, excessK: number): number {
-  const mean =
-    0.118463442528 * strainIn(strain, surfaceC + excessK * 0.997799444673) +
-    0.23931433525 * strainIn(strain, surfaceC + excessK * 0.946747355571) +
-    0.284444444444 * strainIn(strain, surfaceC + excessK * 0.75) +
-    0.23931433525 * strainIn(strain, surfaceC + excessK * 0.408278045466) +
-    0.118463442528 * strainIn(strain, surfaceC + excessK * 0.091619598734);
-  const coldest = Math.min(strainIn(strain, surfaceC), strainIn(strain, surfaceC + excessK));
-  return Math.max(0, mean - coldest);
+/** Lets heat pass from a place to the next; `wider` is the next one's area over this one's. */
+function couple(i: number, perK: number, differenceK: number, wider: number): void {
+  heat[i]! += perK * differenceK;
+  diagonal[i]! += perK;
+  toNext[i] = perK;
+  heat[i + 1]! -= (perK * differenceK) / wider;
+  diagonal[i + 1]! += perK / wider;
+  toLast[i + 1] = perK / wider;
 }
 
-/** Heat that a face takes up, seen whole [W/m²]. */
-function gain(around: Surroundings, faceC: number): number {
+/** What the faces take up from the kiln, and inside a pot from each other. */
+function putFaces(state: Float64Array, numbers: StrainNumbers, around: Surroundings): void {
+  const up = around.upShare;
+  face(state, WALL, 1, around);
+  face(state, BASE - 1, numbers.wallSeesOut * up, around);
+  face(state, BASE, numbers.baseSeesOut * up, around);
+  face(state, SHELF, LAYER_SHARE, around);
+  if (numbers.baseOverWall > 0) {
+    const [wallC, baseC] = [state[BASE - 1]!, state[BASE]!];
+    const seen = EMISSIVITY * STEFAN * (1 - numbers.baseSeesOut) * numbers.baseOverWall;
+    const middleC = (wallC + baseC) / 2;
+    const perK = 4 * seen * thirdPowerK(middleC);
+    const flow = seen * (fourthPowerK(baseC) - fourthPowerK(wallC));
+    couple(BASE - 1, perK, flow / perK, numbers.baseOverWall);
+  }
+}
+
+function face(state: Float64Array, i: number, share: number, around: Surroundings): void {
+  const faceC = state[i]!;
+  heat[i]! +=
+    share *
+    (EMISSIVITY * STEFAN * (around.radiantK4 - fourthPowerK(faceC)) +
+      around.airWPerM2K * (around.airC - faceC));
+  diagonal[i]! += share * (4 * EMISSIVITY * STEFAN * thirdPowerK(faceC) + around.airWPerM2K);
+}
+
+/** Across the foot gap: radiation between two grey faces, and still air. */
+function putGap(state: Float64Array, numbers: StrainNumbers): void {
+  const [baseC, shelfC] = [state[SHELF - 1]!, state[SHELF]!];
+  couple(SHELF - 1, gapWPerM2K(numbers, (baseC + shelfC) / 2), shelfC - baseC, 1);
+}
+
+/** Heat that passes the foot gap [W/m²K]. */
+export function gapWPerM2K(numbers: StrainNumbers, tempC: number): number {
   return (
-    EMISSIVITY * STEFAN * (around.radiantK4 - fourthPowerK(faceC)) +
-    CONVECTION_W_PER_M2K * (around.airC - faceC)
+    4 * GAP_EMISSIVITY * STEFAN * thirdPowerK(tempC) + airConductivity(tempC) / numbers.footGapM
   );
 }
 
-function gainPerK(faceC: number): number {
-  return 4 * EMISSIVITY * STEFAN * thirdPowerK(faceC) + CONVECTION_W_PER_M2K;
+/** Solves the chain for the change of every temperature, and adds it; the changes are left in `heat`. */
+function stepChain(state: Float64Array): void {
+  for (let i = 1; i < CHAIN; i++) {
+    const times = toLast[i]! / diagonal[i - 1]!;
+    diagonal[i]! -= times * toNext[i - 1]!;
+    heat[i]! += times * heat[i - 1]!;
+  }
+  for (let i = CHAIN - 1; i >= 0; i--) {
+    const next = i === CHAIN - 1 ? 0 : toNext[i]! * heat[i + 1]!;
+    heat[i] = (heat[i]! + next) / diagonal[i]!;
+    state[i]! += heat[i]!;
+  }
 }
 
-/** Lets one temperature run after another; `lag` in steps. */
-function follow(state: Float64Array, index: number, leaderC: number, lag: number): void {
-  const own = state[index] as number;
-  state[index] = own + (leaderC - own) / (lag + 1);
+/** Mean through the wall, or through the base [°C]. */
+export function meanC(state: Float64Array, part: number): number {
+  let sum = 0;
+  for (let i = 0; i < DEEP; i++) sum += CELL[i]! * state[part + i]!;
+  return sum;
 }
