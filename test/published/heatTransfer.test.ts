@@ -6,12 +6,16 @@ import {
   capacityFactor,
   EMISSIVITY,
   fourthPowerK,
-  INSIDE_SHARE,
   radiationWPerM2K,
 } from "../../src/core/ware/heatExchange.ts";
-import { wareNumbers } from "../../src/core/ware/strainNumbers.ts";
-import { advanceWare, BASE, SHELF, STATE_SIZE, WALL } from "../../src/core/ware/wareState.ts";
-import { sampleWare } from "../core/ware/sampleWare.ts";
+import {
+  advanceWare,
+  BASE,
+  meanC,
+  SHELF,
+  STATE_SIZE,
+  WALL,
+} from "../../src/core/ware/wareState.ts";
 import {
   type AirFilm,
   blackWPerM2K,
@@ -23,10 +27,10 @@ import {
   standingWall,
 } from "../support/heatTransfer.ts";
 import {
+  aroundAt,
   CORE_FACE,
-  FACES,
   faceWPerM2K,
-  numbersWith,
+  lumpedWall,
   off,
   traced,
   wallHeatFor,
@@ -63,9 +67,9 @@ const AIR: Readonly<Record<400 | 500 | 850, AirFilm>> = {
 /** Time in which the wall of the core comes a share of the way to a kiln a hundredth of a kelvin off. */
 function secondsToCome(share: number, timeConstant: number): number {
   const [kilnC, startK, seconds] = [573, 0.01, timeConstant / 1000];
-  const numbers = numbersWith({ wallHeat: wallHeatFor(timeConstant, kilnC) });
+  const numbers = lumpedWall(wallHeatFor(timeConstant, kilnC));
   const state = new Float64Array(STATE_SIZE).fill(kilnC + startK);
-  const around = { airC: kilnC, radiantK4: fourthPowerK(kilnC), insideShare: INSIDE_SHARE };
+  const around = aroundAt(kilnC);
   let steps = 0;
   for (; (state[WALL] as number) - kilnC > (1 - share) * startK; steps++)
     advanceWare(state, numbers, { around, seconds });
@@ -104,7 +108,7 @@ describe("a body of one temperature", () => {
     expect(lagK).toBeCloseTo(12.95, 2);
     // A hundredth of the rate, for radiation to stay as at 573 °C, counted a hundredfold.
     const { wallC, tempsC } = traced(
-      numbersWith({ wallHeat: wallHeatFor(600, 573) }),
+      lumpedWall(wallHeatFor(600, 573)),
       makeCurve([0, 900], [573, 573 - 0.25]),
     );
     expect(off(100 * ((wallC.at(-1) as number) - (tempsC.at(-1) as number)), lagK)).toBeLessThan(
@@ -149,10 +153,9 @@ describe("radiation", () => {
     (wallC, kilnC) => {
       const wallHeat = 1e9;
       const state = new Float64Array(STATE_SIZE).fill(wallC);
-      const around = { airC: kilnC, radiantK4: fourthPowerK(kilnC), insideShare: INSIDE_SHARE };
-      advanceWare(state, numbersWith({ wallHeat }), { around, seconds: 1 });
-      const fellK = wallC - (state[WALL] as number);
-      const perFace = (fellK * wallHeat * capacityFactor(wallC)) / FACES;
+      advanceWare(state, lumpedWall(wallHeat), { around: aroundAt(kilnC), seconds: 1 });
+      const fellK = wallC - meanC(state, WALL);
+      const perFace = fellK * wallHeat * capacityFactor(wallC);
       expect(off(perFace, givenUpWPerM2(CORE_FACE, wallC + ZERO_K, kilnC + ZERO_K))).toBeLessThan(
         1e-4,
       );
@@ -161,13 +164,19 @@ describe("radiation", () => {
 
   it("base and shelf exchange as two grey plates, σ(T₁⁴ − T₂⁴)/(2/ε − 1) and the air between (textbook form; air of 850 K by table A.4 above), by the core within 0.2 %", () => {
     const [baseC, shelfC, gapM, heat] = [626.85, 526.85, 0.003, 1e9];
-    const numbers = numbersWith({ baseHeat: heat, shelfHeat: heat, footGapM: gapM });
+    // An inside that takes no part leaves the base nothing but the shelf.
+    const numbers = {
+      ...lumpedWall(1),
+      baseM: 0.001,
+      heatPerM3: heat * 1000,
+      shelfHeat: heat,
+      footGapM: gapM,
+      baseSeesOut: 0,
+    };
     const state = new Float64Array(STATE_SIZE).fill(baseC);
     state[SHELF] = shelfC;
-    // An inside that takes no part leaves the base nothing but the shelf.
-    const around = { airC: shelfC, radiantK4: fourthPowerK(shelfC), insideShare: 0 };
-    advanceWare(state, numbers, { around, seconds: 1 });
-    const fellK = baseC - (state[BASE] as number);
+    advanceWare(state, numbers, { around: aroundAt(shelfC), seconds: 1 });
+    const fellK = baseC - meanC(state, BASE);
     const plates = {
       emissivity: 1 / (2 / EMISSIVITY - 1),
       airWPerM2K: AIR[850].conductivityWPerMK / gapM,
@@ -188,19 +197,15 @@ describe("radiation", () => {
   });
 
   it("the wall of the core, with air as hot as itself, takes the same from 1400 to 1010 °C within 0.2 % (steps of 0.01 s; its heat capacity is level there)", () => {
-    const numbers = numbersWith({});
-    const heat = numbers.wallHeat * capacityFactor(1200);
+    const numbers = lumpedWall(14_000);
+    const heat = 14_000 * capacityFactor(1200);
     const state = new Float64Array(STATE_SIZE).fill(1400);
     let steps = 0;
     for (; (state[WALL] as number) > 1010; steps++) {
-      const around = {
-        airC: state[WALL] as number,
-        radiantK4: fourthPowerK(20),
-        insideShare: INSIDE_SHARE,
-      };
+      const around = aroundAt(state[WALL] as number, { radiantK4: fourthPowerK(20) });
       advanceWare(state, numbers, { around, seconds: 0.01 });
     }
-    const printed = radiatingSeconds((EMISSIVITY * FACES) / heat, fall);
+    const printed = radiatingSeconds(EMISSIVITY / heat, fall);
     expect(off(steps * 0.01, printed)).toBeLessThan(2e-3);
   });
 
@@ -211,14 +216,15 @@ describe("radiation", () => {
   ])(
     "in a kiln falling from 700 °C at %d °C/h, a wall of %d mm runs as by Runge–Kutta within 0.6 K in the first 20 minutes and a hundredth of its lag from then on (steps of 20 s)",
     (rateCPerHour, wallMm) => {
-      const numbers = wareNumbers(sampleWare("stoneware", wallMm));
+      const wallHeat = 2200 * 1080 * (wallMm / 1000);
+      const numbers = lumpedWall(wallHeat);
       const hours = 600 / rateCPerHour;
       const curve = makeCurve([0, hours * 3600], [700, 100]);
       const { wallC, tempsC, timesSeconds } = traced(numbers, curve);
       const rate = (tempK: number, seconds: number) => {
         const kilnK = 700 + ZERO_K - (rateCPerHour / 3600) * seconds;
-        const heat = numbers.wallHeat * capacityFactor(tempK - ZERO_K);
-        return (-FACES * givenUpWPerM2(CORE_FACE, tempK, kilnK)) / heat;
+        const heat = wallHeat * capacityFactor(tempK - ZERO_K);
+        return -givenUpWPerM2(CORE_FACE, tempK, kilnK) / heat;
       };
       let [tempK, at] = [700 + ZERO_K, 0];
       for (const [i, seconds] of timesSeconds.entries()) {

@@ -12,15 +12,30 @@ const POINTS: readonly (readonly [number, number])[] = [
   [-GAUSS, GAUSS],
 ];
 
+/** Gauss's rule of two places along an element and three across it, at which stress is told. */
+const ACROSS = Math.sqrt(0.6);
+const TOLD: readonly (readonly [number, number])[] = [
+  [-GAUSS, -ACROSS],
+  [-GAUSS, 0],
+  [-GAUSS, ACROSS],
+  [GAUSS, -ACROSS],
+  [GAUSS, 0],
+  [GAUSS, ACROSS],
+];
+const WEIGHTS = [5 / 9, 8 / 9, 5 / 9] as const;
+
+/** Places of an element at which stress is told: from the outside to the inside, twice. */
+export const PLACES_TOLD = TOLD.length;
+
 /** Stresses at a place: along the radius, the height, around, and in shear. */
 const KINDS = 4;
 
 /** Elastic piece of Young's modulus 1, ready for any free strain. */
 export interface ElasticPiece {
   readonly mesh: PieceMesh;
-  /** Volume that every Gauss place stands for [mm³]. */
+  /** Volume that every place stands for at which stress is told [mm³]. */
   readonly volumes: Float64Array;
-  /** Stress over Young's modulus, four kinds a Gauss place, of the last strain that was put in. */
+  /** Stress over Young's modulus, four kinds a place, of the last strain that was put in. */
   readonly stress: Float64Array;
   /**
    * Puts in the free strain of every line and place (`line × PLACES + place`) and works out the stress.
@@ -37,7 +52,11 @@ export function elasticPiece(mesh: PieceMesh): ElasticPiece {
   const solver = bandedSolver(mesh, places);
   const { elements, line, place } = mesh;
   const count = elements.length / 8;
-  const stress = new Float64Array(count * 4 * KINDS);
+  const told = placesTold(mesh);
+  const stress = new Float64Array(count * PLACES_TOLD * KINDS);
+  const own = new Float64Array(4 * KINDS);
+  const ownFree = new Float64Array(4);
+  const nodal = new Float64Array(8);
   const load = new Float64Array(mesh.r.length * 2);
   const lattice = Int32Array.from(line, (each, node) => each * PLACES + place[node]!);
   const felt = 1 / (1 - 2 * POISSON);
@@ -50,7 +69,6 @@ export function elasticPiece(mesh: PieceMesh): ElasticPiece {
       let strain = 0;
       for (let a = 0; a < 8; a++)
         strain += places.shape[(at & 3) * 8 + a]! * free[lattice[elements[element + a]!]!]!;
-      places.free[at] = strain;
       const force = strain * felt * places.volumes[at]!;
       for (let a = 0; a < 8; a++) {
         const node = 2 * elements[element + a]!;
@@ -60,39 +78,97 @@ export function elasticPiece(mesh: PieceMesh): ElasticPiece {
     }
   };
 
-  const readStress = () => {
-    for (let at = 0; at < count * 4; at++) {
-      const element = (at >> 2) * 8;
-      const row = at * 8;
-      let [er, ez, et, shear] = [0, 0, 0, 0];
+  /** Stress at the four Gauss places of an element, where it is best known, and the free strain. */
+  const putOwn = (element: number) => {
+    for (let point = 0; point < 4; point++) {
+      const row = (element * 4 + point) * 8;
+      let er = 0;
+      let ez = 0;
+      let et = 0;
+      let shear = 0;
+      let strain = 0;
       for (let a = 0; a < 8; a++) {
-        const node = 2 * elements[element + a]!;
-        const [u, w] = [load[node]!, load[node + 1]!];
-        const [perR, perZ] = [places.perR[row + a]!, places.perZ[row + a]!];
-        er += perR * u;
-        ez += perZ * w;
+        const node = 2 * elements[element * 8 + a]!;
+        const u = load[node]!;
+        const w = load[node + 1]!;
+        er += places.perR[row + a]! * u;
+        ez += places.perZ[row + a]! * w;
         et += places.overR[row + a]! * u;
-        shear += perZ * u + perR * w;
+        shear += places.perZ[row + a]! * u + places.perR[row + a]! * w;
+        strain += places.shape[point * 8 + a]! * nodal[a]!;
       }
-      const strain = places.free[at]!;
-      const spread = (LAME * (er + ez + et - 3 * strain)) as number;
-      stress[at * 4] = spread + 2 * SHEAR * (er - strain);
-      stress[at * 4 + 1] = spread + 2 * SHEAR * (ez - strain);
-      stress[at * 4 + 2] = spread + 2 * SHEAR * (et - strain);
-      stress[at * 4 + 3] = SHEAR * shear;
+      const spread = LAME * (er + ez + et - 3 * strain);
+      const at = point * KINDS;
+      own[at] = spread + 2 * SHEAR * (er - strain);
+      own[at + 1] = spread + 2 * SHEAR * (ez - strain);
+      own[at + 2] = spread + 2 * SHEAR * (et - strain);
+      own[at + 3] = SHEAR * shear;
+      ownFree[point] = strain;
+    }
+  };
+
+  /** Stress across an element: straight between its own places, less what the free strain is curved. */
+  const putStress = (element: number, k: number) => {
+    const outer = k < 3 ? 0 : 1;
+    const inner = k < 3 ? 3 : 2;
+    const to = SHARE_IN[k % 3]!;
+    let strain = 0;
+    for (let a = 0; a < 8; a++) strain += told.shape[k * 8 + a]! * nodal[a]!;
+    const straight = ownFree[outer]! * (1 - to) + ownFree[inner]! * to;
+    // The sheet is free to grow thicker, so this acts along it and around only.
+    const curved = (straight - strain) / (1 - POISSON);
+    const place = element * PLACES_TOLD + k;
+    const at = place * KINDS;
+    const along = told.along[2 * place]!;
+    const up = told.along[2 * place + 1]!;
+    for (let kind = 0; kind < KINDS; kind++)
+      stress[at + kind] = own[outer * 4 + kind]! * (1 - to) + own[inner * 4 + kind]! * to;
+    stress[at]! += curved * along * along;
+    stress[at + 1]! += curved * up * up;
+    stress[at + 2]! += curved;
+    stress[at + 3]! += curved * along * up;
+  };
+
+  const readStress = (free: Float64Array) => {
+    for (let element = 0; element < count; element++) {
+      for (let a = 0; a < 8; a++) nodal[a] = free[lattice[elements[element * 8 + a]!]!]!;
+      putOwn(element);
+      for (let k = 0; k < PLACES_TOLD; k++) putStress(element, k);
     }
   };
 
   return {
     mesh,
-    volumes: places.volumes,
+    volumes: told.volumes,
     stress,
     strain: (free) => {
       putLoad(free);
       solver(load);
-      readStress();
+      readStress(free);
     },
   };
+}
+
+/** Share of the way from the outer to the inner Gauss place at which stress is told. */
+const SHARE_IN = TOLD.slice(0, 3).map(([, y]) => (1 + y / GAUSS) / 2);
+
+/** Shape functions, volumes and direction along the piece of the places at which stress is told. */
+function placesTold({ elements, r, z }: PieceMesh) {
+  const count = elements.length / 8;
+  const shape = Float64Array.from(TOLD.flatMap(([x, y]) => shapes(x, y).map(({ value }) => value)));
+  const volumes = new Float64Array(count * PLACES_TOLD);
+  const along = new Float64Array(count * PLACES_TOLD * 2);
+  for (let at = 0; at < volumes.length; at++) {
+    const element = Math.floor(at / PLACES_TOLD);
+    const nodes = elements.subarray(element * 8, element * 8 + 8);
+    const [x, y] = TOLD[at % PLACES_TOLD]!;
+    const { rx, zx, area, radius } = mapped(nodes, { r, z }, shapes(x, y));
+    volumes[at] = 2 * Math.PI * radius * area * WEIGHTS[at % 3]!;
+    const long = Math.sqrt(rx * rx + zx * zx);
+    along[2 * at] = rx / long;
+    along[2 * at + 1] = zx / long;
+  }
+  return { shape, volumes, along };
 }
 
 /** Lamé's constants for Young's modulus 1. */
@@ -107,8 +183,6 @@ interface GaussPlaces {
   readonly perZ: Float64Array;
   readonly overR: Float64Array;
   readonly volumes: Float64Array;
-  /** Free strain at each place, written at every turn. */
-  readonly free: Float64Array;
 }
 
 function gaussPlaces({ elements, r, z }: PieceMesh): GaussPlaces {
@@ -120,22 +194,12 @@ function gaussPlaces({ elements, r, z }: PieceMesh): GaussPlaces {
     perZ: sized(),
     overR: sized(),
     volumes: new Float64Array(count * 4),
-    free: new Float64Array(count * 4),
   };
   for (let at = 0; at < count * 4; at++) {
     const nodes = elements.subarray((at >> 2) * 8, (at >> 2) * 8 + 8);
     const [x, y] = POINTS[at & 3]!;
     const eight = shapes(x, y);
-    let [rx, ry, zx, zy, radius] = [0, 0, 0, 0, 0];
-    for (const [a, { value, perX, perY }] of eight.entries()) {
-      const [rNode, zNode] = [r[nodes[a]!]!, z[nodes[a]!]!];
-      rx += perX * rNode;
-      ry += perY * rNode;
-      zx += perX * zNode;
-      zy += perY * zNode;
-      radius += value * rNode;
-    }
-    const area = rx * zy - ry * zx;
+    const { rx, ry, zx, zy, area, radius } = mapped(nodes, { r, z }, eight);
     made.volumes[at] = 2 * Math.PI * radius * area;
     for (const [a, { value, perX, perY }] of eight.entries()) {
       made.perR[at * 8 + a] = (zy * perX - zx * perY) / area;
@@ -144,6 +208,24 @@ function gaussPlaces({ elements, r, z }: PieceMesh): GaussPlaces {
     }
   }
   return made;
+}
+
+/** How an element's own measure lies in the section at a place. */
+function mapped(
+  nodes: Int32Array,
+  { r, z }: Pick<PieceMesh, "r" | "z">,
+  eight: ReturnType<typeof shapes>,
+) {
+  let [rx, ry, zx, zy, radius] = [0, 0, 0, 0, 0];
+  for (const [a, { value, perX, perY }] of eight.entries()) {
+    const [rNode, zNode] = [r[nodes[a]!]!, z[nodes[a]!]!];
+    rx += perX * rNode;
+    ry += perY * rNode;
+    zx += perX * zNode;
+    zy += perY * zNode;
+    radius += value * rNode;
+  }
+  return { rx, ry, zx, zy, radius, area: rx * zy - ry * zx };
 }
 
 /** Corners and middles of the sides in an element's own measure, −1 to 1. */

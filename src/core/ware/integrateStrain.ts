@@ -96,8 +96,7 @@ export function strainRunner(steps: StrainSteps, peakSeconds: number): StrainRun
   const run = (numbers: StrainNumbers, trace: StrainTrace | null) => {
     follow(numbers);
     for (const [i, { band }] of WATCHED.entries()) {
-      const steps2 = within(i, band);
-      chosen[i] = spacedMoments(steps2, mismatches);
+      chosen[i] = spacedMoments(within(i, band), mismatches);
       worst[i] = -1;
       for (const step of chosen[i]!) {
         const ratio = stressRatio(state(step), numbers);
@@ -139,21 +138,24 @@ export function strainRunner(steps: StrainSteps, peakSeconds: number): StrainRun
     let [from, fromFactor] = [0, 0];
     for (let step = 0; step < count; step++) {
       const begins = steps.begins[step] === 1;
-      const far = Math.abs(steps.tempsC[step]! - steps.tempsC[from]!) >= TRACE_STEP_K;
-      const last = step === count - 1 || steps.begins[step + 1] === 1;
-      if (!(begins || far || last || worked.has(step))) continue;
+      if (!(begins || worked.has(step) || isWorked(step, from))) continue;
       const ratio = begins ? 0 : stressRatio(state(step), numbers);
       const factor = mismatches[step]! > 0 ? ratio / mismatches[step]! : fromFactor;
-      if (!begins)
-        for (let k = from + 1; k < step; k++) {
-          const share = (k - from) / (step - from);
-          trace.ratio[k] = (fromFactor + (factor - fromFactor) * share) * mismatches[k]!;
-        }
+      for (let k = from + 1; !begins && k < step; k++) {
+        const share = (k - from) / (step - from);
+        trace.ratio[k] = (fromFactor + (factor - fromFactor) * share) * mismatches[k]!;
+      }
       trace.ratio[step] = ratio;
       from = step;
       fromFactor = factor;
     }
   };
+
+  /** Whether the stress of a trace is worked out at a step, after it was at another. */
+  const isWorked = (step: number, from: number) =>
+    Math.abs(steps.tempsC[step]! - steps.tempsC[from]!) >= TRACE_STEP_K ||
+    step === count - 1 ||
+    steps.begins[step + 1] === 1;
 
   return {
     worst,

@@ -32,8 +32,6 @@ export interface PieceMesh {
   readonly radius: Float64Array;
   /** Way from the axis to the middle of the turn; the whole way where there is no wall [mm]. */
   readonly turnAt: number;
-  /** Lines at which the turn begins and ends; the last line where there is no wall. */
-  readonly turnLines: readonly [number, number];
 }
 
 /** The line down the middle of the clay. */
@@ -110,7 +108,6 @@ export function pieceMesh(shape: PieceShape, finer = 1): PieceMesh {
     along: Float64Array.from(along),
     radius,
     turnAt: middle.baseMm + middle.turnMm / 2,
-    turnLines: [2 * COUNTS.base * finer, 2 * (COUNTS.base + (hasWall ? COUNTS.turn : 0)) * finer],
   };
 }
 

@@ -108,7 +108,8 @@ function putBaseShare(state: Float64Array, numbers: StrainNumbers): void {
   const face = radiationWPerM2K(tempC) + CONVECTION_W_PER_M2K;
   const flat = isFlat(numbers.shape);
   const baseWPerM2K = face * (1 - baseSeesOut * (1 - LAYER_SHARE)) + gapWPerM2K(numbers, tempC);
-  const wallWPerM2K = face * (1 + wallSeesOut * LAYER_SHARE + numbers.baseOverWall);
+  const wallSeesBase = numbers.baseOverWall * (1 - baseSeesOut);
+  const wallWPerM2K = face * (1 + wallSeesOut * LAYER_SHARE + wallSeesBase);
   const baseFin = finMm(conductivity * baseM, baseWPerM2K);
   const wallFin = finMm(conductivity * wallM, wallWPerM2K);
   const end = mesh.along[mesh.lines - 1]!;

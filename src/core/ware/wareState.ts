@@ -114,7 +114,8 @@ function putFaces(state: Float64Array, numbers: StrainNumbers, around: Surroundi
   face(state, BASE, numbers.baseSeesOut * up, around);
   face(state, SHELF, LAYER_SHARE, around);
   if (numbers.baseOverWall > 0) {
-    const [wallC, baseC] = [state[BASE - 1]!, state[BASE]!];
+    const wallC = state[BASE - 1]!;
+    const baseC = state[BASE]!;
     const seen = EMISSIVITY * STEFAN * (1 - numbers.baseSeesOut) * numbers.baseOverWall;
     const middleC = (wallC + baseC) / 2;
     const perK = 4 * seen * thirdPowerK(middleC);
@@ -134,8 +135,13 @@ function face(state: Float64Array, i: number, share: number, around: Surrounding
 
 /** Across the foot gap: radiation between two grey faces, and still air. */
 function putGap(state: Float64Array, numbers: StrainNumbers): void {
-  const [baseC, shelfC] = [state[SHELF - 1]!, state[SHELF]!];
-  couple(SHELF - 1, gapWPerM2K(numbers, (baseC + shelfC) / 2), shelfC - baseC, 1);
+  const baseC = state[SHELF - 1]!;
+  const shelfC = state[SHELF]!;
+  const middleC = (baseC + shelfC) / 2;
+  const perK = gapWPerM2K(numbers, middleC);
+  const radiated = GAP_EMISSIVITY * STEFAN * (fourthPowerK(shelfC) - fourthPowerK(baseC));
+  const flow = radiated + (airConductivity(middleC) / numbers.footGapM) * (shelfC - baseC);
+  couple(SHELF - 1, perK, flow / perK, 1);
 }
 
 /** Heat that passes the foot gap [W/m²K]. */
