@@ -36,6 +36,7 @@ const FIRST_COOLING = 2;
 /** Moments of a passage whose stress is worked out, and how near the greatest mismatch they lie. */
 const MOMENTS = 5;
 const NEAR_WORST = 0.8;
+const HALVINGS = 4;
 
 /** Between moments of a trace whose stress is worked out, the kiln moves by this at most [K]. */
 const TRACE_STEP_K = 5;
@@ -98,14 +99,36 @@ export function strainRunner(steps: StrainSteps, peakSeconds: number): StrainRun
     for (const [i, { band }] of WATCHED.entries()) {
       chosen[i] = spacedMoments(within(i, band), mismatches);
       worst[i] = -1;
-      for (const step of chosen[i]!) {
-        const ratio = stressRatio(state(step), numbers);
-        if (ratio <= worst[i]!) continue;
-        worst[i] = ratio;
-        worstAt[i] = step;
-      }
+      for (const step of chosen[i]!) judge(i, step, numbers);
+      if (chosen[i]!.length > 1) narrow(i, numbers);
     }
-    if (trace !== null) write(trace, numbers);
+    if (trace === null) return;
+    write(trace, numbers);
+    cap(trace);
+  };
+
+  const judge = (i: number, step: number, numbers: StrainNumbers) => {
+    const ratio = stressRatio(state(step), numbers);
+    if (ratio <= worst[i]!) return;
+    worst[i] = ratio;
+    worstAt[i] = step;
+  };
+
+  /** Looks between the worst of the chosen moments and its neighbours, halving what lies between. */
+  const narrow = (i: number, numbers: StrainNumbers) => {
+    const at = chosen[i]!.indexOf(worstAt[i]!);
+    let reach = Math.max(
+      (chosen[i]![at + 1] ?? worstAt[i]!) - worstAt[i]!,
+      worstAt[i]! - (chosen[i]![at - 1] ?? worstAt[i]!),
+    );
+    const [first, last] = [chosen[i]![0]!, chosen[i]!.at(-1)!];
+    for (let halving = 0; halving < HALVINGS && reach > 1; halving++) {
+      reach = Math.ceil(reach / 2);
+      const middle = worstAt[i]!;
+      if (middle - reach > first) judge(i, middle - reach, numbers);
+      if (middle + reach < last) judge(i, middle + reach, numbers);
+    }
+    chosen[i] = [...new Set([...chosen[i]!, worstAt[i]!])];
   };
 
   /** Steps that belong to a watched passage. */
@@ -148,6 +171,16 @@ export function strainRunner(steps: StrainSteps, peakSeconds: number): StrainRun
       trace.ratio[step] = ratio;
       from = step;
       fromFactor = factor;
+    }
+  };
+
+  /** No moment of a passage passes for worse than its worst, between the moments worked out. */
+  const cap = (trace: StrainTrace) => {
+    for (const [i, { band }] of WATCHED.entries()) {
+      if (worst[i]! < 0) continue;
+      const most = worst[i]! * (1 - 1e-9);
+      for (const step of within(i, band))
+        if (step !== worstAt[i]) trace.ratio[step] = Math.min(trace.ratio[step]!, most);
     }
   };
 

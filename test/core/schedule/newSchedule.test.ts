@@ -87,12 +87,12 @@ describe("newSchedule", () => {
   });
 
   it("cools a wide piece, and a body with cristobalite, visibly slower than a mug", () => {
+    const kiln = { ...REFERENCE_KILN, naturalCoolingCPerHour: (tempC: number) => tempC / 2 };
     const cooledAt = (body: string, widestMm: number | null) => {
       const limitFor = limitsFor(body, widestMm);
-      const made = valued(newSchedule(wanted({ limitFor, ware: ware({ widestMm }) })));
+      const made = valued(newSchedule(wanted({ limitFor, ware: ware({ widestMm }), kiln })));
       return Math.abs(slowest(made));
     };
-    const kiln = { ...REFERENCE_KILN, naturalCoolingCPerHour: (tempC: number) => tempC / 2 };
     const lowest = (body: string) => {
       const made = valued(newSchedule(wanted({ limitFor: limitsFor(body, 140), kiln })));
       return Math.min(
