@@ -2,7 +2,7 @@ import { type ElasticPiece, elasticPiece } from "../../src/core/ware/elasticPiec
 import { type PieceMesh, PLACES, pieceMesh } from "../../src/core/ware/pieceMesh.ts";
 import type { PieceShape } from "../../src/core/ware/pieceShape.ts";
 
-/** A mug, a dinner plate and a platter, rims upright. */
+/** A mug and a dinner plate, rims upright. */
 export const MUG_SHAPE: PieceShape = {
   wallMm: 6,
   baseMm: 8,
@@ -16,13 +16,6 @@ export const PLATE_SHAPE: PieceShape = {
   footRadiusMm: 135,
   rimRadiusMm: 135,
   heightMm: 25,
-};
-export const PLATTER_SHAPE: PieceShape = {
-  wallMm: 12,
-  baseMm: 12,
-  footRadiusMm: 200,
-  rimRadiusMm: 200,
-  heightMm: 35,
 };
 
 /** A plain disc. */

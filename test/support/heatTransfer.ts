@@ -47,28 +47,6 @@ export function slabRampShare(fourier: number): number {
   return 1 - (32 / Math.PI ** 3) * sum;
 }
 
-/** First zeros of the Bessel function J₀, and J₁ there (Abramowitz & Stegun, table 9.5). */
-const BESSEL_ZEROS = [
-  [2.4048255577, 0.5191474973],
-  [5.5200781103, -0.3402648065],
-  [8.6537279129, 0.2714522999],
-  [11.791534439, -0.2324598314],
-  [14.9309177085, 0.2065464331],
-] as const;
-
-/**
- * Share of its final lag that the axis of a long cylinder has behind its surface, after a ramp
- * began at rest: 1 − 8 Σ exp(−λ² Fo)/(λ³ J₁(λ)); five terms, so for Fo from 0.03 on.
- *
- * @param fourier αt/R².
- */
-export function cylinderRampShare(fourier: number): number {
-  const terms = BESSEL_ZEROS.map(
-    ([zero, slope]) => Math.exp(-zero * zero * fourier) / (zero ** 3 * slope),
-  );
-  return 1 - 8 * terms.reduce((sum, term) => sum + term, 0);
-}
-
 /** One-term plane wall: ζ tan ζ = Bi, C₁ = 4 sin ζ/(2ζ + sin 2ζ). */
 export function planeWall(biot: number): { readonly zeta: number; readonly c1: number } {
   let [low, high] = [0, Math.PI / 2];

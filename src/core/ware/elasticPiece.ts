@@ -1,7 +1,7 @@
 import { type PieceMesh, PLACES } from "./pieceMesh.ts";
 
 /** Poisson's ratio of fired bodies; 0.17 to 0.24, from memory. */
-export const POISSON = 0.2;
+const POISSON = 0.2;
 
 /** Gauss's rule of two places, along and across every element. */
 const GAUSS = 1 / Math.sqrt(3);

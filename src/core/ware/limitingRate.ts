@@ -57,7 +57,7 @@ export function limitingRateAt(
 }
 
 /** Worst stress over strength inside a band while the kiln falls at one rate [°C/h, positive]. */
-export function worstFalling(numbers: StrainNumbers, band: Band, rateCPerHour: number): number {
+function worstFalling(numbers: StrainNumbers, band: Band, rateCPerHour: number): number {
   const state = new Float64Array(STATE_SIZE);
   const states: Float64Array[] = [];
   for (const _ of falling(state, numbers, band.highC + FROM_ABOVE_K, rateCPerHour)) {

@@ -70,7 +70,7 @@ export function strainedBar(
 }
 
 /** Writes the free strain of every place of the section into `numbers.stress.free`. */
-export function putFreeStrain(
+function putFreeStrain(
   state: Float64Array,
   numbers: StrainNumbers,
   by: { readonly table: Float64Array; readonly alteration?: Alteration },
@@ -145,7 +145,7 @@ function finMm(conductance: number, wPerM2K: number): number {
  * Modified Bessel function of the first kind over e^x, of order 0 or 1, for x from 0 on
  * (Abramowitz & Stegun 9.8.1 to 9.8.4, error under 3e−7).
  */
-export function scaledBessel(x: number, order: 0 | 1): number {
+function scaledBessel(x: number, order: 0 | 1): number {
   const small = x < 3.75;
   const t = small ? (x / 3.75) * (x / 3.75) : 3.75 / x;
   let sum = 0;

@@ -21,7 +21,7 @@ export const DEEP = 5;
  * edge within the load [K], and the kiln [°C].
  */
 export const WALL = 0;
-export const BASE = DEEP;
+export const BASE = WALL + DEEP;
 export const SHELF = 2 * DEEP;
 const CHAIN = SHELF + 1;
 export const LOAD = CHAIN;
