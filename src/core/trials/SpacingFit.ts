@@ -40,6 +40,8 @@ export interface SpacingFit {
   readonly exponent: CoefficientInterval;
   /** With coats as read: too small by about `reliability`. */
   readonly exponentAsRead: number;
+  /** The same with its 95 % interval, as if no coat were misread. */
+  readonly exponentIfExact: CoefficientInterval;
   /** Share of the scatter of read coats that is scatter of coats, 0–1. */
   readonly reliability: number;
   /** Tiles whose reading error is assumed, not noted. */
@@ -48,6 +50,8 @@ export interface SpacingFit {
   readonly countingErrorUnknown: number;
   /** One standard deviation between like tiles, in logarithms of the pitch. */
   readonly tileSigma: number;
+  /** The same without coats too thin to crack; null when there are none, or too few tiles are left. */
+  readonly tileSigmaWithoutThin: number | null;
   /** One standard deviation between lines of one tile, in logarithms; null without counted lines. */
   readonly lineSigma: number | null;
   /** Share of the scatter of single lines that is scatter between tiles; null without lines. */

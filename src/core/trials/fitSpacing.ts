@@ -47,6 +47,7 @@ export function fitSpacing(tiles: readonly Tile[], seed: number): Result<Spacing
     coatsMm: { least: Math.min(...coats), most: Math.max(...coats) },
     exponent: profileInterval(fitted.rows, fitted.fit, EXPONENT_AT),
     exponentAsRead: asRead.coefficients[EXPONENT_AT] as number,
+    exponentIfExact: profileInterval(data.asRead, asRead, EXPONENT_AT),
     reliability: data.coats.reliability,
     coatErrorAssumed: tiles.filter(({ coat }) => coat.sigmaIs === "assumed").length,
     countingErrorUnknown: data.counting.unknown,
@@ -62,7 +63,7 @@ export function fitSpacing(tiles: readonly Tile[], seed: number): Result<Spacing
 /** A coat too thin to crack does not follow a law of spacing; what is left without them is shown too. */
 function thinOnes(
   tiles: readonly Tile[],
-): Pick<SpacingFit, "thinUncracked" | "exponentWithoutThin"> {
+): Pick<SpacingFit, "thinUncracked" | "exponentWithoutThin" | "tileSigmaWithoutThin"> {
   const cracked = tiles.filter(({ spacing }) => spacing.kind === "measured");
   const least = Math.min(...cracked.map(({ coat }) => coat.firedMm));
   const rest = tiles.filter(
@@ -70,12 +71,14 @@ function thinOnes(
   );
   const thinUncracked = tiles.length - rest.length;
   if (thinUncracked === 0 || spacingProblems(rest).length > 0)
-    return { thinUncracked, exponentWithoutThin: null };
+    return { thinUncracked, exponentWithoutThin: null, tileSigmaWithoutThin: null };
   const fitted = fittedRows(spacingRows(rest));
+  if (fitted === null)
+    return { thinUncracked, exponentWithoutThin: null, tileSigmaWithoutThin: null };
   return {
     thinUncracked,
-    exponentWithoutThin:
-      fitted === null ? null : profileInterval(fitted.rows, fitted.fit, EXPONENT_AT),
+    exponentWithoutThin: profileInterval(fitted.rows, fitted.fit, EXPONENT_AT),
+    tileSigmaWithoutThin: scatterOf(fitted, cracked.length).tileSigma,
   };
 }
 

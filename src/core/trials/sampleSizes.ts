@@ -17,6 +17,12 @@ const POWER = 0.8;
 /** Scatter below this is luck; it would promise too much. */
 const LEAST_SCATTER = 0.05;
 
+/** Coats within such a step are alike, in logarithms; our own choice. */
+const ALIKE_COATS = 0.2;
+
+/** Repeats over and above the first of each kind from which their scatter is told. */
+const FREEDOM_FOR_SCATTER = 3;
+
 /** Tiles of one group for a test of labels that can come out below 5 in 100. */
 const FOR_LABELS = 4;
 
@@ -41,13 +47,13 @@ export interface SampleSizes {
 
 /** What the tiles of one glaze can tell by their number, by their own scatter when it is known. */
 export function sampleSizes(tiles: readonly Tile[], fit: SpacingFit | null): SampleSizes {
-  const measured = isScatterKnown(fit);
-  const scatter = measured ? fit.tileSigma : USUAL_SCATTER;
+  const known = scatterOfLike(tiles, fit);
+  const scatter = known ?? USUAL_SCATTER;
   const coats = tiles.map(({ coat }) => coat.firedMm);
   return {
     needed: RATIOS.map((ratio) => ({ ratio, tiles: neededFor(ratio, scatter) })),
     scatter,
-    scatterIs: measured ? "measured" : "assumed",
+    scatterIs: known === null ? "assumed" : "measured",
     exponentError: new Set(coats).size > 1 ? exponentError(coats, scatter) : null,
     exponentErrorToTell: ERROR_TO_TELL,
     problems: FACTORS.flatMap((factor) => lonelyGroups(tiles, factor, neededFor(1.5, scatter))),
@@ -55,11 +61,37 @@ export function sampleSizes(tiles: readonly Tile[], fit: SpacingFit | null): Sam
 }
 
 /**
- * Whether a fit tells how like tiles scatter. Not when coats too thin to crack are in it: their
- * distance from the line is no scatter.
+ * How like tiles scatter, by the tiles themselves: about the fit, without coats too thin to crack,
+ * whose distance from the line is no scatter; without a fit between tiles alike in all but luck.
+ * Null when they do not tell.
  */
-function isScatterKnown(fit: SpacingFit | null): fit is SpacingFit {
-  return fit !== null && fit.tileSigma >= LEAST_SCATTER && fit.thinUncracked === 0;
+function scatterOfLike(tiles: readonly Tile[], fit: SpacingFit | null): number | null {
+  const sigma =
+    fit === null
+      ? scatterOfRepeats(tiles)
+      : fit.thinUncracked > 0
+        ? fit.tileSigmaWithoutThin
+        : fit.tileSigma;
+  return sigma === null ? null : Math.max(LEAST_SCATTER, sigma);
+}
+
+/** Pooled over tiles of one clay, sides, shape and firing whose coats are within a fifth of each other. */
+function scatterOfRepeats(tiles: readonly Tile[]): number | null {
+  const groups = new Map<string, number[]>();
+  for (const { clay, glazedSides, shape, firing, coat, spacing } of tiles) {
+    if (spacing.kind !== "measured") continue;
+    const coatStep = Math.round(Math.log(coat.firedMm) / ALIKE_COATS);
+    const key = JSON.stringify([clay, glazedSides, shape, firing, coatStep]);
+    groups.set(key, [...(groups.get(key) ?? []), Math.log(spacing.pitchMm)]);
+  }
+  const repeated = [...groups.values()].filter((logs) => logs.length > 1);
+  const freedom = repeated.reduce((sum, logs) => sum + logs.length - 1, 0);
+  if (freedom < FREEDOM_FOR_SCATTER) return null;
+  const squares = repeated.flatMap((logs) => {
+    const mean = logs.reduce((sum, log) => sum + log, 0) / logs.length;
+    return logs.map((log) => (log - mean) ** 2);
+  });
+  return Math.sqrt(squares.reduce((sum, square) => sum + square, 0) / freedom);
 }
 
 function neededFor(ratio: number, tileSigma: number): number {

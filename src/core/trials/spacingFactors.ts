@@ -3,7 +3,7 @@ import { dot, normalMatrix, solved } from "./linearSystem.ts";
 import type { Tile } from "./Tile.ts";
 
 /** What tiles are grouped by beside their coat. */
-export type FactorName = "clay" | "sides" | "shape" | "firing";
+export type FactorName = "glaze" | "clay" | "sides" | "shape" | "firing";
 
 /** A level of a factor against the factor's most frequent level. */
 export interface FactorColumn {
@@ -25,6 +25,7 @@ export interface SpacingFactors {
 
 /** In this order: what stands later gives way when two changed together. */
 const LEVEL_OF: readonly (readonly [FactorName, (tile: Tile) => string | null])[] = [
+  ["glaze", ({ glaze }) => glaze],
   ["clay", ({ clay }) => clay],
   ["sides", ({ glazedSides }) => glazedSides],
   ["shape", ({ shape }) => shape],
@@ -38,7 +39,7 @@ export function levelOf(tile: Tile, factor: FactorName): string | null {
 }
 
 /**
- * Columns for clay, sides, shape and firing where the tiles differ in them, additive in the
+ * Columns for glaze, clay, sides, shape and firing where the tiles differ in them, additive in the
  * logarithm. Tiles of which the shape is not noted count as the most frequent shape.
  */
 export function spacingFactors(

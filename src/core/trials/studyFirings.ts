@@ -7,6 +7,7 @@ import type { FiringStudy } from "./FiringStudy.ts";
 import { firingFacts } from "./firingFacts.ts";
 import { firstPings } from "./firstPings.ts";
 import type { GlazeStudy } from "./GlazeStudy.ts";
+import { glazesCompared } from "./glazesCompared.ts";
 import type { KnownKiln } from "./KnownKiln.ts";
 import { namedApart } from "./namedApart.ts";
 import { nextTestOf } from "./nextTestOf.ts";
@@ -53,6 +54,7 @@ export function studyFirings(
     tiles,
     confounding,
     glazes,
+    glazesCompared: glazesCompared(tiles.tiles, SEED),
     fits:
       asked.named === undefined || tiles.tiles.length === 0
         ? null

@@ -5,7 +5,7 @@ import type { Tile } from "./Tile.ts";
 import { throughCracks } from "./throughCracks.ts";
 
 /**
- * Spacing, through cracks and numbers of tiles of one glaze; never one glaze against another.
+ * Spacing, through cracks and numbers of tiles of one glaze.
  *
  * @param seed Of drawn dealings of labels; the same gives the same.
  */

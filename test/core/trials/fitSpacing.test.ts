@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { fitSpacing } from "../../../src/core/trials/fitSpacing.ts";
+import { glazesCompared } from "../../../src/core/trials/glazesCompared.ts";
 import { labelTest } from "../../../src/core/trials/labelTest.ts";
 import { sampleSizes } from "../../../src/core/trials/sampleSizes.ts";
 import type { Tile } from "../../../src/core/trials/Tile.ts";
@@ -149,7 +150,7 @@ describe("a test of labels", () => {
 describe("numbers of tiles", () => {
   it("name how many a lonely tile needs beside it", () => {
     const tiles = [
-      ...crackleStudy(PLAIN_TRUTH, { ...TWO_CLAYS, clays: ["buff"] }, 3),
+      ...crackleStudy(PLAIN_TRUTH, { ...TWO_CLAYS, clays: ["buff"], repeats: 1 }, 3),
       { ...tile("x"), clay: "white" },
     ];
     const { problems, needed, scatterIs } = sampleSizes(tiles, null);
@@ -162,6 +163,89 @@ describe("numbers of tiles", () => {
         expected: "2 tiles to compare at all, 4 for a test of labels, 8 to see a ratio of 1.5",
       },
     ]);
+  });
+});
+
+describe("the scatter of like tiles", () => {
+  const truths = [0.1, 0.2, 0.4];
+
+  it.each(truths)("of %f is the measured one, with a fit and without", (tileSigma) => {
+    const truth = { ...PLAIN_TRUTH, tileSigma, coatSigma: 0.02 };
+    const tiles = crackleStudy(truth, { ...TWO_CLAYS, repeats: 6 }, 11);
+    for (const fit of [fitOf(tiles), null]) {
+      const { scatter, scatterIs } = sampleSizes(tiles, fit);
+      expect(scatterIs).toBe("measured");
+      // 48 tiles: their standard deviation is known to a tenth; counting adds a little without a fit.
+      expect(scatter / tileSigma).toBeGreaterThan(0.7);
+      expect(scatter).toBeLessThan(Math.hypot(tileSigma, 0.15) * 1.3);
+    }
+  });
+
+  it("leaves out coats too thin to crack", () => {
+    const tiles = crackleStudy({ ...PLAIN_TRUTH, tileSigma: 0.1 }, TWO_CLAYS, 5);
+    const thin = ["y", "z"].map((piece) => ({
+      ...tile(piece),
+      clay: "buff",
+      coat: coatRead(0.05, 0.1),
+      spacing: { kind: "uncracked", atLeastMm: 80, from: "size" } as const,
+      cracked: "none" as const,
+    }));
+    const fit = fitOf([...tiles, ...thin]);
+    expect(fit.tileSigmaWithoutThin).toBeCloseTo(fitOf(tiles).tileSigma, 6);
+    const { scatter, scatterIs } = sampleSizes([...tiles, ...thin], fit);
+    expect(scatterIs).toBe("measured");
+    expect(scatter).toBeCloseTo(Math.max(0.05, fitOf(tiles).tileSigma), 6);
+  });
+});
+
+describe("glazes against each other", () => {
+  const named = (glaze: string, times: number, seed: number) =>
+    crackleStudy({ ...PLAIN_TRUTH, pitchAt1Mm: 7 * times }, TWO_CLAYS, seed).map((each) => ({
+      ...each,
+      glaze,
+    }));
+
+  it("have the ratio that they were made with inside its range, in about 95 of 100 studies", () => {
+    const seeds = Array.from({ length: 12 }, (_, i) => i + 1);
+    const inside = seeds.filter((seed) => {
+      const found = glazesCompared(
+        [...named("ice", 1, seed), ...named("moss", 1.4, seed + 500)],
+        1,
+      );
+      const [ratio] = found?.ratios ?? [];
+      const times = ratio?.level === "moss" ? 1.4 : 1 / 1.4;
+      const { low = 0, high = 0 } = ratio?.ratio ?? {};
+      return low < times && times < high;
+    });
+    // Binomial, 12 at 0.95: fewer than 9 come twice in 1000.
+    expect(inside.length).toBeGreaterThanOrEqual(9);
+  });
+
+  it("are not parted where each had a clay of its own, and not compared by single tiles", () => {
+    const apart = [
+      ...named("ice", 1, 1).filter(({ clay }) => clay === "buff"),
+      ...named("moss", 1.4, 2).filter(({ clay }) => clay === "white"),
+    ];
+    const found = glazesCompared(apart, 1);
+    expect(found?.ratios.every(({ isShared }) => isShared)).toBe(true);
+    expect(
+      glazesCompared([...named("ice", 1, 1), ...named("moss", 1, 2).slice(0, 1)], 1),
+    ).toBeNull();
+    expect(glazesCompared(named("ice", 1, 1), 1)).toBeNull();
+  });
+});
+
+describe("the error of the gauge", () => {
+  it("is asked for first, with the power both ways, where it was not noted", () => {
+    const tiles = crackleStudy(PLAIN_TRUTH, TWO_CLAYS, 7).map((each) => ({
+      ...each,
+      coat: { ...each.coat, sigmaIs: "assumed" as const },
+    }));
+    const fit = fitOf(tiles);
+    expect(fit.coatErrorAssumed).toBe(24);
+    expect(fit.exponentIfExact.value).toBeCloseTo(fit.exponentAsRead, 9);
+    // Error taken out of coats makes the power larger by about 1 over the reliability.
+    expect(fit.exponent.value / fit.exponentIfExact.value).toBeCloseTo(1 / fit.reliability, 1);
   });
 });
 

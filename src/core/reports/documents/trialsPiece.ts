@@ -3,13 +3,15 @@ import { statementText } from "../../findings/findingText.ts";
 import { scheduleYaml } from "../../schedule/scheduleYaml.ts";
 import type { FiringStudy } from "../../trials/FiringStudy.ts";
 import type { GlazeStudy } from "../../trials/GlazeStudy.ts";
+import type { GlazesCompared } from "../../trials/glazesCompared.ts";
 import type { NextTest } from "../../trials/NextTest.ts";
 import type { CoefficientInterval } from "../../trials/profileInterval.ts";
-import type { SpacingFit } from "../../trials/SpacingFit.ts";
+import type { GroupRatio, SpacingFit } from "../../trials/SpacingFit.ts";
 import type { Tile } from "../../trials/Tile.ts";
 import { fitsPiece } from "./fitsPiece.ts";
 import type {
   confoundingShape,
+  glazesComparedShape,
   nextShape,
   spacingShape,
   tileShape,
@@ -43,6 +45,7 @@ export function trialsPiece(study: FiringStudy): z.infer<typeof trialsShape> {
     leftOut: tiles.leftOut.map((each) => ({ ...each })),
     confounding: confounding && structuredCopy(confounding),
     spacing: glazes.map(spacingPiece),
+    glazesCompared: study.glazesCompared && comparedPiece(study.glazesCompared),
     fits: fits && fitsPiece(fits),
     next: next && nextPiece(next),
   };
@@ -109,23 +112,42 @@ function fitPiece(value: SpacingFit): NonNullable<z.infer<typeof spacingShape>["
     coatsMm: { ...value.coatsMm },
     exponent: intervalPiece(value.exponent),
     exponentAsRead: value.exponentAsRead,
+    exponentIfExact: intervalPiece(value.exponentIfExact),
+    coatErrorAssumed: value.coatErrorAssumed,
     reliability: value.reliability,
     tileSigma: value.tileSigma,
     lineSigma: value.lineSigma,
     icc: value.icc,
     effectiveLines: value.effectiveLines,
-    ratios: value.ratios.map(({ ratio, test, ...group }) => ({
-      factor: group.factor,
-      level: group.level,
-      against: group.against,
-      ratio: intervalPiece(ratio),
-      tiles: group.tiles,
-      tilesAgainst: group.tilesAgainst,
-      isShared: group.isShared,
-      p: test?.p ?? null,
-      leastP: test?.leastP ?? null,
-    })),
+    ratios: value.ratios.map(ratioPiece),
     untold: value.untold.map(({ factor, level, against }) => ({ factor, level, against })),
+  };
+}
+
+function comparedPiece(compared: GlazesCompared): z.infer<typeof glazesComparedShape> {
+  return {
+    tiles: compared.tiles,
+    ratios: compared.ratios.map(ratioPiece),
+    untold: compared.untold.map(({ factor, level, against }) => ({ factor, level, against })),
+    exponents: compared.slopes.map(({ level, exponent, tiles }) => ({
+      glaze: level,
+      exponent: intervalPiece(exponent),
+      tiles,
+    })),
+  };
+}
+
+function ratioPiece({ ratio, test, ...group }: GroupRatio) {
+  return {
+    factor: group.factor,
+    level: group.level,
+    against: group.against,
+    ratio: intervalPiece(ratio),
+    tiles: group.tiles,
+    tilesAgainst: group.tilesAgainst,
+    isShared: group.isShared,
+    p: test?.p ?? null,
+    leastP: test?.leastP ?? null,
   };
 }
 

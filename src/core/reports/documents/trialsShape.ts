@@ -129,6 +129,33 @@ export const confoundingShape = z.strictObject({
   unknown: z.array(z.string()),
 });
 
+/** Pitch of one group over that of another. */
+const ratioShape = z.strictObject({
+  factor: z.string(),
+  level: z.string(),
+  against: z.string(),
+  ratio: intervalShape,
+  tiles: z.int(),
+  tilesAgainst: z.int(),
+  isShared: z.boolean(),
+  p: z.number().nullable(),
+  leastP: z.number().nullable(),
+});
+
+const untoldShape = z.strictObject({ factor: z.string(), level: z.string(), against: z.string() });
+
+/** One glaze against another. */
+export const glazesComparedShape = z
+  .strictObject({
+    tiles: z.int(),
+    ratios: z.array(ratioShape),
+    untold: z.array(untoldShape),
+    exponents: z.array(
+      z.strictObject({ glaze: z.string(), exponent: intervalShape, tiles: z.int() }),
+    ),
+  })
+  .describe("glazes against each other, coats, clays, sides and firings made equal");
+
 /** What governs the spacing of one glaze. */
 export const spacingShape = z.strictObject({
   glaze: z.string(),
@@ -143,27 +170,15 @@ export const spacingShape = z.strictObject({
       coatsMm: z.strictObject({ least: z.number(), most: z.number() }),
       exponent: intervalShape,
       exponentAsRead: z.number(),
+      exponentIfExact: intervalShape.describe("as if no coat were misread"),
+      coatErrorAssumed: z.int().describe("tiles whose gauge's error is taken to be 15 %"),
       reliability: z.number(),
       tileSigma: z.number(),
       lineSigma: z.number().nullable(),
       icc: z.number().nullable(),
       effectiveLines: z.number().nullable(),
-      ratios: z.array(
-        z.strictObject({
-          factor: z.string(),
-          level: z.string(),
-          against: z.string(),
-          ratio: intervalShape,
-          tiles: z.int(),
-          tilesAgainst: z.int(),
-          isShared: z.boolean(),
-          p: z.number().nullable(),
-          leastP: z.number().nullable(),
-        }),
-      ),
-      untold: z.array(
-        z.strictObject({ factor: z.string(), level: z.string(), against: z.string() }),
-      ),
+      ratios: z.array(ratioShape),
+      untold: z.array(untoldShape),
     })
     .nullable(),
 });
@@ -255,6 +270,7 @@ export const trialsShape = z.strictObject({
   ),
   confounding: confoundingShape.nullable(),
   spacing: z.array(spacingShape),
+  glazesCompared: glazesComparedShape.nullable(),
   fits: fitsShape
     .nullable()
     .describe("fit by the files of glazes and bodies; null when none were looked for"),

@@ -1,6 +1,7 @@
 import type { Problem } from "../../problem.ts";
 import type { FiringStudy } from "../../trials/FiringStudy.ts";
 import type { GlazeStudy } from "../../trials/GlazeStudy.ts";
+import type { GlazesCompared } from "../../trials/glazesCompared.ts";
 import type { GroupRatio, SpacingFit } from "../../trials/SpacingFit.ts";
 import type { SampleSizes } from "../../trials/sampleSizes.ts";
 import type { Block, ChartPair } from "../Block.ts";
@@ -17,7 +18,7 @@ const HARDLY = 0.05;
 
 /** What governs the spacing, glaze by glaze: the exponent, then groups against each other. */
 export function spacingBlocks(
-  study: Pick<FiringStudy, "glazes" | "firings">,
+  study: Pick<FiringStudy, "glazes" | "firings" | "glazesCompared">,
   charts: Readonly<Record<string, ChartPair>>,
 ): readonly Block[] {
   const numbered = (firing: string) =>
@@ -28,6 +29,7 @@ export function spacingBlocks(
       ...glazeBlocks(each, numbered),
       ...chartBlocks(`Crack spacing against coat, ${each.glaze}`, charts[each.glaze]),
     ]),
+    ...comparedBlocks(study.glazesCompared, numbered),
   ];
 }
 
@@ -47,6 +49,7 @@ function glazeBlocks(
 
 function fitBlocks(spacing: SpacingFit, numbered: (firing: string) => string): readonly Block[] {
   return [
+    ...gaugeBlocks(spacing),
     sentence(exponentText(spacing)),
     ...warnings(spacing),
     ...(spacing.ratios.length === 0
@@ -60,6 +63,42 @@ function fitBlocks(spacing: SpacingFit, numbered: (firing: string) => string): r
     ...untoldSentence(spacing, numbered),
     ...slopesSentence(spacing, numbered),
     sentence(scatterText(spacing)),
+  ];
+}
+
+/** First what only the potter knows: how far the gauge may be off; until then the power both ways. */
+function gaugeBlocks(fit: SpacingFit): readonly Block[] {
+  if (fit.coatErrorAssumed === 0) return [];
+  const all = fit.tiles + fit.uncracked;
+  const power = ({ value, low, high }: SpacingFit["exponent"]) =>
+    `${fewDigits(value)} (${endText(low)} to ${endText(high)})`;
+  return [
+    sentence(
+      `How far may your gauge be off? The coats of ${fit.coatErrorAssumed} of ${all} tiles of ${fit.glaze} do not say; add coatError to them. Until then the power is ${power(fit.exponentIfExact)} if the coats are as read, and ${power(fit.exponent)} if each may be misread by 15 %, which is taken below.`,
+    ),
+  ];
+}
+
+/** Glazes against each other, coats made equal. */
+function comparedBlocks(
+  compared: GlazesCompared | null,
+  numbered: (firing: string) => string,
+): readonly Block[] {
+  if (compared === null) return [];
+  return [
+    sentence(
+      `Glaze against glaze, on ${compared.tiles} measured tiles, coats, clays, sides and firings made equal:`,
+    ),
+    ...(compared.ratios.length === 0
+      ? []
+      : [
+          {
+            kind: "list",
+            items: compared.ratios.map((ratio) => ratioText(ratio, numbered)),
+          } as const,
+        ]),
+    ...untoldSentence(compared, numbered),
+    ...slopesSentence(compared, numbered),
   ];
 }
 
@@ -113,11 +152,6 @@ function warnings(fit: SpacingFit): readonly Block[] {
         ]
       : []),
     ...(fit.thinUncracked > 0 ? [thinText(fit)] : []),
-    ...(fit.coatErrorAssumed > 0
-      ? [
-          `The error of the coat is assumed for ${fit.coatErrorAssumed} of ${all} tiles; note coatError to do better. With coats taken as read the power would be ${fewDigits(fit.exponentAsRead)}.`,
-        ]
-      : []),
   ];
   return texts.map((text) => sentence(text));
 }
@@ -133,7 +167,7 @@ function thinText({ thinUncracked, exponentWithoutThin }: SpacingFit): string {
 
 /** One power for all groups holds only if they do not differ much in it. */
 function slopesSentence(
-  { slopes }: SpacingFit,
+  { slopes }: Pick<SpacingFit, "slopes">,
   numbered: (firing: string) => string,
 ): readonly Block[] {
   if (slopes.length === 0) return [];
@@ -185,7 +219,7 @@ function levelText(
 }
 
 function untoldSentence(
-  { untold }: SpacingFit,
+  { untold }: Pick<SpacingFit, "untold">,
   numbered: (firing: string) => string,
 ): readonly Block[] {
   if (untold.length === 0) return [];
