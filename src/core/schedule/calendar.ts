@@ -15,10 +15,21 @@ export interface FiringMoment {
   readonly what: string;
   /** After the start of the firing. */
   readonly seconds: number;
+  /** What to mind then, as a sentence; left out where nobody has to do anything. */
+  readonly care?: string;
+  /** Somebody has to be there: an alarm rings so many minutes before. */
+  readonly alarmMinutes?: number;
 }
 
 /** The end of the band through which quartz turns on the way down. */
 const [QUARTZ] = COOLING_BANDS;
+
+const ON_CARE =
+  "Is the kiln clear of anything that burns, the vent on, and somebody within reach for the whole firing?";
+const PEAK_CARE =
+  "Be there, and see for yourself that the kiln switches off; if it goes on heating, switch it off at its main switch by hand. Look at cones only through infrared-rated glasses.";
+const OPENING_CARE =
+  "Open it only when the thermocouple says so, not the clock: with gloves and eye protection, standing aside.";
 
 /**
  * The moments of a drafted firing in their order: switched on, time to check the cone, the peak,
@@ -32,15 +43,25 @@ export function firingMoments(
   const { unit } = options;
   const { curve } = draft.expansion;
   const { seconds: peakSeconds, tempC: peakC } = peakOf(curve);
+  const isAssumed = draft.own === null && options.kiln === undefined;
   const opened = printTemperature(UNLOAD_C, unit);
   return [
-    { what: "Switch the kiln on", seconds: 0 },
+    { what: "Switch the kiln on", seconds: 0, care: ON_CARE, alarmMinutes: 0 },
     ...coneMoments(draft),
-    { what: `Peak, ${printTemperature(peakC, unit)}`, seconds: peakSeconds },
+    {
+      what: `Peak, ${printTemperature(peakC, unit)}`,
+      seconds: peakSeconds,
+      care: PEAK_CARE,
+      alarmMinutes: 15,
+    },
     ...quartzMoments(draft, unit),
     ...coolMoments(draft, options.kiln).map((seconds) => ({
-      what: `Cool enough to open, ${opened}: read the thermocouple first`,
+      what: isAssumed
+        ? `Perhaps cool enough to open, ${opened}, if it falls as an assumed kiln does: read the thermocouple first`
+        : `Cool enough to open, ${opened}: read the thermocouple first`,
       seconds,
+      care: OPENING_CARE,
+      alarmMinutes: 0,
     })),
   ].toSorted((a, b) => a.seconds - b.seconds);
 }
@@ -59,14 +80,15 @@ export function calendarText(
 ): string {
   const { title, start } = firing;
   const stamp = `${stampOf(clockAt(start, 0))}Z`;
-  const events = moments.flatMap(({ what, seconds }, index) => [
+  const events = moments.flatMap(({ what, seconds, care, alarmMinutes }, index) => [
     "BEGIN:VEVENT",
     `UID:${stampOf(start)}-${index + 1}-${slugOf(title)}@undunted.invalid`,
     `DTSTAMP:${stamp}`,
     `DTSTART:${stampOf(clockAt(start, seconds))}`,
     "DURATION:PT15M",
     `SUMMARY:${escaped(what)}`,
-    `DESCRIPTION:${escaped(`${title}. Planned times; the kiln may be early or late.`)}`,
+    `DESCRIPTION:${escaped(`${title}. Planned times; the kiln may be early or late.${care === undefined ? "" : ` ${care}`}`)}`,
+    ...(alarmMinutes === undefined ? [] : alarmLines(what, alarmMinutes)),
     "END:VEVENT",
   ]);
   const lines = [
@@ -80,6 +102,17 @@ export function calendarText(
   return lines.map((line) => `${folded(line)}\r\n`).join("");
 }
 
+/** An alarm that shows what is due (RFC 5545, 3.6.6). */
+function alarmLines(what: string, minutesBefore: number): readonly string[] {
+  return [
+    "BEGIN:VALARM",
+    "ACTION:DISPLAY",
+    `DESCRIPTION:${escaped(what)}`,
+    `TRIGGER:${minutesBefore === 0 ? "PT0S" : `-PT${minutesBefore}M`}`,
+    "END:VALARM",
+  ];
+}
+
 /** When the wanted cone should be down; the peak says it where none is wanted or none goes down. */
 function coneMoments({ schedule, heatwork }: Draft): readonly FiringMoment[] {
   const wanted = heatwork.cones.find(({ cone }) => cone === schedule.cone);
@@ -88,6 +121,8 @@ function coneMoments({ schedule, heatwork }: Draft): readonly FiringMoment[] {
     {
       what: `Check cone ${wanted.cone}: by the plan it goes down now`,
       seconds: wanted.downAtSeconds,
+      care: PEAK_CARE,
+      alarmMinutes: 15,
     },
   ];
 }

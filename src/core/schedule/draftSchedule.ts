@@ -1,7 +1,9 @@
 import { cautionsFor } from "../cautions/cautionsFor.ts";
 import { heatworkOf } from "../cones/heatwork.ts";
+import { ordered } from "../findings/ordered.ts";
 import type { AssumedKiln } from "../kiln/AssumedKiln.ts";
 import { checkSchedule } from "./checkSchedule.ts";
+import { hoursFindings } from "./checks/hours.ts";
 import { type LimitFor, limitedCrossings, withStrain } from "./coolingLimits.ts";
 import type { Draft } from "./Draft.ts";
 import { energyKWh } from "./energyOf.ts";
@@ -50,7 +52,10 @@ export function draftSchedule(input: DraftInput): Draft {
       (crossing) => (strained === null ? crossing : withStrain(crossing, strained)),
     ),
     strains: strained === null ? [] : [strained],
-    findings: checkSchedule({ schedule, expansion, heatwork, limitFor, own, ...kiln }),
+    findings: ordered([
+      ...checkSchedule({ schedule, expansion, heatwork, limitFor, own, ...kiln }),
+      ...hoursFindings(start, expansion, own),
+    ]),
     cautions: cautionsFor({
       kiln: true,
       opening: true,
