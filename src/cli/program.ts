@@ -40,7 +40,10 @@ Exit codes: 0 fine, 1 it ran and the answer is no (a warning, a cone not reached
       .command("draft")
       .description("Lay out a schedule: clock times, cone reached, inversions, findings")
       .argument("[schedule]", "schedule file (YAML or JSON), or - for standard input")
-      .option("--start <time>", 'when the kiln is switched on: "2026-12-01 18:00"')
+      .option(
+        "--start <time>",
+        'when the kiln is switched on: "2026-12-01 18:00", "Dec 1 6pm", "tomorrow 18:00"',
+      )
       .option("--offset <degrees>", "add to thermocouple readings, from witness cones: 8C, -12F")
       .option("--new", "write a schedule for --cone and the ware below")
       .addOption(

@@ -3,7 +3,7 @@ import { type Ran, undunted } from "../support/undunted.ts";
 
 const LOG = "logs/2026-05-09-a.csv";
 const FORMS =
-  'words, then when it was heard: a clock time such as "09:10" or "2026-03-15 09:10", or a time since the start of the log such as "+14:05" (h:mm)';
+  'words, then when it was heard: a clock time such as "09:10", "3:40 pm" or "2026-03-15 09:10", or a time since the start of the log such as "+14:05" (h:mm)';
 
 function heard(...sounds: readonly string[]): Ran {
   return undunted(["review", LOG, "--heard", ...sounds]);
@@ -37,7 +37,7 @@ describe("undunted review --heard", () => {
     [["a crack"], '"a crack" has no time, so it cannot be placed in the log', "a crack 14:05"],
     [[""], '"" has no time, so it cannot be placed in the log', "14:05"],
     [["a crack 25:05"], '"25:05" is not a moment that can be read', "a crack 14:05"],
-    [["a crack 2pm"], '"2pm" is not a moment that can be read', "a crack 14:05"],
+    [["a crack 13pm"], '"13pm" is not a moment that can be read', "a crack 14:05"],
     [["25:05"], '"25:05" is not a moment that can be read', "14:05"],
     [
       ["bang 2026-02-30 14:05"],

@@ -29,7 +29,8 @@ interface DraftOptions extends CommonOptions, DraftWishOptions {
 
 /** `undunted draft SCHEDULE`: what this schedule will do; with options, a new or a better one. */
 export async function run(path: string | undefined, options: DraftOptions): Promise<number> {
-  const start = options.start === undefined ? ok(null) : parseStart(options.start, "--start");
+  const start =
+    options.start === undefined ? ok(null) : parseStart(options.start, "--start", wallNow());
   const input = await draftedInput(path, options);
   const unwanted = nothingToWrite(options);
   const problems = [
@@ -90,6 +91,12 @@ async function report(
   if (isMade(options) && options.output === undefined)
     say("not written; -o FILE writes it, -o - prints it alone", options);
   return ok(null);
+}
+
+/** The wall time of this machine, without a zone. */
+function wallNow(): string {
+  const now = new Date();
+  return new Date(now.getTime() - now.getTimezoneOffset() * 60_000).toISOString().slice(0, 19);
 }
 
 function isMade(options: DraftOptions): boolean {

@@ -1,3 +1,5 @@
+import { parseTimeOfDay } from "../units/parseTimeOfDay.ts";
+
 /** A moment as a person writes it down: by the clock, with or without a date, or since the start. */
 export type Moment =
   | {
@@ -17,9 +19,9 @@ export interface LogClock {
 
 /** How a moment may be written, for problems and for help. */
 export const MOMENT_FORMS =
-  'a clock time such as "09:10" or "2026-03-15 09:10", or a time since the start of the log such as "+14:05" (h:mm)';
+  'a clock time such as "09:10", "3:40 pm" or "2026-03-15 09:10", or a time since the start of the log such as "+14:05" (h:mm)';
 
-const CLOCK = /^(?:(\d{4})-(\d{2})-(\d{2})[T ]\s*)?(\d{1,2}):(\d{2})(?::(\d{2}))?$/;
+const DATE = /^(\d{4})-(\d{2})-(\d{2})(?:[T ]\s*)(?=\d)/;
 const ELAPSED = /^\+\s*(\d{1,3}):(\d{2})(?::(\d{2}))?$/;
 const DAY_SECONDS = 86_400;
 
@@ -32,15 +34,14 @@ export function parseMoment(text: string): Moment | null {
     if (Number(minutes) > 59 || Number(seconds) > 59) return null;
     return { kind: "elapsed", seconds: hms(Number(hours), Number(minutes), Number(seconds)) };
   }
-  const clock = CLOCK.exec(trimmed);
-  if (!clock) return null;
-  const [, year, month, day, hours, minutes, seconds = "0"] = clock;
-  if (Number(hours) > 23 || Number(minutes) > 59 || Number(seconds) > 59) return null;
+  const [written = "", year, month, day] = DATE.exec(trimmed) ?? [];
+  const secondsOfDay = parseTimeOfDay(trimmed.slice(written.length));
+  if (secondsOfDay === null) return null;
   if (year !== undefined && !isDate(Number(year), Number(month), Number(day))) return null;
   return {
     kind: "clock",
     date: year === undefined ? null : `${year}-${month}-${day}`,
-    secondsOfDay: hms(Number(hours), Number(minutes), Number(seconds)),
+    secondsOfDay,
   };
 }
 

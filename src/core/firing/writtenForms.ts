@@ -8,7 +8,9 @@ export const WrittenLength = z
 /** A moment as a file writes it. */
 export const WrittenMoment = z
   .string()
-  .describe('a clock time "09:10" or "2026-03-15 09:10", or since the start of the log "+14:05"');
+  .describe(
+    'a clock time "09:10", "3:40 pm" or "2026-03-15 09:10", or since the start of the log "+14:05"',
+  );
 
 /** Text that is not empty. */
 export const Words = z.string().min(1);

@@ -9,18 +9,28 @@ describe("a moment", () => {
     ["09:10", { kind: "clock", date: null, secondsOfDay: 33_000 }],
     ["2026-03-15 09:10", { kind: "clock", date: "2026-03-15", secondsOfDay: 33_000 }],
     ["2026-03-15T09:10:30", { kind: "clock", date: "2026-03-15", secondsOfDay: 33_030 }],
+    ["3:40pm", { kind: "clock", date: null, secondsOfDay: 56_400 }],
+    ["12 am", { kind: "clock", date: null, secondsOfDay: 0 }],
+    ["2026-03-15 9 a.m.", { kind: "clock", date: "2026-03-15", secondsOfDay: 32_400 }],
     ["+14:05", { kind: "elapsed", seconds: 50_700 }],
     ["+102:05", { kind: "elapsed", seconds: 367_500 }],
   ])("%s is read", (text, moment) => {
     expect(parseMoment(text)).toEqual(moment);
   });
 
-  it.each(["24:00", "9.10", "9:60", "2026-02-29 10:00", "2026-13-01 10:00", "noon", ""])(
-    '"%s" is refused',
-    (text) => {
-      expect(parseMoment(text)).toBeNull();
-    },
-  );
+  it.each([
+    "24:00",
+    "9.10",
+    "9:60",
+    "2026-02-29 10:00",
+    "2026-13-01 10:00",
+    "noon",
+    "13 pm",
+    "9",
+    "",
+  ])('"%s" is refused', (text) => {
+    expect(parseMoment(text)).toBeNull();
+  });
 
   it("without a date is the first such time after the start", () => {
     const morning = parseMoment("06:30");

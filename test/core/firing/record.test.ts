@@ -113,7 +113,7 @@ describe("a firing record", () => {
     expect(texts[2]).toBe(
       [
         'a.yaml: unloaded.at, line 3: "25:00" is not a moment',
-        '  expected  a clock time such as "09:10" or "2026-03-15 09:10", or a time since the start of the log such as "+14:05" (h:mm)',
+        '  expected  a clock time such as "09:10", "3:40 pm" or "2026-03-15 09:10", or a time since the start of the log such as "+14:05" (h:mm)',
         '  try       write it like "09:10", with a 24-hour clock     (record/not-a-moment)',
       ].join("\n"),
     );

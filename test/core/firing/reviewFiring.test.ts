@@ -153,7 +153,7 @@ describe("what was heard", () => {
     expect(result.ok ? "" : problemText(result.problems[0] as never)).toBe(
       [
         '--heard: "noon" is not a moment',
-        '  expected  a clock time such as "09:10" or "2026-03-15 09:10", or a time since the start of the log such as "+14:05" (h:mm)',
+        '  expected  a clock time such as "09:10", "3:40 pm" or "2026-03-15 09:10", or a time since the start of the log such as "+14:05" (h:mm)',
         '  try       write it like "09:10", with a 24-hour clock     (firing/not-a-moment)',
       ].join("\n"),
     );

@@ -28,6 +28,26 @@ describe("parseStart", () => {
   });
 });
 
+describe("parseStart with the wall time of now", () => {
+  it.each([
+    ["Dec 1 6pm", "2026-12-01T18:00:00"],
+    ["1 December 18:00", "2026-12-01T18:00:00"],
+    ["Dec. 1st, 2027 6:30 pm", "2027-12-01T18:30:00"],
+    ["tomorrow 18:00", "2026-12-01T18:00:00"],
+    ["today at 11 pm", "2026-11-30T23:00:00"],
+    ["18:00", "2026-12-01T18:00:00"],
+    ["23:30", "2026-11-30T23:30:00"],
+    ["2 Jan 7:05", "2027-01-02T07:05:00"],
+    ["2026-12-01 6pm", "2026-12-01T18:00:00"],
+  ])("reads %s as the next such moment", (text, wall) => {
+    expect(parseStart(text, "--start", "2026-11-30T20:00:00")).toEqual({ ok: true, value: wall });
+  });
+
+  it.each(["Dec 32 6pm", "13 pm", "tomorrow", "soon", "Feb 30 18:00"])("refuses %s", (text) => {
+    expect(parseStart(text, "--start", "2026-11-30T20:00:00").ok).toBe(false);
+  });
+});
+
 describe("clockAt", () => {
   it("goes over midnight and the end of the year", () => {
     expect(clockAt("2026-12-31T18:00:00", 11.5 * 3600)).toBe("2027-01-01T05:30:00");
