@@ -10,6 +10,7 @@ import {
 } from "yaml";
 import { failed, ok, type Problem, type Result } from "../problem.ts";
 import type { DocumentFormat } from "./DocumentFormat.ts";
+import { mergedMaps } from "./mergedMaps.ts";
 import { repeatedKeys } from "./repeatedKeys.ts";
 
 /** Longest text that is read as a document [characters]. */
@@ -17,6 +18,9 @@ const LONGEST_TEXT = 500_000;
 
 /** Most times that aliases of one anchor may be expanded. */
 const MOST_ALIASES = 100;
+
+/** Most groups that merge keys (<<) may bring in, those inside of others counted each time. */
+const MOST_MERGED = 1000;
 
 /** Most faults of a text that are shown at once. */
 const MOST_FAULTS = 10;
@@ -37,7 +41,7 @@ export interface ReadDocument {
 
 /**
  * Reads one YAML document; JSON is YAML.
- * Aliases are bounded, keys must be unique, and unknown tags are refused.
+ * Aliases and merge keys (`<<: *anchor`) are bounded, keys must be unique, and unknown tags are refused.
  *
  * @param name What to call the file in problems.
  * @returns All problems of the text, in the format's room: `too-long`, `empty-file`, `not-yaml`.
@@ -72,6 +76,7 @@ function parsed(text: string, name: string, format: DocumentFormat): Result<Read
     prettyErrors: false,
     uniqueKeys: false,
     strict: true,
+    merge: true,
   });
   const faults = faultsOf(document).slice(0, MOST_FAULTS);
   if (faults.length > 0)
@@ -80,6 +85,7 @@ function parsed(text: string, name: string, format: DocumentFormat): Result<Read
         notYaml(`${name}: line ${lines.linePos(at).line}`, message, format),
       ),
     );
+  if (mergedMaps(document) > MOST_MERGED) return failed(tooManyAliases(name, format));
   const value: unknown = document.toJS({ maxAliasCount: MOST_ALIASES });
   if (value === null || value === undefined) return failed(emptyFile(name, format));
   const lineOf = (path: DocumentPath): number | null => {

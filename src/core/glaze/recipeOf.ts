@@ -31,7 +31,9 @@ export function recipeOf(file: GlazeFile, placeOf: Place): Result<FoundRecipe> {
   const base = linesOf(file.recipe ?? {}, { shelf, placeOf, key: "recipe" });
   const additions = linesOf(file.additions ?? {}, { shelf, placeOf, key: "additions" });
   if (!base.ok || !additions.ok)
-    return failed(...[base, additions].flatMap((part) => (part.ok ? [] : part.problems)));
+    return failed(
+      ...listedOnce([base, additions].flatMap((part) => (part.ok ? [] : part.problems))),
+    );
   const recipe = { base: base.value, additions: additions.value };
   return ok({ recipe, remarks: [...remarks, ...unusedRemarks(shelf, recipe)] });
 }
@@ -88,7 +90,7 @@ function unknownMaterial(name: string, shelf: Shelf, where: string): Problem {
   const element = elementIn(name);
   const known = [...own, ...MINERAL_WORDS.keys()];
   const offered = element === null ? known : known.filter((word) => elementIn(word) === element);
-  const near = nearWord(plain(name), offered);
+  const near = nearWord(plain(name), offered) ?? wordInside(plain(name), offered);
   const named =
     element === null ? "" : ` and do not leave it out: it names ${elementName(element)}`;
   return {
@@ -101,6 +103,22 @@ function unknownMaterial(name: string, shelf: Shelf, where: string): Problem {
         ? `put its analysis under materials, with oxides, loi and source${named}`
         : `write ${near}, if you mean it, or put its analysis under materials${named}`,
   };
+}
+
+/** The longest known name that stands as a word in another: nepheline in nepheline syenite. */
+function wordInside(name: string, known: readonly string[]): string | null {
+  const inside = known.filter((word) => ` ${name} `.includes(` ${word} `));
+  return inside.toSorted((a, b) => b.length - a.length)[0] ?? null;
+}
+
+/** The list of all materials is long: the first problem has it, the others say so. */
+function listedOnce(problems: readonly Problem[]): readonly Problem[] {
+  const [first] = problems.filter(({ code }) => code === "glaze/unknown-material");
+  return problems.map((problem) =>
+    problem.code === "glaze/unknown-material" && problem !== first
+      ? { ...problem, expected: "a name of that list, or one under materials" }
+      : problem,
+  );
 }
 
 function unusedRemarks(shelf: Shelf, { base, additions }: Recipe): readonly string[] {

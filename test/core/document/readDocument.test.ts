@@ -119,3 +119,26 @@ describe("schemaProblems", () => {
     expect(problemsOf(text)).toContain(`${code})`);
   });
 });
+
+describe("a merge key", () => {
+  it("brings in what a group or several hold, and gives way to what stands beside it", () => {
+    const { value } = documentOf(
+      "kettles:\n  - &old { name: old, litres: 2 }\n  - &lidded { lid: on }\n  - { <<: *old, name: new }\n  - { <<: [*old, *lidded] }\n",
+    );
+    expect((value as { kettles: unknown[] }).kettles.slice(2)).toEqual([
+      { name: "new", litres: 2 },
+      { name: "old", litres: 2, lid: "on" },
+    ]);
+  });
+
+  it("is bounded, and refused where a group merges itself", () => {
+    const lines = Array.from(
+      { length: 40 },
+      (_, i) => `  - &a${i + 1} { <<: [*a${i}, *a${i}], n${i}: 1 }`,
+    );
+    const bomb = `kettles:\n  - &a0 { name: old }\n${lines.join("\n")}\n`;
+    expect(problemsOf(bomb)).toContain("(kettle/not-yaml)");
+    expect(problemsOf("kettles: &all\n  <<: *all\n  name: old\n")).toContain("(kettle/not-yaml)");
+    expect(problemsOf("kettles:\n  - { <<: 3, name: old }\n")).toContain("kettle/");
+  });
+});

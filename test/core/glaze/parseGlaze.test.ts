@@ -204,4 +204,13 @@ describe("a glaze file that cannot be right", () => {
     ]);
     expect(problems).toContain("g.yaml: coat, line 4");
   });
+
+  it("lists the materials once, and finds a mineral inside a longer name, but never near a poison", () => {
+    const problems = problemsOf(
+      glazeFile("recipe: { nepheline syenite: 40, moonstone: 40, uranium quartz: 20 }"),
+    );
+    expect(problems.match(/colemanite/g)).toHaveLength(1);
+    expect(problems).toContain("write nepheline, if you mean it");
+    expect(problems).not.toContain("write quartz");
+  });
 });
