@@ -2,6 +2,7 @@ import type { Direction } from "../curve/Band.ts";
 import { passagesOf } from "../curve/bandPassage.ts";
 import type { Curve } from "../curve/Curve.ts";
 import { WATCHED } from "./integrateStrain.ts";
+import { type ModelLimit, modelLimits } from "./modelLimits.ts";
 import { type OpeningStrain, openingStrains } from "./openingStrain.ts";
 import { passageSpan } from "./passageSpan.ts";
 import { type SpreadShares, strainSpread } from "./strainSpread.ts";
@@ -53,6 +54,8 @@ export interface PieceStrain extends StrainedPiece {
   readonly heating: HeatingStrain;
   /** For the temperatures that were asked for; empty when none was. */
   readonly openings: readonly OpeningStrain[];
+  /** What the computed stress does not know about this piece, or knows too hard. */
+  readonly limits: readonly ModelLimit[];
 }
 
 /** How often the body is drawn for a spread, and from which seed: the same every time. */
@@ -82,6 +85,7 @@ export function pieceStrain(
     passages: passages(curve, piece, strain),
     heating: heatingOf(state),
     openings: openingStrains(ware, openedC, STRAIN_DRAWS),
+    limits: modelLimits(ware),
   };
 }
 

