@@ -34,8 +34,12 @@ export interface DraftedInput {
   readonly mending: Mending | null;
   readonly known: {
     readonly kiln?: AssumedKiln;
-    readonly offsetK: number;
+    /** Null for what kilns are usually out by. */
+    readonly offsetK: number | null;
+    readonly offsetSigmaK?: number;
   };
+  /** What the thermocouple is taken to be out by; null where it is the usual. */
+  readonly thermocouple: string | null;
   /** What was assumed, as sentences. */
   readonly assumed: readonly string[];
 }
@@ -62,19 +66,26 @@ export async function draftedInput(
   const past = options.offset === undefined ? (own.value?.offset ?? null) : null;
   const known = {
     offsetK: past?.offsetK ?? offset.value,
+    ...(past !== null && { offsetSigmaK: past.sigmaK }),
     ...(own.value && { kiln: own.value.kiln }),
   };
-  const said = past === null ? [] : [offsetSentence(past, options.unit ?? "C")];
-  return path === undefined
-    ? drafted(options, known, said)
-    : changedRead(path, options, { known, said });
+  const made =
+    path === undefined ? await drafted(options, known) : await changedRead(path, options, known);
+  if (!made.ok) return made;
+  const unit = options.unit ?? made.value.schedule.unit;
+  const thermocouple =
+    past !== null
+      ? pastText(past, unit)
+      : offset.value === null
+        ? null
+        : toldText(offset.value, unit);
+  return ok({ ...made.value, thermocouple });
 }
 
 async function drafted(
   options: DraftWishOptions,
   known: DraftedInput["known"],
-  said: readonly string[],
-): Promise<Result<DraftedInput>> {
+): Promise<Result<Omit<DraftedInput, "thermocouple">>> {
   const unit = options.unit ?? "C";
   const wishes = wishesFrom(options, unit);
   const ware = await wareFrom(options, options.cone ?? null);
@@ -104,15 +115,15 @@ async function drafted(
     schedule: made.value,
     mending: null,
     known,
-    assumed: [...said, ...sizes, ...(pieceOf(made.value.ware)?.assumed ?? [])],
+    assumed: [...sizes, ...(pieceOf(made.value.ware)?.assumed ?? [])],
   });
 }
 
 async function changedRead(
   path: string,
   options: DraftWishOptions,
-  from: { readonly known: DraftedInput["known"]; readonly said: readonly string[] },
-): Promise<Result<DraftedInput>> {
+  known: DraftedInput["known"],
+): Promise<Result<Omit<DraftedInput, "thermocouple">>> {
   const read = await readSchedule(path);
   const idle = newOnlyProblems(options);
   if (!read.ok || idle.length > 0) return failed(...(read.ok ? [] : read.problems), ...idle);
@@ -124,8 +135,7 @@ async function changedRead(
   const before = { ...schedule, ware: toldWare(schedule.ware, told.value) };
   const paces = pacesFrom(options.atMost, schedule.unit);
   if (!paces.ok) return paces;
-  const { known } = from;
-  const assumed = [...from.said, ...said, ...(pieceOf(before.ware)?.assumed ?? [])];
+  const assumed = [...said, ...(pieceOf(before.ware)?.assumed ?? [])];
   const asked = { paces: paces.value, repair: options.repair ?? false };
   if (!asked.repair && options.solve === undefined && asked.paces.length === 0)
     return ok({ schedule: before, mending: null, known, assumed });
@@ -140,15 +150,21 @@ async function changedRead(
   return ok({ schedule: after, mending: { before, after, repair, kiln }, known, assumed });
 }
 
-function offsetSentence(past: NonNullable<OwnKiln["offset"]>, unit: "C" | "F"): string {
-  const { offsetK, lowK, highK, firings } = past;
-  const way = offsetK < 0 ? "high" : "low";
+/** What past firings say of the thermocouple, in one sentence. */
+function pastText(past: NonNullable<OwnKiln["offset"]>, unit: "C" | "F"): string {
+  const { sigmaK, lowK, highK, firings } = past;
   const count = firings === 1 ? "one past firing" : `${firings} past firings`;
-  const reads = `By the witness cones of ${count} the thermocouple reads ${printDifference(Math.abs(offsetK), unit)} too ${way}`;
   const interval = `${printDifference(lowK, unit)} to ${printDifference(highK, unit)}`;
-  const what =
-    firings === 1 ? `its cones allow ${interval}` : `median; the firings say ${interval}`;
-  return `${reads} (to add to its readings: ${what}); the cones here allow for that`;
+  const what = firings === 1 ? `its cones allow ${interval}` : `the firings say ${interval}`;
+  return `${offText(past.offsetK, unit)} by the witness cones of ${count} (${what}), give or take ${printDifference(sigmaK, unit)}; the cones here allow for that`;
+}
+
+function toldText(offsetK: number, unit: "C" | "F"): string {
+  return `${offText(offsetK, unit)}, as --offset says; the cones here allow for that`;
+}
+
+function offText(offsetK: number, unit: "C" | "F"): string {
+  return `reads ${printDifference(Math.abs(offsetK), unit)} too ${offsetK < 0 ? "high" : "low"}`;
 }
 
 function contradiction(path: string | undefined, options: DraftWishOptions): Problem | null {

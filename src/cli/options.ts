@@ -148,9 +148,9 @@ const OFFSET = /^([+−-]?\d+(?:\.\d+)?)\s*°?\s*([CF])?$/i;
 /** Largest offset that is taken for a thermocouple's [K]; more is a typing mistake. */
 const LARGEST_OFFSET_K = 100;
 
-/** A thermocouple's offset [K] from `8C`, `-12F`, `5`. */
-export function offsetFrom(text: string | undefined): Result<number> {
-  if (text === undefined) return ok(0);
+/** A thermocouple's offset [K] from `8C`, `-12F`, `5`; null when none is given. */
+export function offsetFrom(text: string | undefined): Result<number | null> {
+  if (text === undefined) return ok(null);
   const match = OFFSET.exec(text.trim());
   const value = match ? Number(match[1]?.replace("−", "-")) : Number.NaN;
   const offsetK =

@@ -60,7 +60,7 @@ export async function watchGiven(path: string, options: WatchOptions): Promise<R
       plan,
       cone: cone.value,
       kiln: own.value?.kiln ?? null,
-      offsetK: own.value?.offset?.offsetK ?? 0,
+      offsetK: own.value?.offset?.offsetK ?? null,
     },
     logOptions: { ...saidTogether(record?.log ?? {}, logOptions.value), name: basename(path) },
     ...times.value,

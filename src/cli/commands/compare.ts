@@ -97,7 +97,7 @@ async function studied(
   return ok(
     studyFirings(planned, {
       named: ware.value.named,
-      ...(known && { known: { kiln: known.kiln, offsetK: known.offset?.offsetK ?? 0 } }),
+      ...(known && { known: { kiln: known.kiln, offsetK: known.offset?.offsetK ?? null } }),
     }),
   );
 }

@@ -54,9 +54,14 @@ async function report(
   input: DraftedInput,
   options: DraftOptions,
 ): Promise<Result<null>> {
-  const { schedule, mending, assumed } = input;
+  const { schedule, mending, assumed, thermocouple } = input;
   const unit = options.unit ?? schedule.unit;
-  const context = { unit, assumed, ...(mending && { mending }) };
+  const context = {
+    unit,
+    assumed,
+    ...(thermocouple !== null && { thermocouple }),
+    ...(mending && { mending }),
+  };
   const charts = draftCharts(draft);
   const { strain } = charts;
   const pictures = await writePictures(options, {

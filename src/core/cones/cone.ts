@@ -55,12 +55,16 @@ export interface ConePosition {
 export interface Heatwork {
   readonly series: ConeSeries;
   readonly position: ConePosition;
-  /** One sigma of the position in cones: model, thermocouple and place in the kiln. */
+  /** One sigma of the position in cones: thermocouple, place in the kiln and model. */
   readonly sigmaCones: number | null;
   /** The same without thermocouple and place: the model alone. */
   readonly modelSigmaCones: number | null;
-  /** Added to the readings first, from witness cones [K]. */
+  /** Added to the readings first [K]. */
   readonly offsetK: number;
+  /** One sigma of that offset, the cone model at the chart's rates included [K]. */
+  readonly offsetSigmaK: number;
+  /** Nothing was allowed for, what kilns are usually out by, or what is known of this thermocouple. */
+  readonly offsetIs: "none" | "usual" | "known";
   /** Highest temperature, the offset added [°C]. */
   readonly peakC: number;
   /** Mean rate over the last 100 K up to the peak's first near approach [°C/h]; null if not measured. */

@@ -9,17 +9,19 @@ import { type FollowedCone, followCone } from "./followCone.ts";
 import { lastHundredCPerHour } from "./lastHundred.ts";
 import { levelsOf } from "./levels.ts";
 
-/** One sigma of thermocouple and place in the kiln [K]: the spread of reported firings, 0.6 cone. */
-export const SENSOR_SIGMA_K = 10;
+/** One sigma of a Curve that is taken at its word [K]: the scatter of reported firings. */
+const AS_READ_SIGMA_K = 12;
 
 /** What is known beyond the Curve. */
 export interface HeatworkOptions {
   /** Which cones; self-supporting unless said. */
   readonly series?: ConeSeries;
-  /** Added to every reading first, from witness cones [K]; 0 unless said. */
+  /** Added to every reading first [K]; 0 unless said: `kilnHeatworkOf` knows the usual one. */
   readonly offsetK?: number;
-  /** One sigma of thermocouple and place in the kiln [K]; 10 unless said. */
-  readonly sensorSigmaK?: number;
+  /** One sigma of the offset, the cone model at the chart's rates included [K]; 12 unless said. */
+  readonly offsetSigmaK?: number;
+  /** Where the offset is from; `none` unless said. */
+  readonly offsetIs?: Heatwork["offsetIs"];
 }
 
 /**
@@ -37,6 +39,7 @@ export interface HeatworkOptions {
 export function heatworkOf(curve: Curve, options: HeatworkOptions = {}): Heatwork {
   const series = options.series ?? "self-supporting";
   const offsetK = options.offsetK ?? 0;
+  const offsetSigmaK = options.offsetSigmaK ?? AS_READ_SIGMA_K;
   const { followed, measuredPeakC } = followedCones(CONE_MODELS[series], curve, offsetK);
   const peakC = measuredPeakC + offsetK;
   const cones = followed.map((each) => each.state);
@@ -45,9 +48,11 @@ export function heatworkOf(curve: Curve, options: HeatworkOptions = {}): Heatwor
   return {
     series,
     position: placed.position,
-    sigmaCones: placed.sigmaCones(options.sensorSigmaK ?? SENSOR_SIGMA_K),
-    modelSigmaCones: placed.sigmaCones(0),
+    sigmaCones: placed.sigmaCones(offsetSigmaK),
+    modelSigmaCones: placed.modelSigmaCones,
     offsetK,
+    offsetSigmaK,
+    offsetIs: options.offsetIs ?? "none",
     peakC,
     lastHundredCPerHour: lastHundredCPerHour(curve, measuredPeakC),
     effectiveRateCPerHour: rateCPerHour,

@@ -35,10 +35,12 @@ export interface FiringHistory {
   readonly findings: readonly Finding[];
 }
 
-/** The offset of this firing minus the median of earlier ones. */
+/** The middle of what this firing's cones allow, minus the median of earlier ones. */
 export interface ThermocoupleDrift {
   readonly earlier: PastOffset;
   readonly nowK: number;
+  /** Median of the earlier firings [K]. */
+  readonly beforeK: number;
   readonly driftK: number;
   /** What the witness cones of all these firings allow [K]. */
   readonly lowK: number;

@@ -7,6 +7,9 @@ import { type FiringFacts, zoneNamed } from "./FiringFacts.ts";
 import type { ZoneReview } from "./FiringReview.ts";
 import { hottestZone } from "./hottestZone.ts";
 
+/** An offset so many sigmas from the usual one wants looking at. */
+const FAR_SIGMAS = 2.5;
+
 /** Cones above the one wanted that are worth a word. */
 const TOO_FAR_CONES = 1;
 
@@ -76,7 +79,7 @@ function judgement(given: {
     return ["caution", "{off by} cones more than that"];
   if (isDown) return ["note", "it is down"];
   if (over !== null && -over <= sigma)
-    return ["caution", "{margin} short of it, too close to tell within {one sigma} cones"];
+    return ["note", "{margin} short of it, too close to tell within {one sigma} cones"];
   return ["warning", over === null ? "not reached" : "{off by} cones short"];
 }
 
@@ -126,19 +129,27 @@ function offsetApplied(
   { offset, labelAsRead }: NonNullable<FiringFacts["witness"]>,
   zone: string | null,
 ): Finding {
+  const { usual, offsetK, agree } = offset;
+  const isFar = Math.abs(offsetK - usual.offsetK) > FAR_SIGMAS * usual.sigmaK;
   return {
     topic: "witness cones",
-    severity: offset.agree ? "note" : "caution",
+    severity: agree && !isFar ? "note" : "caution",
     statement: offsetWords(offset, labelAsRead),
     evidence: [
-      { name: "offset", value: Math.abs(offset.offsetK), kind: "difference" },
+      { name: "offset", value: Math.abs(offsetK), kind: "difference" },
+      { name: "give or take", value: offset.sigmaK, kind: "difference" },
+      { name: "usual offset", value: usual.offsetK, kind: "difference" },
       ...bound("lowest offset", offset.lowK),
       ...bound("highest offset", offset.highK),
     ],
     basis: `the offset with which the cone model gives what the cones showed: ${offset.witnesses
       .map((witness) => `cone ${witness.cone} ${quoted(witness.said)}`)
       .join(", ")}`,
-    advice: offset.agree ? "" : "Check the cones' numbers and where each of them stood.",
+    advice: !agree
+      ? "Check the cones' numbers and where each of them stood."
+      : isFar
+        ? "That is far more than thermocouples are usually out: check the cones' numbers, the type that the instrument is set to, and how deep the tip sits."
+        : "",
     zone,
     span: null,
   };
@@ -149,20 +160,22 @@ function bound(name: string, value: number | null): Finding["evidence"] {
 }
 
 function offsetWords(offset: SolvedWitnessOffset, labelAsRead: string): string {
-  const { offsetK, lowK, highK, agree } = offset;
+  const { offsetK, agree, usual } = offset;
   const direction = offsetK > 0 ? "low" : "high";
   const applied = `${offsetK > 0 ? "added to" : "taken from"} the readings for the cone, and for nothing else. As read it was ${labelAsRead}.`;
   if (!agree)
-    return `The witness cones contradict one another: no one error of the thermocouple explains them all. Half-way between them it read {offset} too ${direction}; that much was ${applied}`;
-  if (offsetK === 0)
+    return `The witness cones contradict one another: ${leftOutWords(offset)} cannot be right if the others are. Without that the thermocouple read {offset} too ${direction}, which was ${applied}`;
+  if (Math.abs(offsetK) < 0.5)
     return "The witness cones fit the thermocouple as it read; nothing was added for the cone.";
-  if (lowK === null || highK === null)
-    return `The witness cones say that the thermocouple read at least {offset} too ${direction}: that much was ${applied}`;
-  if (Math.round(lowK) === Math.round(highK))
-    return `The witness cones say that the thermocouple read about {offset} too ${direction}: that much was ${applied}`;
-  if (lowK <= 0 && highK >= 0)
-    return `The witness cones fit the thermocouple: they allow {lowest offset} to {highest offset}, and the middle of that, {offset}, was ${applied}`;
-  return `The witness cones say that the thermocouple read about {offset} too ${direction} (they allow {lowest offset} to {highest offset}): that much was ${applied}`;
+  if (Math.abs(offsetK - usual.offsetK) < 0.5)
+    return `The witness cones fit a kiln that runs {offset} hotter for the cone than it reads, as kilns usually do, give or take {give or take}: that much was ${applied}`;
+  return `By the witness cones the thermocouple read about {offset} too ${direction}, give or take {give or take}: that much was ${applied}`;
+}
+
+function leftOutWords({ witnesses }: SolvedWitnessOffset): string {
+  return witnesses
+    .flatMap(({ cone, said, leftOut }) => (leftOut ? [`cone ${cone} ${quoted(said)}`] : []))
+    .join(" and ");
 }
 
 function peakEvidence(zone: ZoneReview): Finding["evidence"] {

@@ -101,7 +101,7 @@ function noDrift({ now, used, otherProbes }: HistoryParts): Finding {
 }
 
 function drifted(drift: ThermocoupleDrift, { now, otherProbes }: HistoryParts): Finding {
-  const { driftK, lowK, highK, earlier, nowK } = drift;
+  const { driftK, lowK, highK, earlier, nowK, beforeK } = drift;
   const tooClose = lowK <= 0 && highK >= 0;
   const before =
     earlier.firings === 1
@@ -121,7 +121,7 @@ function drifted(drift: ThermocoupleDrift, { now, otherProbes }: HistoryParts): 
     {
       evidence: [
         { name: "now", value: nowK, kind: "difference" },
-        { name: "before", value: earlier.offsetK, kind: "difference" },
+        { name: "before", value: beforeK, kind: "difference" },
         { name: "firings", value: earlier.firings, kind: "count" },
         { name: "drift", value: Math.abs(driftK), kind: "difference" },
         { name: "lowest", value: lowK, kind: "difference" },

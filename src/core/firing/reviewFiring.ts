@@ -31,7 +31,7 @@ import { recordLines } from "./recordLines.ts";
 import type { SoundSaid } from "./soundSaid.ts";
 import { spreadOf } from "./spread.ts";
 import { strainsOnce } from "./strainsOnce.ts";
-import { knownWire } from "./thermocoupleWire.ts";
+import { type KnownWire, knownWire, usualOffsetOf } from "./thermocoupleWire.ts";
 import { firmPeak, zoneReview } from "./zoneReview.ts";
 
 /** A firing that happened, and what is known beside its log. */
@@ -66,13 +66,16 @@ export function reviewFiring(input: FiringInput): Result<FiringReview> {
   const witnesses = record?.witnesses ?? [];
   const unknown = unknownCones(witnesses, series, record?.name ?? "");
   if (unknown.length > 0) return failed(...unknown);
-  const witness = witnesses.length === 0 ? null : solved(hottest.curve, series, witnesses);
+  const witness =
+    witnesses.length === 0
+      ? null
+      : solved(hottest.curve, { series, witnesses, wire: knownWire(record, reading) });
   const pieces = firedPieces(record);
   const strainOf = strainsOnce();
   const zones = channels.map(({ name, curve }) =>
     zoneReview(name, curve, {
       series,
-      offsetK: curve === hottest.curve ? (witness?.offset.offsetK ?? 0) : 0,
+      witnessed: curve === hottest.curve ? (witness?.offset ?? null) : null,
       ware: firedWare(record, plan),
       pieces,
       wire: knownWire(record, reading),
@@ -157,11 +160,16 @@ function hottestChannel(channels: readonly TemperatureChannel[]): TemperatureCha
 
 function solved(
   curve: Curve,
-  series: ConeSeries,
-  witnesses: readonly Witness[],
+  given: {
+    readonly series: ConeSeries;
+    readonly witnesses: readonly Witness[];
+    readonly wire: KnownWire | null;
+  },
 ): FiringFacts["witness"] {
+  const { series, witnesses, wire } = given;
+  const usual = usualOffsetOf(wire, firmPeak(curve).tempC);
   return {
-    offset: witnessOffset({ curve, series, witnesses }),
+    offset: witnessOffset({ curve, series, witnesses, usual }),
     labelAsRead: heatworkOf(curve, { series }).position.label,
   };
 }

@@ -4,7 +4,7 @@ import { pastOffset } from "../schedule/pastOffset.ts";
 import type { ThermocoupleDrift } from "./FiringHistory.ts";
 
 /**
- * How the offset by witness cones moved from the median of earlier firings to this one.
+ * How the middle of what witness cones allow moved from the median of earlier firings to this one.
  * The interval holds whatever the cones allow: the median of numbers that each lie in an interval
  * lies between the medians of the lower and of the upper ends.
  *
@@ -20,10 +20,13 @@ export function thermocoupleDrift(
   const pinned = earlier.flatMap(({ lowK, highK }) =>
     lowK === null || highK === null ? [] : [{ lowK, highK }],
   );
+  const nowK = 0.5 * (now.lowK + now.highK);
+  const beforeK = medianInPlace(pinned.map(({ lowK, highK }) => 0.5 * (lowK + highK)));
   return {
     earlier: past,
-    nowK: now.offsetK,
-    driftK: now.offsetK - past.offsetK,
+    nowK,
+    beforeK,
+    driftK: nowK - beforeK,
     lowK: now.lowK - medianInPlace(pinned.map(({ highK }) => highK)),
     highK: now.highK - medianInPlace(pinned.map(({ lowK }) => lowK)),
   };

@@ -1,3 +1,4 @@
+import { type KilnOffset, usualOffset } from "../cones/usualOffset.ts";
 import type { LogReading } from "../log/LogReading.ts";
 import { type WireClass, wireClassOf } from "../thermocouple/newWireLimits.ts";
 import { sensorSigmaK } from "../thermocouple/sensorSigma.ts";
@@ -26,11 +27,9 @@ export function knownWire(record: FiringRecord | null, reading: LogReading): Kno
   return { type, wireClass: "standard", assumed };
 }
 
-/** The one sigma of a cone that the wire allows at a peak [°C], as an option; none when not known. */
-export function wireSigma(
-  wire: KnownWire | null,
-  peakC: number,
-): { readonly sensorSigmaK?: number } {
-  const sigmaK = wire === null ? null : sensorSigmaK(wire.type, wire.wireClass, peakC);
-  return sigmaK === null ? {} : { sensorSigmaK: sigmaK };
+/** What a thermocouple is usually out by at a peak [°C], with the wire's own sigma where it is known. */
+export function usualOffsetOf(wire: KnownWire | null, peakC: number): KilnOffset {
+  const usual = usualOffset(peakC);
+  const sigmaK = wire === null ? null : sensorSigmaK(wire, peakC, usual.sigmaK);
+  return sigmaK === null ? usual : { ...usual, sigmaK };
 }

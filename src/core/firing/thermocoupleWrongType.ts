@@ -1,5 +1,5 @@
 import type { ConeSeries } from "../cones/cone.ts";
-import { heatworkOf } from "../cones/heatwork.ts";
+import { kilnHeatworkOf } from "../cones/usualOffset.ts";
 import { peakOf } from "../curve/peakOf.ts";
 import { temperatureAt } from "../curve/temperatureAt.ts";
 import type { Finding } from "../findings/Finding.ts";
@@ -173,7 +173,7 @@ function explanation(
   if (peakC === null || peakC > FIRING_PEAK_C.most) return [];
   const curve = trueCurve(zone.curve, wrong);
   if (curve === null) return [];
-  return [{ wrong, peakC, coneLabel: heatworkOf(curve, { series }).position.label }];
+  return [{ wrong, peakC, coneLabel: kilnHeatworkOf(curve, { series }).position.label }];
 }
 
 function question(

@@ -1,5 +1,6 @@
 import type { ConeSeries } from "../cones/cone.ts";
-import { heatworkOf } from "../cones/heatwork.ts";
+import { kilnHeatworkOf } from "../cones/usualOffset.ts";
+import type { WitnessOffset } from "../cones/witnessOffset.ts";
 import type { Curve } from "../curve/Curve.ts";
 import { peakOf } from "../curve/peakOf.ts";
 import { UNKNOWN_WARE, type WareSize } from "../ware/WareSize.ts";
@@ -8,7 +9,7 @@ import { firedCrossings } from "./firedCrossings.ts";
 import type { FiredPiece } from "./firedPieces.ts";
 import { foundSegments } from "./segments.ts";
 import type { StrainOf } from "./strainsOnce.ts";
-import { type KnownWire, wireSigma } from "./thermocoupleWire.ts";
+import { type KnownWire, usualOffsetOf } from "./thermocoupleWire.ts";
 
 /** How near the peak counts as being there [K]. */
 export const NEAR_PEAK_K = 5;
@@ -22,7 +23,8 @@ export function zoneReview(
   curve: Curve,
   options: {
     readonly series: ConeSeries;
-    readonly offsetK: number;
+    /** From witness cones; null where none stood by this thermocouple. */
+    readonly witnessed: Pick<WitnessOffset, "offsetK" | "sigmaK"> | null;
     readonly ware?: WareSize;
     readonly pieces?: readonly FiredPiece[];
     /** By which the uncertainty of the cone is reckoned; the usual one when it is not known. */
@@ -41,10 +43,11 @@ export function zoneReview(
     secondsWithinFiveOfPeak: secondsAbove(curve, peak.tempC - NEAR_PEAK_K),
     lastReadingC: curve.tempsC[last] as number,
     lastReadingAtSeconds: curve.timesSeconds[last] as number,
-    heatwork: heatworkOf(curve, {
+    heatwork: kilnHeatworkOf(curve, {
       series: options.series,
-      offsetK: options.offsetK,
-      ...wireSigma(options.wire ?? null, peak.tempC),
+      offsetK: options.witnessed?.offsetK ?? null,
+      offsetSigmaK:
+        options.witnessed?.sigmaK ?? usualOffsetOf(options.wire ?? null, peak.tempC).sigmaK,
     }),
     segments: foundSegments(curve),
     crossings: firedCrossings(curve, options.ware ?? UNKNOWN_WARE, {

@@ -1,4 +1,5 @@
-import type { Heatwork } from "../cones/cone.ts";
+import { peakOf } from "../curve/peakOf.ts";
+import { AT_TOP_END_SECONDS, topEndSeconds } from "../schedule/coneAim.ts";
 import type { Draft } from "../schedule/Draft.ts";
 import { pieceOf } from "../schedule/pieceOf.ts";
 import type { Schedule, TimelineRow } from "../schedule/Schedule.ts";
@@ -26,6 +27,8 @@ import { strainBlocks } from "./sections/strainBlocks.ts";
 export interface DraftContext extends ReportContext {
   /** How the schedule was changed before it was drafted, if it was. */
   readonly mending?: Mending;
+  /** What the thermocouple is taken to be out by, and by what cones; nothing where it is the usual. */
+  readonly thermocouple?: string;
   /** What was assumed on the way beside what the draft assumes, as sentences. */
   readonly assumed?: readonly string[];
 }
@@ -39,13 +42,13 @@ export function draftBlocks(draft: Draft, context: DraftContext): readonly Block
   return [
     {
       kind: "lead",
-      text: `${capitalised(coneLabel(heatwork))}, peak ${printTemperature(heatwork.peakC, unit)}`,
+      text: `${capitalised(coneLabel(heatwork))}, peak ${printTemperature(peakOf(expansion.curve).tempC, unit)}`,
     },
     {
       kind: "sentence",
-      text: `${positionSentence(heatwork, "will be")} ${plusMinusSentence(heatwork)}`,
+      text: `${positionSentence(heatwork, "will be")} ${plusMinusSentence(heatwork, unit)}`,
     },
-    { kind: "facts", facts: headlineFacts(draft, when) },
+    { kind: "facts", facts: headlineFacts(draft, when, context.thermocouple) },
     ...(context.mending === undefined ? [] : mendingBlocks(context.mending, unit)),
     ...chartBlocks("The schedule, temperature against time", charts.firing),
     { kind: "heading", text: "Timeline" },
@@ -93,13 +96,14 @@ function draftedPieces({ ware }: Schedule) {
   return piece === null ? [] : [{ name: "the ware", ware: piece.ware, assumed: [] }];
 }
 
-function headlineFacts(draft: Draft, when: When) {
-  const { schedule, heatwork, start, expansion } = draft;
+function headlineFacts(draft: Draft, when: When, said?: string) {
+  const { schedule, start, expansion } = draft;
   const { unit, startOfDaySeconds } = when;
   const total = expansion.timeline.at(-1)?.endSeconds ?? 0;
   const ware = wareText(schedule);
   return [
-    { label: "cone wanted", text: wantedText(schedule.cone, heatwork, unit) },
+    { label: "cone wanted", text: wantedText(draft, when) },
+    ...(said === undefined ? [] : [{ label: "thermocouple", text: said }]),
     ...(start === null
       ? []
       : [{ label: "starts", text: `${start.replace("T", " ").slice(0, 16)} by the clock` }]),
@@ -120,14 +124,26 @@ function headlineFacts(draft: Draft, when: When) {
   ];
 }
 
-function wantedText(cone: string | null, heatwork: Heatwork, unit: TemperatureUnit): string {
+/** The cone wanted: when it falls, as against the end of the top hold, or what it lacks. */
+function wantedText(draft: Draft, { unit, startOfDaySeconds }: When): string {
+  const { schedule, heatwork, expansion } = draft;
+  const { cone } = schedule;
   if (cone === null) return "none named in the schedule";
   const state = heatwork.cones.find((each) => each.cone === cone);
   if (state === undefined) return `cone ${cone}`;
-  const size = printDifference(Math.abs(state.marginK), unit);
-  return state.marginK < 0
-    ? `cone ${cone}: ${state.bend}, ${size} short of its end`
-    : `cone ${cone}: ${state.bend}, ${size} past its end`;
+  const { downAtSeconds, marginK } = state;
+  if (downAtSeconds === null)
+    return `cone ${cone}: ${state.bend}, ${printDifference(Math.abs(marginK), unit)} short of its end`;
+  const topEnd = topEndSeconds(schedule, expansion);
+  return `cone ${cone}: falls ${momentText(startOfDaySeconds, downAtSeconds)}${topEnd === null ? "" : `, ${endText(downAtSeconds - topEnd)}`}`;
+}
+
+function endText(afterSeconds: number): string {
+  if (Math.abs(afterSeconds) <= AT_TOP_END_SECONDS) return "as the top hold ends";
+  const much = printDuration(Math.abs(afterSeconds));
+  return afterSeconds < 0
+    ? `${much} before the top hold ends`
+    : `${much} after the top hold has ended, while the kiln cools`;
 }
 
 function wareText(schedule: Schedule): string {

@@ -109,7 +109,7 @@ function headlineBlocks(
     },
     {
       kind: "sentence",
-      text: `${positionSentence(heatwork, "was")} ${plusMinusSentence(heatwork)}`,
+      text: `${positionSentence(heatwork, "was")} ${plusMinusSentence(heatwork, unit)}`,
     },
     { kind: "facts", facts: headlineFacts(review, hottest, unit) },
   ];

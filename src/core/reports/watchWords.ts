@@ -91,10 +91,12 @@ function zoneFacts({ zones, zone }: WatchState, unit: TemperatureUnit): readonly
 }
 
 function reachedText({ heatwork }: WatchState, unit: TemperatureUnit): string {
-  const { position, sigmaCones, offsetK } = heatwork;
+  const { position, sigmaCones, offsetK, offsetIs } = heatwork;
   const sigma = sigmaCones === null ? "" : ` ± ${sigmaCones.toFixed(1)} cones`;
   const offset =
-    offsetK === 0 ? "" : `, with ${printDifference(offsetK, unit)} added by past witness cones`;
+    Math.abs(offsetK) < 0.5
+      ? ""
+      : `, with ${printDifference(Math.abs(offsetK), unit)} ${offsetK < 0 ? "taken off" : "added"} ${offsetIs === "usual" ? "as kilns usually run hotter than they read" : "by past witness cones"}`;
   return `${position.label}${sigma}${offset}`;
 }
 

@@ -1,10 +1,11 @@
 import { crossingTimes } from "../curve/crossingTimes.ts";
 import { peakOf } from "../curve/peakOf.ts";
 import { type AssumedKiln, REFERENCE_KILN } from "../kiln/AssumedKiln.ts";
-import { printTemperature } from "../units/print.ts";
+import { printDuration, printTemperature } from "../units/print.ts";
 import type { TemperatureUnit } from "../units/temperature.ts";
 import { UNLOAD_C } from "./checks/unloading.ts";
 import { clockAt } from "./clock.ts";
+import { AT_TOP_END_SECONDS, topEndSeconds } from "./coneAim.ts";
 import { COOLING_BANDS } from "./coolingLimits.ts";
 import type { Draft } from "./Draft.ts";
 import { expandSchedule } from "./expandSchedule.ts";
@@ -113,17 +114,33 @@ function alarmLines(what: string, minutesBefore: number): readonly string[] {
   ];
 }
 
-/** When the wanted cone should be down; the peak says it where none is wanted or none goes down. */
-function coneMoments({ schedule, heatwork }: Draft): readonly FiringMoment[] {
+/** Said with a cone to look at, a quarter of an hour ahead. */
+const ATTENDED = { care: PEAK_CARE, alarmMinutes: 15 } as const;
+
+/**
+ * When to look at the wanted cone: as it falls by the plan, or, where it falls only while the kiln
+ * cools, at the end of the top hold, while something can still be done. None is wanted: no moment.
+ */
+function coneMoments({ schedule, heatwork, expansion }: Draft): readonly FiringMoment[] {
   const wanted = heatwork.cones.find(({ cone }) => cone === schedule.cone);
-  if (wanted === undefined || wanted.downAtSeconds === null) return [];
+  if (wanted === undefined) return [];
+  const { cone, downAtSeconds } = wanted;
+  const topEnd = topEndSeconds(schedule, expansion);
+  if (downAtSeconds !== null && (topEnd === null || downAtSeconds <= topEnd + AT_TOP_END_SECONDS))
+    return [
+      {
+        what: `Look at cone ${cone}: by the plan it falls now`,
+        seconds: downAtSeconds,
+        ...ATTENDED,
+      },
+    ];
+  if (topEnd === null) return [];
+  const late =
+    downAtSeconds === null
+      ? "by the plan it does not fall"
+      : `by the plan it falls only ${printDuration(downAtSeconds - topEnd)} from now, while the kiln cools`;
   return [
-    {
-      what: `Check cone ${wanted.cone}: by the plan it goes down now`,
-      seconds: wanted.downAtSeconds,
-      care: PEAK_CARE,
-      alarmMinutes: 15,
-    },
+    { what: `Look at cone ${cone} before the kiln cools: ${late}`, seconds: topEnd, ...ATTENDED },
   ];
 }
 

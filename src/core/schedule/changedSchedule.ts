@@ -29,7 +29,7 @@ export interface ChangedSchedule {
  */
 export function changedSchedule(
   schedule: Schedule,
-  by: ScheduleChange & { readonly kiln?: AssumedKiln; readonly offsetK?: number },
+  by: ScheduleChange & { readonly kiln?: AssumedKiln; readonly offsetK?: number | null },
 ): Result<ChangedSchedule> {
   const { paces, solve, repair: mends, ...known } = by;
   const kiln = by.kiln ?? REFERENCE_KILN;

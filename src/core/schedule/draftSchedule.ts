@@ -1,5 +1,5 @@
 import { cautionsFor } from "../cautions/cautionsFor.ts";
-import { heatworkOf } from "../cones/heatwork.ts";
+import { kilnHeatworkOf } from "../cones/usualOffset.ts";
 import { ordered } from "../findings/ordered.ts";
 import type { AssumedKiln } from "../kiln/AssumedKiln.ts";
 import { checkSchedule } from "./checkSchedule.ts";
@@ -18,8 +18,10 @@ interface DraftInput {
   readonly schedule: Schedule;
   /** Wall time of the start, as `parseStart` gives it, or null. */
   readonly start: string | null;
-  /** Added to the planned temperatures before the cones are judged, from witness cones [K]. */
-  readonly offsetK?: number;
+  /** Added to the planned temperatures before the cones are judged, from witness cones [K]; left out for the usual. */
+  readonly offsetK?: number | null;
+  /** One sigma of it [K]. */
+  readonly offsetSigmaK?: number;
   /** The user's own kiln; without it the reference kiln stands in for `free`. */
   readonly kiln?: AssumedKiln;
   /** What the ware stands on cooling; without it what is published. */
@@ -35,12 +37,13 @@ export function draftSchedule(input: DraftInput): Draft {
   const limitFor = input.limitFor ?? limitsFor(schedule.ware);
   const expansion = expandSchedule(schedule, kiln);
   const strained = input.findingsOnly ? null : strainedPiece(schedule.ware, expansion.curve);
-  const heatwork = heatworkOf(expansion.curve, {
+  const heatwork = kilnHeatworkOf(expansion.curve, {
     series: schedule.series,
-    offsetK: input.offsetK ?? 0,
+    offsetK: input.offsetK ?? null,
+    ...(input.offsetSigmaK !== undefined && { offsetSigmaK: input.offsetSigmaK }),
   });
   const learned = input.kiln?.learned;
-  const own = learned === undefined ? null : ownKilnFiring(learned, schedule, input.offsetK ?? 0);
+  const own = learned === undefined ? null : ownKilnFiring(learned, schedule, input);
   return {
     schedule,
     expansion,

@@ -44,8 +44,8 @@ export interface NewScheduleInput {
   readonly kiln?: AssumedKiln;
   /** What the ware stands; without it what is published. */
   readonly limitFor?: LimitFor;
-  /** Added to the planned temperatures, from witness cones [K]. */
-  readonly offsetK?: number;
+  /** Added to the planned temperatures, from witness cones [K]; left out for the usual. */
+  readonly offsetK?: number | null;
 }
 
 /** What a cone of each series is called. */
@@ -181,7 +181,7 @@ function drafted(
   const { after } = repairSchedule({
     schedule: { ...solved.value, cone },
     limitFor,
-    offsetK: input.offsetK ?? 0,
+    offsetK: input.offsetK ?? null,
     ...(input.kiln && { kiln: input.kiln }),
   });
   return ok(after);
@@ -235,7 +235,7 @@ function shaped(input: NewScheduleInput, rising: Climb): Schedule {
       crackle: false,
     },
     notes: told.length === 0 ? null : told.join(" "),
-    basis: `Worked out for ${kind} ${cone} by the cone model, hold and cooling counted; climbs after published ranges; cooling limits of this ware.`,
+    basis: `Worked out by the cone model so that ${kind} ${cone} falls by the end of the top hold; climbs after published ranges; cooling limits of this ware.`,
   };
 }
 

@@ -1,5 +1,5 @@
 import type { Heatwork } from "../cones/cone.ts";
-import { heatworkOf } from "../cones/heatwork.ts";
+import { type KnownOffset, kilnHeatworkOf } from "../cones/usualOffset.ts";
 import type { LearnedKiln } from "../kiln/LearnedKiln.ts";
 import {
   type PredictedFiring,
@@ -42,11 +42,11 @@ export interface OwnKilnFiring {
   readonly tariffPerKWh: number | null;
 }
 
-/** Predicts a schedule for a learned kiln; the offset [K] is that of its thermocouple. */
+/** Predicts a schedule for a learned kiln, with what is known of its thermocouple. */
 export function ownKilnFiring(
   learned: LearnedKiln,
   schedule: Schedule,
-  offsetK: number,
+  known: KnownOffset,
 ): OwnKilnFiring {
   const firing = predictFiring(learned, { segments: schedule.segments, startC: schedule.startC });
   return {
@@ -56,7 +56,7 @@ export function ownKilnFiring(
       askedCPerHour: asked(schedule, went.segment).rateCPerHour,
     })),
     stall: stallOf(firing, schedule),
-    heatwork: heatworkOf(firing.curve, { series: schedule.series, offsetK }),
+    heatwork: kilnHeatworkOf(firing.curve, { ...known, series: schedule.series }),
     powerFrom: learned.power.from,
     bricksApart: learned.twoNode !== null,
     powerWatt: learned.powerWatt,

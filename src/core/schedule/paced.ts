@@ -1,8 +1,8 @@
 import type { AssumedKiln } from "../kiln/AssumedKiln.ts";
 import type { TemperatureUnit } from "../units/temperature.ts";
+import { peakSegment } from "./coneAim.ts";
 import { freeSpeed } from "./freeRamp.ts";
 import type { Schedule, Segment } from "./Schedule.ts";
-import { peakSegment } from "./solvePeak.ts";
 import { temperatureDown, temperatureUp } from "./wholeUnits.ts";
 
 /** A stretch of the firing and the most that it may be travelled at. */

@@ -54,8 +54,8 @@ interface RepairInput {
   readonly kiln?: AssumedKiln;
   /** What the ware stands; without it what is published. */
   readonly limitFor?: LimitFor;
-  /** Added to the planned temperatures before cones are judged [K]. */
-  readonly offsetK?: number;
+  /** Added to the planned temperatures before cones are judged [K]; left out for the usual. */
+  readonly offsetK?: number | null;
 }
 
 /** From the start of a firing to its end; the cone last, for all that heats or cools moves it. */
@@ -76,7 +76,7 @@ const MOST_ROUNDS = 6;
 
 /**
  * The smallest change in time that brings every finding of a schedule under its limit.
- * Each caution and warning is mended where it stands and no more than it asks for; a mend that does
+ * Each caution and warning is mended where it stands, and a cone that falls too late, and no more than it asks for; a mend that does
  * not silence its finding is taken back, and the finding is listed as one that cannot be mended.
  * It comes in whole degrees and rates of its unit, neighbours of one rate joined. Mending a mended
  * schedule changes nothing.
@@ -85,7 +85,7 @@ export function repairSchedule(input: RepairInput): Repair {
   const before = input.schedule;
   const kiln = input.kiln ?? REFERENCE_KILN;
   const limitFor = input.limitFor ?? limitsFor(before.ware);
-  const context = { kiln, limitFor, offsetK: input.offsetK ?? 0 };
+  const context = { kiln, limitFor, offsetK: input.offsetK ?? null };
   const judge = (schedule: Schedule) =>
     draftSchedule({ ...input, schedule, start: null, findingsOnly: true }).findings;
   const steps: RepairStep[] = [];
@@ -104,7 +104,7 @@ export function repairSchedule(input: RepairInput): Repair {
     steps,
     limits: [
       ...findings.flatMap((finding) => {
-        const why = finding.severity === "note" ? undefined : given.get(finding.topic);
+        const why = isMended(finding) ? given.get(finding.topic) : undefined;
         return why === undefined ? [] : [`${statementText(finding, before.unit)} ${why}`];
       }),
       ...kilnLimits({ after, steps, findings, kiln, limitFor }),
@@ -134,9 +134,7 @@ function mendedOnce(
   const given = new Map<string, string>();
   let { after, findings } = from;
   for (const { topic, mend } of MENDS) {
-    const [worst, ...others] = findings.filter(
-      (each) => each.topic === topic && each.severity !== "note",
-    );
+    const [worst, ...others] = findings.filter((each) => each.topic === topic && isMended(each));
     if (worst === undefined) continue;
     const mended = mend(after, [worst, ...others], by.context);
     const later = mended.ok ? by.judge(mended.schedule) : findings;
@@ -158,7 +156,12 @@ function mendedOnce(
 }
 
 function isTrouble(findings: readonly Finding[], topic: string): boolean {
-  return findings.some((finding) => finding.topic === topic && finding.severity !== "note");
+  return findings.some((finding) => finding.topic === topic && isMended(finding));
+}
+
+/** Cautions and warnings are mended, and a cone that would fall too late: it costs nothing. */
+function isMended({ topic, severity, advice }: Finding): boolean {
+  return severity !== "note" || (topic === MEND_CONE.topic && advice !== "");
 }
 
 function cost(before: Schedule, after: Schedule, kiln: AssumedKiln) {

@@ -1,10 +1,8 @@
-import { coneStateOf } from "../cones/heatwork.ts";
-import type { AssumedKiln } from "../kiln/AssumedKiln.ts";
 import { failed, ok, type Result } from "../problem.ts";
 import { printTemperature } from "../units/print.ts";
-import { expandSchedule } from "./expandSchedule.ts";
+import { type AimedBy, aimMarginK, peakSegment, topHoldIndex } from "./coneAim.ts";
 import { HOTTEST_C } from "./parseSegments.ts";
-import type { Schedule, Segment } from "./Schedule.ts";
+import type { Schedule } from "./Schedule.ts";
 
 /** How closely the peak is found [K]. */
 const CLOSE_ENOUGH_K = 0.002;
@@ -13,21 +11,14 @@ const CLOSE_ENOUGH_K = 0.002;
 const APART_K = 1;
 
 /**
- * The same schedule with the peak at which a cone is just down: anchored margin 0 K, with holds and
- * cooling counted. The peak is the target of the last segment that heats to the schedule's highest
+ * The same schedule with the peak at which a cone falls by the end of the top hold, as `aimMarginK`
+ * has it. The peak is the target of the last segment that heats to the schedule's highest
  * temperature; everything else stays as it is.
  *
  * @returns `schedule/no-peak` when no segment heats, `schedule/no-model` for a cone that its series
  * has no model of, `schedule/no-such-peak` when no peak between its neighbours and 1400 °C does it.
  */
-export function solvePeak(input: {
-  readonly schedule: Schedule;
-  /** As `parseCone` gives it. */
-  readonly cone: string;
-  readonly kiln?: AssumedKiln;
-  /** Added to the planned temperatures, from witness cones [K]. */
-  readonly offsetK?: number;
-}): Result<Schedule> {
+export function solvePeak(input: AimedBy & { readonly schedule: Schedule }): Result<Schedule> {
   const { schedule, cone } = input;
   const peak = peakSegment(schedule);
   if (peak === null)
@@ -38,8 +29,9 @@ export function solvePeak(input: {
       expected: "a segment that climbs to the peak",
       fix: "add a segment whose target is above the start",
     });
+  const topIndex = topHoldIndex(schedule) ?? peak.index;
   const marginAt = (peakC: number): number | null =>
-    coneMarginK(withPeak(schedule, peak.index, peakC), { ...input, cone });
+    aimMarginK(withPeak(schedule, peak.index, peakC), { ...input, topIndex });
   let low = peak.floorC + APART_K;
   let high = HOTTEST_C;
   const atLow = marginAt(low);
@@ -70,40 +62,9 @@ export function solvePeak(input: {
   return ok({ ...withPeak(schedule, peak.index, high), cone });
 }
 
-/** The segment that makes the peak. */
-interface Peak {
-  readonly index: number;
-  /** Highest neighbour, which the peak has to stay above [°C]. */
-  readonly floorC: number;
-}
-
-/** The last segment that heats to the schedule's highest temperature; null when none heats. */
-export function peakSegment(schedule: Schedule): Peak | null {
-  const { segments, startC } = schedule;
-  const before = (index: number) => (index === 0 ? startC : (segments[index - 1] as Segment).toC);
-  let index = -1;
-  segments.forEach((segment, i) => {
-    const heats = segment.toC > before(i);
-    if (heats && (index < 0 || segment.toC >= (segments[index] as Segment).toC)) index = i;
-  });
-  if (index < 0) return null;
-  const after = segments[index + 1]?.toC ?? Number.NEGATIVE_INFINITY;
-  return { index, floorC: Math.max(before(index), after) };
-}
-
 function withPeak(schedule: Schedule, index: number, toC: number): Schedule {
   return {
     ...schedule,
     segments: schedule.segments.map((segment, i) => (i === index ? { ...segment, toC } : segment)),
   };
-}
-
-/** How far a schedule is above (+) or below (−) the end of a cone [K]; null without a model of it. */
-export function coneMarginK(
-  schedule: Schedule,
-  by: { readonly cone: string; readonly kiln?: AssumedKiln; readonly offsetK?: number },
-): number | null {
-  const { curve } = expandSchedule(schedule, by.kiln === undefined ? {} : { kiln: by.kiln });
-  const of = { series: schedule.series, cone: by.cone, offsetK: by.offsetK ?? 0 };
-  return coneStateOf(curve, of)?.marginK ?? null;
 }

@@ -1,27 +1,22 @@
-import { heatworkOf } from "../cones/heatwork.ts";
-import { type AssumedKiln, REFERENCE_KILN } from "../kiln/AssumedKiln.ts";
+import { kilnHeatworkOf } from "../cones/usualOffset.ts";
+import { REFERENCE_KILN } from "../kiln/AssumedKiln.ts";
 import { failed, ok, type Problem, type Result } from "../problem.ts";
 import { printDuration, printRate, printTemperature } from "../units/print.ts";
+import { type AimedBy, aimMarginK, peakSegment } from "./coneAim.ts";
 import { expandSchedule } from "./expandSchedule.ts";
 import { freeSpeed } from "./freeRamp.ts";
 import { kilnReachC } from "./kilnReach.ts";
 import type { Schedule, Segment } from "./Schedule.ts";
-import { coneMarginK, peakSegment, solvePeak } from "./solvePeak.ts";
+import { solvePeak } from "./solvePeak.ts";
 import { tidied, wholeSchedule } from "./tidied.ts";
 import { rateDown, temperatureUp } from "./wholeUnits.ts";
 
 /** What may be changed to make the cone. */
 export type Solvable = "peak" | "hold" | "rate";
 
-/** What a solution leans on. */
-export interface SolveInput {
+/** What a solution leans on: the cone, and kiln and thermocouple as far as they are known. */
+export interface SolveInput extends AimedBy {
   readonly schedule: Schedule;
-  /** As `parseCone` gives it. */
-  readonly cone: string;
-  /** The user's own kiln; without it the reference kiln stands in. */
-  readonly kiln?: AssumedKiln;
-  /** Added to the planned temperatures, from witness cones [K]. */
-  readonly offsetK?: number;
 }
 
 /** Longest hold that is tried [s]. */
@@ -35,11 +30,11 @@ const FASTEST_C_PER_HOUR = 300;
 const HOLD_STEP_SECONDS = 60;
 
 /**
- * The same schedule with one thing changed so that a cone is just down, holds and cooling counted:
- * the peak, the hold at the peak, or the rate of the climb to it. Everything is in whole degrees
- * and degrees an hour of the schedule's unit, made whole before it is solved; the answer is rounded
- * to the hotter side, to the degree, the minute or the degree an hour. Neighbours of one rate are
- * joined.
+ * The same schedule with one thing changed so that a cone falls by the end of the top hold, as
+ * `aimMarginK` has it: the peak, the hold at the peak, or the rate of the climb to it. Everything is
+ * in whole degrees and degrees an hour of the schedule's unit, made whole before it is solved; the
+ * answer is rounded to the hotter side, to the degree, the minute or the degree an hour. Neighbours
+ * of one rate are joined.
  *
  * @returns the problems of `solvePeak`; `schedule/kiln-too-weak` for a peak out of the kiln's reach;
  * `schedule/no-such-hold` or `schedule/no-such-rate`, each with the nearest that is possible.
@@ -63,7 +58,7 @@ function holdFor(input: SolveInput): Result<Schedule> {
   const { schedule, cone } = input;
   const held = (holdSeconds: number) =>
     withPeakSegment(schedule, (segment) => ({ ...segment, holdSeconds }));
-  const margin = (seconds: number) => coneMarginK(held(seconds), input);
+  const margin = (seconds: number) => aimMarginK(held(seconds), input);
   const without = margin(0);
   const longest = margin(LONGEST_HOLD_SECONDS);
   if (without === null || longest === null || peakSegment(schedule) === null) return peakFor(input);
@@ -92,7 +87,7 @@ function rateFor(input: SolveInput): Result<Schedule> {
   const peak = peakSegment(schedule);
   const climbing = (rateCPerHour: number) =>
     withPeakSegment(schedule, (segment) => ({ ...segment, rateCPerHour }));
-  const margin = (rate: number) => coneMarginK(climbing(rate), input);
+  const margin = (rate: number) => aimMarginK(climbing(rate), input);
   const fastest = fastestClimb(input);
   const slow = margin(SLOWEST_C_PER_HOUR);
   const fast = margin(fastest);
@@ -159,7 +154,7 @@ function tooWeak(input: SolveInput, peakC: number, reachC: number): Problem {
 
 function labelOf(schedule: Schedule, input: SolveInput): string {
   const { curve } = expandSchedule(schedule, input.kiln === undefined ? {} : { kiln: input.kiln });
-  return heatworkOf(curve, { series: schedule.series, offsetK: input.offsetK ?? 0 }).position.label;
+  return kilnHeatworkOf(curve, { ...input, series: schedule.series }).position.label;
 }
 
 function withPeakSegment(schedule: Schedule, change: (segment: Segment) => Segment): Schedule {

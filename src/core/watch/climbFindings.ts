@@ -1,4 +1,4 @@
-import { SENSOR_SIGMA_K } from "../cones/heatwork.ts";
+import { totalSigmaK } from "../cones/conePosition.ts";
 import type { Curve } from "../curve/Curve.ts";
 import { temperatureAt } from "../curve/temperatureAt.ts";
 import type { Finding } from "../findings/Finding.ts";
@@ -83,7 +83,7 @@ function fallenFindings({ state, place, reading }: WatchFacts): readonly Finding
   if (peakC - tempC < FALLEN_K) return [];
   const reached = heatwork.cones.find((each) => each.cone === wanted.cone);
   const shortK = -(reached?.marginK ?? 0);
-  const sigmaK = Math.hypot(reached?.marginSigmaK ?? 0, SENSOR_SIGMA_K);
+  const sigmaK = totalSigmaK(heatwork.offsetSigmaK, reached?.marginSigmaK ?? 0);
   const point = setPointAt(reading, nowSeconds);
   const isLed = isAsked || (point !== null && point.nowC <= tempC + FALLEN_K);
   return [

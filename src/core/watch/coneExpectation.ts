@@ -1,8 +1,8 @@
 import { runningPeakC } from "../cones/budget.ts";
 import type { ConeSeries, ConeState } from "../cones/cone.ts";
 import { coneModel } from "../cones/coneModel.ts";
+import { totalSigmaK } from "../cones/conePosition.ts";
 import { followCone } from "../cones/followCone.ts";
-import { SENSOR_SIGMA_K } from "../cones/heatwork.ts";
 import { type Curve, makeCurve } from "../curve/Curve.ts";
 import { sliced } from "../curve/moved.ts";
 import { temperatureAt } from "../curve/temperatureAt.ts";
@@ -17,8 +17,9 @@ export interface ConeOutlook {
   readonly curve: Curve;
   readonly cone: string;
   readonly series: ConeSeries;
-  /** Added to every reading [K]. */
+  /** Added to every reading [K], and one sigma of it. */
   readonly offsetK: number;
+  readonly offsetSigmaK: number;
   /** The rate that goes on; null while there is none, or while the kiln is falling. */
   readonly goingOn: RecentRate | null;
   readonly by: "plan" | "present rate";
@@ -42,7 +43,7 @@ export function expectedDown(outlook: ConeOutlook): Pick<WantedCone, "expected" 
     return { expected: null, whyNot: whyNot(outlook.by) };
   const cut = sliced(whole, whole.timesSeconds[0] as number, atSeconds) ?? whole;
   const { marginSigmaK } = coneIn(cut, outlook, 0);
-  const sigmaK = Math.hypot(marginSigmaK, SENSOR_SIGMA_K);
+  const sigmaK = totalSigmaK(outlook.offsetSigmaK, marginSigmaK);
   const sooner = [
     downAt(whole, outlook, sigmaK),
     downAt(joined(curve, outlook.courseWith(goingOn.sigmaCPerHour)), outlook, 0),

@@ -26,7 +26,7 @@ interface GivenFiring {
   readonly reading: LogReading;
   readonly plan: Schedule | null;
   readonly kiln: AssumedKiln | null;
-  readonly offsetK: number;
+  readonly offsetK: number | null;
 }
 
 /** How the kiln is going, with all that a look ahead needs. */
@@ -43,7 +43,7 @@ export interface Going {
   readonly kiln: AssumedKiln;
   readonly own: OwnFall | null;
   readonly isLearned: boolean;
-  readonly offsetK: number;
+  readonly offsetK: number | null;
   readonly plan: { readonly schedule: Schedule; readonly expansion: Expansion } | null;
 }
 

@@ -1,5 +1,5 @@
 import type { ConeSeries } from "../cones/cone.ts";
-import { heatworkOf } from "../cones/heatwork.ts";
+import { kilnHeatworkOf } from "../cones/usualOffset.ts";
 import type { Curve } from "../curve/Curve.ts";
 import { crossingTimes } from "../curve/crossingTimes.ts";
 import { peakOf } from "../curve/peakOf.ts";
@@ -19,7 +19,8 @@ export function planStanding(
     readonly curve: Curve;
     readonly course: CourseAhead;
     readonly series: ConeSeries;
-    readonly offsetK: number;
+    /** Null for the usual one. */
+    readonly offsetK: number | null;
   },
 ): PlanStanding {
   const { schedule, expansion, place } = plan;
@@ -29,7 +30,7 @@ export function planStanding(
   const reached = isAhead
     ? crossingTimes(course.curve as Curve, peak.tempC - AT_PEAK_K)[0]?.seconds
     : undefined;
-  const left = heatworkOf(joined(curve, course), { series, offsetK });
+  const left = kilnHeatworkOf(joined(curve, course), { series, offsetK });
   return {
     title: schedule.title,
     lateSeconds: place.lateSeconds,

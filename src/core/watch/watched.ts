@@ -1,6 +1,11 @@
 import type { ConeSeries, ConeState, Heatwork } from "../cones/cone.ts";
-import { CONE_MODELS } from "../cones/coneModel.ts";
-import { heatworkOf } from "../cones/heatwork.ts";
+import { CONE_MODELS, coneModel } from "../cones/coneModel.ts";
+import {
+  type KilnOffset,
+  kilnHeatworkOf,
+  TOLD_SIGMA_K,
+  usualOffset,
+} from "../cones/usualOffset.ts";
 import type { Curve } from "../curve/Curve.ts";
 import { ordered } from "../findings/ordered.ts";
 import type { FiringRecord } from "../firing/FiringRecord.ts";
@@ -12,6 +17,7 @@ import type { AssumedKiln } from "../kiln/AssumedKiln.ts";
 import type { LogReading } from "../log/LogReading.ts";
 import { failed, ok, type Problem, type Result } from "../problem.ts";
 import type { Schedule } from "../schedule/Schedule.ts";
+import { celsiusFromKelvin } from "../units/temperature.ts";
 import { expectedDown } from "./coneExpectation.ts";
 import { coolingExpectation } from "./coolingExpectation.ts";
 import type { CourseAhead } from "./courseAhead.ts";
@@ -38,8 +44,8 @@ export interface WatchInput {
   readonly cone: string | null;
   /** The user's own kiln, learned from its logs; the reference kiln stands in for null. */
   readonly kiln: AssumedKiln | null;
-  /** Added to every reading before a cone is worked out [K]. */
-  readonly offsetK: number;
+  /** Added to every reading before a cone is worked out [K]; null for what kilns are usually out by. */
+  readonly offsetK: number | null;
   /** Whole lines of the log so far, by which rows at its end that gave no reading are told. */
   readonly lines: number;
 }
@@ -61,7 +67,7 @@ export function watched(input: WatchInput): Result<WatchState> {
   if (cone !== null && !CONE_MODELS[series].some((model) => model.cone === cone))
     return failed(noSuchCone(cone, series));
   const going = goingOf(followed.curve, input);
-  const heatwork = heatworkOf(followed.curve, { series, offsetK: input.offsetK });
+  const heatwork = kilnHeatworkOf(followed.curve, { series, offsetK: input.offsetK });
   const place = placeOnPlan(going);
   const ahead = { ...going, place, series };
   const wanted = cone === null ? null : wantedCone(cone, ahead, heatwork);
@@ -108,7 +114,7 @@ export function watched(input: WatchInput): Result<WatchState> {
 }
 
 function wantedCone(cone: string, going: Ahead, heatwork: Heatwork): WantedCone {
-  const { curve, series, offsetK, phase, steady, place } = going;
+  const { curve, series, phase, steady, place } = going;
   const reached = heatwork.cones.find((each) => each.cone === cone) as ConeState;
   const said = {
     cone,
@@ -122,6 +128,7 @@ function wantedCone(cone: string, going: Ahead, heatwork: Heatwork): WantedCone 
   if (phase === null || steady === null)
     return { ...nothing, whyNot: "too few readings in the last minutes" };
   if (phase === "falling") return { ...nothing, whyNot: "the kiln is falling" };
+  const { offsetK, sigmaK: offsetSigmaK } = coneOffset({ cone, series }, going.offsetK);
   const by = place === null ? "present rate" : "plan";
   const goingOn = steady;
   const found = expectedDown({
@@ -129,11 +136,21 @@ function wantedCone(cone: string, going: Ahead, heatwork: Heatwork): WantedCone 
     cone,
     series,
     offsetK,
+    offsetSigmaK,
     goingOn,
     by,
     courseWith: (moreCPerHour) => courseOf(going, moreCPerHour),
   });
   return { ...said, ...found, by, goingOn };
+}
+
+/** The offset for a cone that is still to come: what is known, else what is usual where it falls. */
+function coneOffset(
+  which: { readonly cone: string; readonly series: ConeSeries },
+  offsetK: number | null,
+): KilnOffset {
+  if (offsetK !== null) return { offsetK, sigmaK: TOLD_SIGMA_K };
+  return usualOffset(celsiusFromKelvin(coneModel(which.series, which.cone).endPoint60K));
 }
 
 function standingOf(going: Ahead): PlanStanding | null {

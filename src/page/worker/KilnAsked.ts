@@ -6,14 +6,16 @@ import type { LearnedKiln } from "../../core/kiln/LearnedKiln.ts";
 export interface KilnAsked {
   /** Null for the kiln that is assumed. */
   readonly learned: LearnedKiln | null;
-  /** Added to thermocouple readings before cones are judged [K]. */
-  readonly offsetK: number;
+  /** Added to thermocouple readings before cones are judged [K]; null for the usual. */
+  readonly offsetK: number | null;
+  readonly offsetSigmaK?: number;
 }
 
 /** The same, as schedules are worked out with it. */
-export function knownKiln({ learned, offsetK }: KilnAsked): {
+export function knownKiln({ learned, ...known }: KilnAsked): {
   readonly kiln?: AssumedKiln;
-  readonly offsetK: number;
+  readonly offsetK: number | null;
+  readonly offsetSigmaK?: number;
 } {
-  return learned === null ? { offsetK } : { offsetK, kiln: asAssumedKiln(learned) };
+  return learned === null ? known : { ...known, kiln: asAssumedKiln(learned) };
 }

@@ -171,12 +171,20 @@ describe("heatworkOf", () => {
     expect(position.index).toBeCloseTo(2 * (position.fraction ?? 0), 9);
   });
 
-  it("widens its uncertainty by the sensor and by slow holds", () => {
-    const plain = heatworkOf(firing(ramp(60, 1225)), { sensorSigmaK: 0 });
-    const slow = heatworkOf(firing(ramp(60, 1200), hold(6)), { sensorSigmaK: 0 });
-    expect(plain.sigmaCones).toBe(plain.modelSigmaCones);
-    expect(slow.modelSigmaCones ?? 0).toBeGreaterThan(plain.modelSigmaCones ?? 0);
+  it("widens its uncertainty by the offset and by slow holds", () => {
+    const plain = heatworkOf(firing(ramp(60, 1225)), { offsetSigmaK: 3 });
+    const slow = heatworkOf(firing(ramp(60, 1200), hold(6)), { offsetSigmaK: 3 });
+    expect(plain.sigmaCones).toBeCloseTo(plain.modelSigmaCones ?? 0, 9);
+    expect(slow.sigmaCones ?? 0).toBeGreaterThan(plain.sigmaCones ?? 0);
     expect(heatworkOf(firing(ramp(60, 1225))).sigmaCones ?? 0).toBeGreaterThan(0.5);
+  });
+
+  it("takes its ± across the cones that so much less and so much more heat would reach", () => {
+    // 12 K around 1239 °C at 60 °C/h: cones 6, 7, 8 fall at 1222, 1239, 1249 by the chart.
+    const sigma = heatworkOf(firing(ramp(60, 1239)), { offsetSigmaK: 12 }).sigmaCones ?? 0;
+    const up = 1 + (1251 - 1249) / (1260 - 1249);
+    const down = (1239 - 1227) / (1239 - 1222);
+    expect(sigma).toBeCloseTo((up + down) / 2, 1);
   });
 
   it("measures the rate over the last 100 K below the peak", () => {

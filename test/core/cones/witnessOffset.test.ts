@@ -57,38 +57,111 @@ describe("witnessOffset", () => {
     });
     expect(heatworkWith(result.lowK ?? 0, "5")).toBeCloseTo(1, 4);
     expect(heatworkWith(result.highK ?? 0, "8")).toBeCloseTo(0.5, 4);
-    expect(result.offsetK).toBeCloseTo(0.5 * ((result.lowK ?? 0) + (result.highK ?? 0)), 9);
     expect(result.witnesses.map((each) => each.impliedK)).toEqual([null, null]);
   });
 
-  it("leaves the readings alone when one-sided bounds allow it", () => {
+  it("moves nothing by a bracket that holds the usual offset, and only narrows", () => {
+    fc.assert(
+      fc.property(
+        fc.constantFrom("03", "2", "3", "4", "5", "6"),
+        fc.constantFrom("8", "9", "10", "11"),
+        fc.double({ min: -10, max: 25, noNaN: true }),
+        (below, above, usualK) => {
+          const usual = { offsetK: usualK, sigmaK: 12 };
+          const witnesses = [witness(below, { kind: "down" }), witness(above, { kind: "upright" })];
+          const result = witnessOffset({ curve, series, witnesses, usual });
+          const [lowK, highK] = [result.lowK as number, result.highK as number];
+          expect(result.sigmaK).toBeLessThanOrEqual(12);
+          if (usualK > lowK && usualK < highK) expect(result.offsetK).toBe(usualK);
+          else expect([lowK, highK]).toContainEqual(expect.closeTo(result.offsetK, 0));
+        },
+      ),
+      { numRuns: 60 },
+    );
+  });
+
+  it("weighs a cone at 5 o'clock as ± 4 K against the usual 8 ± 12 K", () => {
+    const { offsetK, sigmaK, witnesses } = witnessOffset({
+      curve: firing(ramp(60, 1215), ramp(500, 600)),
+      series,
+      witnesses: [witness("6", { kind: "clock", oClock: 5 })],
+      usual: { offsetK: 8, sigmaK: 12 },
+    });
+    const aloneK = witnesses[0]?.impliedK as number;
+    const precision = 1 / 16 + 1 / 144;
+    expect(offsetK).toBeCloseTo((aloneK / 16 + 8 / 144) / precision, 0);
+    expect(sigmaK).toBeCloseTo(precision ** -0.5, 0);
+  });
+
+  it("is never wider than without witness cones, whatever they show", () => {
+    const bend = fc.oneof(
+      fc.constant<Witness["bend"]>({ kind: "down" }),
+      fc.constant<Witness["bend"]>({ kind: "upright" }),
+      fc
+        .double({ min: 0, max: 6, noNaN: true })
+        .map((oClock) => ({ kind: "clock", oClock }) as const),
+      fc
+        .double({ min: 0, max: 120, noNaN: true })
+        .map((degrees) => ({ kind: "degrees", degrees }) as const),
+    );
+    const one = fc.tuple(fc.constantFrom("3", "4", "5", "6", "7", "8", "9"), bend);
+    fc.assert(
+      fc.property(fc.array(one, { maxLength: 4 }), (seen) => {
+        const witnesses = seen.map(([cone, how]) => witness(cone, how));
+        const { sigmaK, offsetK } = witnessOffset({ curve, series, witnesses });
+        expect(sigmaK).toBeLessThanOrEqual(12);
+        expect(sigmaK).toBeGreaterThanOrEqual(3);
+        expect(Math.abs(offsetK)).toBeLessThanOrEqual(200);
+      }),
+      { numRuns: 60 },
+    );
+  });
+
+  it("is the usual offset where no cone stood, or a bound allows it", () => {
     const down = witnessOffset({ curve, series, witnesses: [witness("2", { kind: "down" })] });
-    expect(down).toMatchObject({ offsetK: 0, highK: null, agree: true });
+    expect(down).toMatchObject({ offsetK: 8, highK: null, agree: true });
     expect(witnessOffset({ curve, series, witnesses: [] })).toMatchObject({
-      offsetK: 0,
+      offsetK: 8,
+      sigmaK: 12,
       lowK: null,
       highK: null,
     });
   });
 
   it("moves the readings up when a cone is flat that the model leaves standing", () => {
-    const { offsetK, lowK } = witnessOffset({
+    const { offsetK, lowK, sigmaK } = witnessOffset({
       curve,
       series,
-      witnesses: [witness("7", { kind: "down" })],
+      witnesses: [witness("8", { kind: "down" })],
     });
-    expect(offsetK).toBeGreaterThan(0);
-    expect(offsetK).toBe(lowK);
+    expect(offsetK).toBeGreaterThan(20);
+    expect(offsetK).toBeCloseTo(lowK ?? 0, 0);
+    expect(sigmaK).toBeLessThan(12);
   });
 
-  it("says when the cones contradict each other, and spans the contradiction", () => {
-    const result = witnessOffset({
-      curve,
-      series,
-      witnesses: [witness("7", { kind: "down" }), witness("5", { kind: "upright" })],
-    });
+  it("goes by the other cones when one contradicts them, and names it", () => {
+    const others = [
+      witness("5", { kind: "down" }),
+      witness("6", { kind: "clock", oClock: 3 }),
+      witness("7", { kind: "upright" }),
+    ];
+    const without = witnessOffset({ curve, series, witnesses: others });
+    const odd = witness("10", { kind: "down" });
+    const result = witnessOffset({ curve, series, witnesses: [...others, odd] });
+    expect(without.agree).toBe(true);
     expect(result.agree).toBe(false);
+    expect(result.witnesses.map(({ leftOut }) => leftOut)).toEqual([false, false, false, true]);
+    expect(result.offsetK).toBeCloseTo(without.offsetK, 1);
     expect(result.lowK ?? 0).toBeLessThan(result.highK ?? 0);
+  });
+
+  it("believes cones that agree on a thermocouple far out, and not the usual", () => {
+    const shifted = { ...curve, tempsC: curve.tempsC.map((tempC) => tempC - 70) };
+    const witnesses = [witness("6", { kind: "clock", oClock: 5 }), witness("5", { kind: "down" })];
+    const right = witnessOffset({ curve, series, witnesses });
+    const far = witnessOffset({ curve: shifted, series, witnesses });
+    expect(far.agree).toBe(true);
+    expect(far.offsetK - (right.witnesses[0]?.impliedK ?? 0)).toBeGreaterThan(60);
   });
 
   it("implies nothing from a cone that no thermocouple error explains", () => {

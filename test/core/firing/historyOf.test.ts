@@ -11,6 +11,8 @@ function offset(middleK: number, halfK = 1): WitnessOffset {
   return {
     series: "self-supporting",
     offsetK: middleK,
+    sigmaK: 4,
+    usual: { offsetK: 8, sigmaK: 12 },
     lowK: middleK - halfK,
     highK: middleK + halfK,
     witnesses: [],

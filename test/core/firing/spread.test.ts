@@ -4,7 +4,7 @@ import { spreadOf } from "../../../src/core/firing/spread.ts";
 import { zoneReview } from "../../../src/core/firing/zoneReview.ts";
 import { corners, sampled } from "../../support/curves.ts";
 
-const OPTIONS = { series: "self-supporting", offsetK: 0 } as const;
+const OPTIONS = { series: "self-supporting", witnessed: null } as const;
 
 describe("the spread of the zones", () => {
   it("is largest where they are farthest apart, at one moment", () => {

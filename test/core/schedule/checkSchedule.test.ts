@@ -183,7 +183,7 @@ describe("draftSchedule", () => {
 
   it("adds the offset of witness cones before it judges the cone", () => {
     const plan = schedule({ segments: [segment(1215, 60)] });
-    const cold = draftSchedule({ schedule: plan, start: null });
+    const cold = draftSchedule({ schedule: plan, start: null, offsetK: 0 });
     const warm = draftSchedule({ schedule: plan, start: null, offsetK: 12 });
     expect(cold.heatwork.position.cone).not.toBe("6");
     expect(warm.heatwork.position.cone).toBe("6");

@@ -1,26 +1,53 @@
 import { describe, expect, it } from "vitest";
 import { pastOffset } from "../../../src/core/schedule/pastOffset.ts";
 
-const offset = (offsetK: number, lowK: number | null, highK: number | null) => ({
-  series: "self-supporting" as const,
-  offsetK,
-  lowK,
-  highK,
-  witnesses: [],
-});
+const usual = { offsetK: 8, sigmaK: 12 };
+
+/** A firing whose cones alone say so much, give or take 4 K, and the usual offset with them. */
+function firing(aloneK: number, bounds: "both" | "one" = "both") {
+  const precision = 4 ** -2 + usual.sigmaK ** -2;
+  return {
+    series: "self-supporting" as const,
+    offsetK: (aloneK * 4 ** -2 + usual.offsetK * usual.sigmaK ** -2) / precision,
+    sigmaK: precision ** -0.5,
+    usual,
+    lowK: bounds === "one" ? null : aloneK - 4,
+    highK: aloneK + 4,
+    witnesses: [],
+  };
+}
 
 describe("pastOffset", () => {
-  it("is the median of the firings, with the lowest and the highest", () => {
-    const firings = [offset(9, 8, 10), offset(-3, -5, -1), offset(4, 2, 6)];
-    expect(pastOffset(firings)).toEqual({ offsetK: 4, lowK: -3, highK: 9, firings: 3 });
-    expect(pastOffset(firings.slice(0, 2))).toMatchObject({ offsetK: 3, firings: 2 });
+  it("is what a single firing says, with what its cones allow and a little more doubt", () => {
+    const one = firing(20);
+    expect(pastOffset([one])).toEqual({
+      offsetK: expect.closeTo(one.offsetK, 9),
+      sigmaK: expect.closeTo(Math.hypot(one.sigmaK, 5), 9),
+      lowK: 16,
+      highK: 24,
+      firings: 1,
+    });
   });
 
-  it("keeps what the cones of a single firing allow", () => {
-    expect(pastOffset([offset(9, 6, 12)])).toEqual({ offsetK: 9, lowK: 6, highK: 12, firings: 1 });
+  it("counts the usual offset once, however many firings", () => {
+    const four = pastOffset([firing(20), firing(22), firing(18), firing(20)]);
+    const precision = 4 / 16 + 1 / 144;
+    expect(four?.offsetK).toBeCloseTo(((4 * 20) / 16 + 8 / 144) / precision, 6);
+    expect(four).toMatchObject({ firings: 4 });
+    expect(four?.sigmaK ?? 0).toBeLessThan(pastOffset([firing(20)])?.sigmaK ?? 0);
+  });
+
+  it("leans little on one firing that is far from the others", () => {
+    const told = pastOffset([firing(20), firing(22), firing(18), firing(21), firing(-60)]);
+    expect(told?.offsetK ?? 0).toBeGreaterThan(17);
+  });
+
+  it("is the usual where cones told nothing beyond it", () => {
+    const bracket = { ...firing(8), offsetK: 8, sigmaK: 12 };
+    expect(pastOffset([bracket])).toMatchObject({ offsetK: 8, sigmaK: 12 });
   });
 
   it("leaves out firings that only bound the offset, and says nothing without any other", () => {
-    expect(pastOffset([offset(0, null, 12)])).toBeNull();
+    expect(pastOffset([firing(9, "one")])).toBeNull();
   });
 });

@@ -54,6 +54,8 @@ export function sampleHeatwork(overrides: Partial<Heatwork> = {}): Heatwork {
     sigmaCones: 0.58,
     modelSigmaCones: 0.21,
     offsetK: 0,
+    offsetSigmaK: 12,
+    offsetIs: "none",
     peakC: 1187.3,
     lastHundredCPerHour: 59.7,
     effectiveRateCPerHour: 41.2,

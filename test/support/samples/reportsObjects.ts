@@ -117,6 +117,8 @@ export function sampleReview(overrides: Partial<FiringReview> = {}): FiringRevie
     offset: {
       series: "self-supporting",
       offsetK: 6.4,
+      sigmaK: 3.9,
+      usual: { offsetK: 8, sigmaK: 12 },
       lowK: 1.2,
       highK: 11.9,
       witnesses: [

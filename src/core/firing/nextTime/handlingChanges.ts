@@ -78,19 +78,20 @@ function thermocouple({ facts }: NextContext): readonly WantedChange[] {
         "The witness cones of this firing contradict one another.",
       ),
     ];
-  const away = Math.min(Math.abs(offset.lowK), Math.abs(offset.highK));
-  if (offset.lowK <= 0 === offset.highK >= 0 || Math.abs(offset.offsetK) < OFF_K) return [];
+  const { offsetK, sigmaK } = offset;
+  const awayK = Math.abs(offsetK - offset.usual.offsetK);
+  if (awayK < OFF_K || awayK < sigmaK) return [];
   return [
     {
       about: "thermocouple",
-      change: `Reckon with a thermocouple that reads about {off} too ${offset.offsetK > 0 ? "low" : "high"}: in the draft or in the controller, not in both.`,
+      change: `Reckon with a thermocouple that reads about {off} too ${offsetK > 0 ? "low" : "high"}: in the draft or in the controller, not in both.`,
       because: "The witness cones allow {lowest} to {highest} to be added to its readings.",
       evidence: [
-        { name: "off", value: Math.abs(offset.offsetK), kind: "difference" },
+        { name: "off", value: Math.abs(offsetK), kind: "difference" },
         { name: "lowest", value: offset.lowK, kind: "difference" },
         { name: "highest", value: offset.highK, kind: "difference" },
       ],
-      standing: away >= OFF_K ? "firm" : "worth trying",
+      standing: awayK > 2 * sigmaK ? "firm" : "worth trying",
       ask: null,
     },
   ];

@@ -33,6 +33,7 @@ export function kilnTooWeak(
 
 /** The same thermocouple on a kiln that is assumed, for when the kiln's own has been mended. */
 export function mendedKiln(kiln: NextKiln, why: string): NextKiln {
-  const offsetK = Math.round(kiln.offsetK);
-  return { own: null, logs: [], offsetK, tellsOffset: offsetK !== 0, whyNone: why };
+  const { isOwn } = kiln;
+  const offsetK = isOwn && kiln.offsetK !== null ? Math.round(kiln.offsetK) : null;
+  return { own: null, logs: [], offsetK, isOwn, tellsOffset: isOwn, whyNone: why };
 }

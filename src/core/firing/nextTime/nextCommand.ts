@@ -13,9 +13,6 @@ import { shellQuoted } from "./shellQuoted.ts";
 
 type Command = Pick<NextTime, "command" | "commandSays" | "scheduleSays" | "schedule">;
 
-/** An offset of less moves no cone by more than the cone model is out by [K]. */
-const TELLING_OFFSET_K = 2;
-
 /** Why a kiln with which no schedule comes out clean is left aside. */
 const NOT_SHOWN = "with yours, as far as the logs show it, no schedule mends everything";
 
@@ -245,7 +242,7 @@ function ownBodyLeftOut({ ware, facts }: NextContext): string {
 
 /** A reminder that the new file is for this thermocouple; nothing where that makes no odds. */
 function sameAgain({ kiln }: NextContext): string {
-  if (Math.abs(kiln.offsetK) < TELLING_OFFSET_K) return "";
+  if (!kiln.isOwn) return "";
   const words = kiln.tellsOffset ? "--offset" : "--kiln";
   return ` The new file is for this thermocouple: give the same ${words} whenever it is drafted again.`;
 }

@@ -12,8 +12,10 @@ export interface NextKiln {
   readonly own: AssumedKiln | null;
   /** Paths behind `--kiln`; empty when none can be given. */
   readonly logs: readonly string[];
-  /** Added to planned temperatures [K]. */
-  readonly offsetK: number;
+  /** Added to planned temperatures [K]; null where no witness cone says it. */
+  readonly offsetK: number | null;
+  /** It differs from what kilns are usually out by. */
+  readonly isOwn: boolean;
   /** `--offset` is needed, because no log carries the offset. */
   readonly tellsOffset: boolean;
   /** Why no log is given; null when some are. */
@@ -26,12 +28,16 @@ export function nextKiln(
   earlier: readonly PastFiring[],
   paths: NextTimePaths,
 ): NextKiln {
-  const offsetK = pastOffset(now.offset === null ? [] : [now.offset])?.offsetK ?? 0;
+  const told = pastOffset(now.offset === null ? [] : [now.offset]);
+  const isUsual =
+    told === null || now.offset === null || !isWorthTelling(told.offsetK, now.offset.usual.offsetK);
+  const offsetK = isUsual ? null : Math.round(told.offsetK);
   const without = (whyNone: string): NextKiln => ({
     own: null,
     logs: [],
-    offsetK: Math.round(offsetK),
-    tellsOffset: Math.round(offsetK) !== 0,
+    offsetK,
+    isOwn: offsetK !== null,
+    tellsOffset: offsetK !== null,
     whyNone,
   });
   if (paths.log === null) return without("draft cannot read this log as it was read here");
@@ -40,15 +46,23 @@ export function nextKiln(
   if (!learned.ok) return without(whyNot(learned.problems));
   const offsets = [...earlier, now].flatMap(({ offset }) => offset ?? []);
   const past = pastOffset(offsets);
-  const tellsOffset = !paths.recordBeside && Math.round(offsetK) !== 0;
+  const tellsOffset = !paths.recordBeside && offsetK !== null;
   const own = asAssumedKiln(learned.value);
   return {
     own,
     logs: [...earlier.flatMap(({ path }) => path ?? []), paths.log],
-    offsetK: tellsOffset ? Math.round(offsetK) : (past?.offsetK ?? 0),
+    offsetK: tellsOffset ? offsetK : (past?.offsetK ?? null),
+    isOwn: offsetK !== null,
     tellsOffset,
     whyNone: null,
   };
+}
+
+/** An offset this near to what kilns are usually out by moves no cone by more than the model is out [K]. */
+const TELLING_OFFSET_K = 2;
+
+function isWorthTelling(offsetK: number, usualK: number): boolean {
+  return Math.abs(offsetK - usualK) >= TELLING_OFFSET_K;
 }
 
 /** In words without numbers, for they are said in the reader's own unit elsewhere. */

@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { topEndSeconds } from "../../schedule/coneAim.ts";
 import type { Draft } from "../../schedule/Draft.ts";
 import { pieceOf } from "../../schedule/pieceOf.ts";
 import type { Repair } from "../../schedule/repairSchedule.ts";
@@ -43,6 +44,13 @@ export const draftDocumentSchema = z.strictObject({
   ),
   totalSeconds: z.number(),
   heatwork: heatworkShape,
+  coneFalls: z
+    .strictObject({
+      atSeconds: z.number().nullable().describe("null when it does not fall"),
+      topHoldEndsSeconds: z.number().nullable(),
+    })
+    .nullable()
+    .describe("when the cone wanted falls by the plan; null without one that is modelled"),
   crossings: z.array(crossingShape),
   strains: z.array(strainShape).describe("one piece; empty when no body is named"),
   energyKWh: z.number().nullable().describe("null while no kiln is known"),
@@ -97,6 +105,7 @@ export function draftDocument(draft: Draft, repair: Repair | null = null): Draft
     })),
     totalSeconds: expansion.timeline.at(-1)?.endSeconds ?? 0,
     heatwork: heatworkPiece(draft.heatwork),
+    coneFalls: coneFallsPiece(draft),
     crossings: crossingsPiece(draft.crossings),
     strains: strainsPiece(draft.strains),
     energyKWh: draft.energyKWh,
@@ -117,5 +126,14 @@ export function draftDocument(draft: Draft, repair: Repair | null = null): Draft
     bodies: bodiesPiece(piece === null ? [] : [piece.ware]),
     findings: findingsPiece(draft.findings),
     cautions: cautionsPiece(draft.cautions),
+  };
+}
+
+function coneFallsPiece({ schedule, expansion, heatwork }: Draft): DraftDocument["coneFalls"] {
+  const state = heatwork.cones.find(({ cone }) => cone === schedule.cone);
+  if (state === undefined) return null;
+  return {
+    atSeconds: state.downAtSeconds,
+    topHoldEndsSeconds: topEndSeconds(schedule, expansion),
   };
 }

@@ -117,6 +117,8 @@ export function heatworkPiece(heatwork: Heatwork): z.infer<typeof heatworkShape>
     sigmaCones: heatwork.sigmaCones,
     modelSigmaCones: heatwork.modelSigmaCones,
     offsetK: heatwork.offsetK,
+    offsetSigmaK: heatwork.offsetSigmaK,
+    offsetIs: heatwork.offsetIs,
     peakC: heatwork.peakC,
     lastHundredCPerHour: heatwork.lastHundredCPerHour,
     effectiveRateCPerHour: heatwork.effectiveRateCPerHour,

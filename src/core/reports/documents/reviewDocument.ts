@@ -104,6 +104,9 @@ export const reviewDocumentSchema = z.strictObject({
     .strictObject({
       series: z.string(),
       offsetK: z.number(),
+      sigmaK: z.number().describe("one standard deviation"),
+      usualK: z.number().describe("what was expected without witness cones"),
+      usualSigmaK: z.number(),
       lowK: z.number().nullable(),
       highK: z.number().nullable(),
       witnesses: z.array(
@@ -205,6 +208,9 @@ function differencePieces(
     witnessOffset: offset && {
       series: offset.series,
       offsetK: offset.offsetK,
+      sigmaK: offset.sigmaK,
+      usualK: offset.usual.offsetK,
+      usualSigmaK: offset.usual.sigmaK,
       lowK: offset.lowK,
       highK: offset.highK,
       witnesses: offset.witnesses.map(({ cone, said, impliedK }) => ({ cone, said, impliedK })),

@@ -238,6 +238,10 @@ export const heatworkShape = z.strictObject({
   sigmaCones: nothingOr(number.describe("one standard deviation")),
   modelSigmaCones: nothingOr(number),
   offsetK: number.describe("added to the readings first"),
+  offsetSigmaK: number.describe("one standard deviation of that offset"),
+  offsetIs: z
+    .enum(["none", "usual", "known"])
+    .describe("nothing allowed for, what kilns are usually out by, or from witness cones or told"),
   peakC: number,
   lastHundredCPerHour: nothingOr(number),
   effectiveRateCPerHour: nothingOr(number),

@@ -1,5 +1,6 @@
 import type { Heatwork } from "../../cones/cone.ts";
 import { CONE_TABLES, printedEndPoint } from "../../cones/tables/coneTables.ts";
+import { USUAL_OFFSET_BASIS } from "../../cones/usualOffset.ts";
 import type { Finding } from "../../findings/Finding.ts";
 import { printDifference, printRate } from "../../units/print.ts";
 import type { TemperatureUnit } from "../../units/temperature.ts";
@@ -69,14 +70,14 @@ function memoryItems({ series, position }: Heatwork, unit: TemperatureUnit): rea
 }
 
 function coneItems(heatwork: Heatwork, unit: TemperatureUnit): readonly string[] {
-  const { series, offsetK, extrapolations } = heatwork;
+  const { series, offsetK, offsetIs, extrapolations } = heatwork;
   const shift = Math.abs(offsetK);
   return [
     `Cones: a heatwork model of the whole curve, held to the published end points of ${seriesName(series)}. The ± is one standard deviation.`,
     ...(shift < 0.5
       ? []
       : [
-          `${printDifference(shift, unit)} was ${offsetK < 0 ? "taken off" : "added to"} the readings before the cone was worked out, after the witness cones.`,
+          `${printDifference(shift, unit)} was ${offsetK < 0 ? "taken off" : "added to"} the readings before the cone was worked out, ${offsetIs === "usual" ? `as kilns are usually out. From ${USUAL_OFFSET_BASIS}.` : "after the witness cones."}`,
         ]),
     ...memoryItems(heatwork, unit),
     ...extrapolations.map((reason) => `Beyond what was published: ${stopped(reason)}`),

@@ -1,4 +1,6 @@
 import type { ConeSeries, Heatwork, TableSeries } from "../../cones/cone.ts";
+import { printDifference } from "../../units/print.ts";
+import type { TemperatureUnit } from "../../units/temperature.ts";
 
 /** Whether a Curve was measured or is planned; the sentences about it change their tense. */
 export type Tense = "was" | "will be";
@@ -38,11 +40,18 @@ export function positionSentence(heatwork: Heatwork, tense: Tense): string {
   return `Cone ${cone} ${down}, and the heat ${carried} ${shareWords(fraction)} of the way to cone ${next}.`;
 }
 
-/** What the ± beside a cone means; says so when no ± can be given. */
-export function plusMinusSentence(heatwork: Heatwork): string {
+/** What the ± beside a cone means, and what is allowed for; says so when no ± can be given. */
+export function plusMinusSentence(heatwork: Heatwork, unit: TemperatureUnit): string {
+  const allowed = usualText(heatwork, unit);
   if (heatwork.sigmaCones === null)
-    return "How far off this may be is not known, so no ± is given.";
-  return `Two firings in three lie within ${plusMinus(heatwork.sigmaCones)} cones of this: cone model, thermocouple and place in the kiln taken together.`;
+    return `How far off this may be is not known, so no ± is given.${allowed}`;
+  return `Two firings in three lie within ${plusMinus(heatwork.sigmaCones)} cones of this: cone model, thermocouple and place in the kiln taken together.${allowed}`;
+}
+
+/** What kilns are usually out by, where it was allowed for and is worth a word. */
+function usualText({ offsetIs, offsetK }: Heatwork, unit: TemperatureUnit): string {
+  if (offsetIs !== "usual" || Math.abs(offsetK) < 0.5) return "";
+  return ` Kilns usually run a little hotter for the cone than they read; ${printDifference(offsetK, unit)} is allowed for, and witness cones would tell what yours does.`;
 }
 
 /** A position with its ±: `cone 5 + 60 % (± 0.6 cones)`. */

@@ -65,14 +65,12 @@ function offsetSentence(offset: WitnessOffset, unit: TemperatureUnit): string {
   const size = printDifference(Math.abs(offset.offsetK), unit);
   const reads = size.startsWith("0 ")
     ? "The thermocouple agrees with the witness cones to the degree"
-    : `Judged by the witness cones the thermocouple reads about ${size} too ${offset.offsetK < 0 ? "high" : "low"}`;
+    : `Judged by the witness cones the thermocouple reads about ${size} too ${offset.offsetK < 0 ? "high" : "low"}, give or take ${printDifference(offset.sigmaK, unit)}`;
   const { lowK, highK } = offset;
-  if (lowK !== null && highK !== null && signed(lowK, unit) === signed(highK, unit))
-    return `${reads}; what was seen pins it to the degree.`;
   if (lowK !== null && highK !== null)
     return `${reads}; anything from ${signed(lowK, unit)} to ${signed(highK, unit)} would fit what was seen.`;
-  if (lowK !== null) return `${reads}; it asks for at least ${signed(lowK, unit)}.`;
-  if (highK !== null) return `${reads}; it asks for at most ${signed(highK, unit)}.`;
+  if (lowK !== null) return `${reads}; what was seen asks for at least ${signed(lowK, unit)}.`;
+  if (highK !== null) return `${reads}; what was seen asks for at most ${signed(highK, unit)}.`;
   return `${reads}.`;
 }
 

@@ -1,9 +1,11 @@
-import type { ConeState, Heatwork } from "../../cones/cone.ts";
+import type { ConeState } from "../../cones/cone.ts";
+import { totalSigmaK } from "../../cones/conePosition.ts";
 import type { Evidence, Finding } from "../../findings/Finding.ts";
+import { AT_TOP_END_SECONDS, aimMarginK, topEndSeconds } from "../coneAim.ts";
 import { finding, type Judged } from "./Judged.ts";
 
 const BASIS =
-  "cone model anchored to the published chart; holds and cooling count; a real kiln adds about half a cone either way";
+  "cone model anchored to the published chart, holds and cooling counted, and what the thermocouple is known to be out by, or what kilns usually are";
 
 /** The cone that the file wants against the cone that the Curve makes. */
 export function checkCone(judged: Judged): readonly Finding[] {
@@ -31,47 +33,66 @@ export function checkCone(judged: Judged): readonly Finding[] {
         advice: "Judge it by witness cones.",
       }),
     ];
-  return [finding({ ...common, ...verdict(state, heatwork) })];
+  return [finding({ ...common, ...verdict(state, judged) })];
 }
 
 function verdict(
   state: ConeState,
-  heatwork: Heatwork,
-): Pick<Finding, "severity" | "statement" | "evidence" | "advice"> {
-  const { cone, marginK, marginSigmaK } = state;
+  judged: Judged,
+): Pick<Finding, "severity" | "statement" | "evidence" | "advice"> & Partial<Finding> {
+  const { heatwork } = judged;
+  const { cone, marginK, downAtSeconds } = state;
+  const sigmaK = totalSigmaK(heatwork.offsetSigmaK, state.marginSigmaK);
+  const reaches = `the schedule reaches ${heatwork.position.label}`;
+  const topEnd = topEndSeconds(judged.schedule, judged.expansion);
+  const fromTop = topEnd === null || downAtSeconds === null ? 0 : downAtSeconds - topEnd;
   const evidence: readonly Evidence[] = [
     { name: "margin", value: Math.abs(marginK), kind: "difference" },
-    { name: "uncertainty", value: marginSigmaK, kind: "difference" },
+    { name: "uncertainty", value: sigmaK, kind: "difference" },
   ];
-  const reaches = `the schedule reaches ${heatwork.position.label}`;
   const next = nextWholeCone(cone, heatwork.cones);
-  if (marginK < -marginSigmaK)
+  if (downAtSeconds === null || topEnd === null)
     return {
-      severity: "warning",
+      severity: marginK < -sigmaK ? "warning" : "note",
       statement: `Cone ${cone} is not reached, short by {margin}: ${reaches}.`,
       evidence,
-      advice: "Raise the peak by {margin}, or hold longer.",
+      advice: "Raise the peak by {margin}, or hold longer, and look at the cone before it cools.",
     };
-  if (next !== null && next.marginK >= 0)
+  const timed: readonly Evidence[] = [
+    ...evidence,
+    { name: "from the end of the hold", value: Math.abs(fromTop), kind: "duration" },
+  ];
+  const span = { fromSeconds: downAtSeconds, toSeconds: downAtSeconds };
+  if (next !== null && next.marginK >= 0 && marginK > sigmaK)
     return {
       severity: "warning",
       statement: `Cone ${cone} is overshot by a whole cone, {margin} above its end point: ${reaches}.`,
-      evidence,
+      evidence: timed,
       advice: "Lower the peak by {margin}, or hold for less.",
+      span,
     };
-  if (marginK < 0)
+  if (fromTop > AT_TOP_END_SECONDS)
     return {
-      severity: "caution",
-      statement: `Cone ${cone} is only just reached or just missed, short by {margin}, which the model cannot tell: ${reaches}.`,
-      evidence,
-      advice: "Raise the peak by {margin}, and trust the witness cones.",
+      severity: "note",
+      statement: `Cone ${cone} falls only {from the end of the hold} after the top hold ends, while the kiln is already cooling: ${reaches}. Whoever looks at the end of the hold still sees it bending.`,
+      evidence: [...timed, shortAtTop(judged, cone)],
+      advice: "Raise the peak by {short at the top}, or hold longer; --repair and --solve do it.",
+      span,
     };
   return {
     severity: "note",
-    statement: `Cone ${cone} is reached, {margin} past its end point: ${reaches}.`,
-    evidence,
+    statement: `Cone ${cone} falls ${fromTop < -AT_TOP_END_SECONDS ? "{from the end of the hold} before" : "at"} the end of the top hold: ${reaches}.`,
+    evidence: timed,
     advice: "",
+    span,
   };
+}
+
+/** What the peak lacks for the cone to fall by the end of the top hold, with the aim's margin. */
+function shortAtTop({ schedule, heatwork, kiln }: Judged, cone: string): Evidence {
+  const { offsetK } = heatwork;
+  const marginK = aimMarginK(schedule, { cone, kiln, offsetK }) ?? 0;
+  return { name: "short at the top", value: Math.max(1, -marginK), kind: "difference" };
 }
 
 function nextWholeCone(cone: string, cones: readonly ConeState[]): ConeState | null {

@@ -7,8 +7,8 @@ import type { Schedule } from "../Schedule.ts";
 export interface MendContext {
   readonly kiln: AssumedKiln;
   readonly limitFor: LimitFor;
-  /** Added to the planned temperatures before cones are judged [K]. */
-  readonly offsetK: number;
+  /** Added to the planned temperatures before cones are judged [K]; null for the usual. */
+  readonly offsetK: number | null;
 }
 
 /** What a mend makes of a schedule. */

@@ -1,8 +1,8 @@
 import { printDuration, printRate, printTemperature } from "../../units/print.ts";
 import { LONG_HOLD_SECONDS } from "../checks/peak.ts";
+import { peakSegment } from "../coneAim.ts";
 import { paced } from "../paced.ts";
 import type { Schedule } from "../Schedule.ts";
-import { peakSegment } from "../solvePeak.ts";
 import { solveSchedule } from "../solveSchedule.ts";
 import { rateDown, temperatureUp } from "../wholeUnits.ts";
 import type { Mend } from "./Mend.ts";
