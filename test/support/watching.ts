@@ -11,7 +11,7 @@ import { seeded } from "./demo/seeded.ts";
 import { readingOf } from "./firings.ts";
 import { valued } from "./schedules.ts";
 
-/** A firing as it stands at the end of a reading, with nothing else known unless a test says so. */
+/** A firing as it stands at the end of a reading, with nothing known of it unless a test says so. */
 export function watchedReading(reading: LogReading, known: Partial<WatchInput> = {}): WatchState {
   return valued(
     watched({
@@ -20,21 +20,21 @@ export function watchedReading(reading: LogReading, known: Partial<WatchInput> =
       plan: null,
       cone: null,
       kiln: null,
-      offsetK: 0,
+      offsetK: null,
       lines: 0,
       ...known,
     }),
   );
 }
 
-/** The same of one Curve, up to a moment [h from its start]. */
+/** The same of one Curve, up to a moment [h from its start], its thermocouple taken to be right. */
 export function watchedAt(
   curve: Curve,
   hours: number,
   known: Partial<WatchInput> = {},
 ): WatchState {
   const until = sliced(curve, curve.timesSeconds[0] as number, hours * 3600) as Curve;
-  return watchedReading(readingOf({ kiln: until }), known);
+  return watchedReading(readingOf({ kiln: until }), { offsetK: 0, ...known });
 }
 
 /** A Curve whose readings scatter about it by one sigma [K], the same every time. */

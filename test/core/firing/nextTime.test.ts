@@ -105,7 +105,7 @@ describe("what to change next time", () => {
   });
 
   test("is too close to tell for a cone a few degrees short, and drafts nothing for it", () => {
-    const next = fired(firing({ peakC: 1172 }), { plan: plan(1172) });
+    const next = fired(firing({ peakC: 1164 }), { plan: plan(1164) });
     const cone = next.changes.find(({ about }) => about === "cone");
     expect(cone).toMatchObject({ standing: "too close to tell", inSchedule: false });
     expect(next.command).not.toContain("-o");

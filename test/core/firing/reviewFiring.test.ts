@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { heatworkOf } from "../../../src/core/cones/heatwork.ts";
 import { makeCurve } from "../../../src/core/curve/Curve.ts";
 import { offsetBy, shifted, sliced } from "../../../src/core/curve/moved.ts";
 import type { Finding } from "../../../src/core/findings/Finding.ts";
@@ -93,7 +94,7 @@ describe("the cone", () => {
     expect(witnessed.zones[0]?.heatwork.offsetK).toBe(offsetK);
     expect(witnessed.zones[0]?.peakC).toBe(plain.zones[0]?.peakC);
     expect(statementText(finding(witnessed, "witness cones"), "C")).toContain(
-      `As read it was ${plain.zones[0]?.heatwork.position.label}`,
+      `As read it was ${heatworkOf(curve).position.label}`,
     );
   });
 

@@ -62,8 +62,8 @@ describe("one change of a schedule", () => {
   });
 
   it("moves the peak alone to the cone of a hotter firing", () => {
-    // Cone 6 is printed with 1222 °C at 60 °C/h, cone 7 with 1239 °C.
-    const other = reviewed(firing({ peakC: 1227 }));
+    // Cone 6 is printed with 1222 °C at 60 °C/h, cone 7 with 1239 °C; 8 °C are allowed for.
+    const other = reviewed(firing({ peakC: 1219 }));
     const made = CHANGES.heat.make(PLAN, { value: 6, other });
     const segments = made?.schedule.segments ?? [];
     expect(made?.schedule.cone).toBe("6");
