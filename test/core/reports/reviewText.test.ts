@@ -166,7 +166,9 @@ describe("reviewText", () => {
 describe("draftText", () => {
   it("says whether the wanted cone goes down, and when the firing ends", () => {
     const text = unwrapped(draftText(sampleDraft(), celsius));
-    expect(text).toContain("cone wanted cone 5: falls 10:11 after the start (04:11, day 2), 13 min before the top hold ends");
+    expect(text).toContain(
+      "cone wanted cone 5: falls 10:11 after the start (04:11, day 2), 13 min before the top hold ends",
+    );
     expect(text).toContain("20 h 45 min, from 20 °C; ends 20:45 after the start (14:45, day 2)");
   });
 
