@@ -2,11 +2,18 @@ import type { LogReading } from "../../src/core/log/LogReading.ts";
 import { readLog } from "../../src/core/log/readLog.ts";
 import { fahrenheitFromCelsius } from "../../src/core/units/temperature.ts";
 import { splitQuoted } from "../../src/node/splitQuoted.ts";
+import type { Leg } from "./demo/controller.ts";
 import { type FiringPlan, fire, type Sample } from "./demo/fire.ts";
 import { OLD_HILDA } from "./demo/oldHilda.ts";
 import { THIN_K } from "./demo/probes.ts";
-import { GLAZE_CONE_5 } from "./demo/programmes.ts";
 import { valued } from "./schedules.ts";
+
+/** A plain firing to cone 5: in its first ramp to 1.5 h, at its top from 7.6 to 7.9 h. */
+export const CLIMB: readonly Leg[] = [
+  { toC: 105, rateCPerHour: 55 },
+  { toC: 1095, rateCPerHour: 195 },
+  { toC: 1175, rateCPerHour: 85, holdMinutes: 15 },
+];
 
 /** What a logger writes beside the temperature, and how. */
 export interface Columns {
@@ -25,7 +32,7 @@ export function samplesOf(parts: Partial<FiringPlan> = {}): readonly Sample[] {
     ...OLD_HILDA,
     seed: 1186,
     roomC: 18,
-    legs: GLAZE_CONE_5,
+    legs: CLIMB,
     probes: [THIN_K],
     stopBelowC: 90,
     intervalSeconds: 60,

@@ -32,7 +32,7 @@ const CAUTIONS: readonly {
     when: "kiln",
     caution: {
       topic: "attendance",
-      text: "Stay within reach near the peak and see for yourself that the kiln has switched off. Witness cones judge the firing, not this estimate.",
+      text: "Stay within reach near the peak and see for yourself that the kiln has switched off. Look into a peephole only through infrared-rated glasses. Witness cones judge the firing, not this estimate.",
     },
   },
   {

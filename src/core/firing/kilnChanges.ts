@@ -93,7 +93,7 @@ function elements(
       basis:
         "power over heat capacity, from the output column and the climb, mean of the stretches of 100 °C (180 °F) that both firings share; against the strongest of the earlier ones",
       advice: weaker
-        ? "Have a qualified person measure the elements cold, and compare firings with the same load."
+        ? "Have a licensed electrician measure the elements under your local code, kiln isolated and cold, and compare firings with the same load."
         : "",
     }),
   ];

@@ -24,10 +24,7 @@ const BREAKS_FROM = 0.9;
 /** Readings that end above this leave the end of cooling unknown [°C]. */
 const STILL_HOT_C = 120;
 
-const PRACTICE = `${basedOn(
-  "first crack at or below 200 to 250 °C (390 to 480 °F), unloading at or below 100 to 120 °C (210 to 250 °F)",
-  "opening-practice",
-)}; some unload hotter without loss`;
+const PRACTICE = basedOn("unloading at or below 100 to 120 °C (210 to 250 °F)", "opening-practice");
 
 /** How hot the kiln was when it was opened, by record and log, or when the readings ended. */
 export function openingFindings(facts: FiringFacts): readonly Finding[] {

@@ -43,7 +43,9 @@ function againstPlan(comparison: PlanComparison, facts: FiringFacts): readonly F
         "lined up where both pass the same low temperature on the way up, compared until the plan leaves the cooling to the kiln; area as the Fire Test Procedures Code judges furnace curves, where 2.5 % is allowed after the first hour",
         "imo-ftp-2010",
       ),
-      advice: isOff ? "Check elements, relays and mains voltage if the kiln fell behind." : "",
+      advice: isOff
+        ? "If the kiln fell behind, have a licensed electrician check elements, relays and mains under your local code, kiln isolated and cold."
+        : "",
       zone,
       span: null,
     },
@@ -82,7 +84,8 @@ function powerLost(loss: PowerLoss, facts: FiringFacts): Finding {
       { name: "away", value: loss.toSeconds - loss.fromSeconds, kind: "duration" },
     ],
     basis: `a fall of more than 15 °C (27 °F) for 10 min or more before the peak${facts.plan ? " that the schedule does not ask for" : "; there is no schedule to compare it with"}`,
-    advice: "Check mains, relays and the record of that hour.",
+    advice:
+      "Look at the record of that hour; have a licensed electrician check mains and relays under your local code.",
     zone: zoneNamed(facts, hottestZone(facts.zones)),
     span: { fromSeconds: loss.fromSeconds, toSeconds: loss.toSeconds },
   };

@@ -213,11 +213,14 @@ function bothProblems(...results: readonly Result<unknown>[]): Result<never> {
 function cautionsOf(facts: FiringFacts): readonly Caution[] {
   const trials = facts.record?.trials ?? [];
   const ware = facts.record?.ware ?? [];
+  const found = facts.record?.found ?? [];
   return cautionsFor({
     kiln: true,
     opening: true,
     crackle:
-      facts.plan?.ware.crackle === true || trials.some((trial) => trial.cracked === "crackle"),
+      facts.plan?.ware.crackle === true ||
+      trials.some((trial) => trial.cracked === "crackle") ||
+      found.some(({ what }) => what === "crackle" || what === "crazing"),
     dampWare: ware.some(({ state }) => state === "damp" || state === "glazed raw"),
     estimate: true,
   });

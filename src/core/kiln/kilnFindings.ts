@@ -83,7 +83,8 @@ function ceiling({ ceilingC, firings, power }: Known): readonly Finding[] {
           { name: "peak", value: hottest, kind: "temperature" },
         ],
         basis: BALANCE,
-        advice: "Do not plan hotter than this; measure the elements before the next hot firing.",
+        advice:
+          "Do not plan hotter than this; have a licensed electrician measure the elements under your local code, kiln isolated and cold, before the next hot firing.",
       }),
       severity: "caution",
     },
@@ -117,7 +118,7 @@ function elements(firings: readonly LearnedFiring[]): readonly Finding[] {
         basis:
           "power over heat capacity, from the output column and the climb, in the stretches of 100 °C that both firings share",
         advice: weaker
-          ? "Have a qualified person measure the elements cold, and compare firings with the same load."
+          ? "Have a licensed electrician measure the elements under your local code, kiln isolated and cold, and compare firings with the same load."
           : "",
       }),
       severity: weaker ? "caution" : "note",

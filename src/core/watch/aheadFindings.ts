@@ -32,7 +32,8 @@ function behindPlan(plan: PlanStanding, { state }: WatchFacts): readonly Finding
       evidence: [{ name: "late", value: plan.lateSeconds, kind: "duration" }],
       basis:
         "when the plan, lined up at the beginning, passes this place; 15 min or 3 % of the time are allowed, our own estimate",
-      advice: "Expect the peak later. If the kiln cannot keep up, look at elements and mains.",
+      advice:
+        "Expect the peak later. If the kiln cannot keep up, have a licensed electrician check elements and mains under your local code once it is cold.",
       zone: null,
       span: null,
     },
@@ -60,7 +61,8 @@ function overshoot(wanted: WantedCone, { state }: WatchFacts): readonly Finding[
       ],
       basis:
         "cone kinetics along the rest of the plan; a warning when even the late end of the span comes before",
-      advice: "Watch the witness cones, and be ready to end the climb by hand.",
+      advice:
+        "Watch the witness cones, through infrared-rated glasses, and be ready to end the climb by hand.",
       zone: null,
       span: null,
     },
@@ -76,7 +78,8 @@ function goingOnAfter(wanted: WantedCone, { heatwork, nowSeconds }: WatchState):
     statement: `Cone ${wanted.cone} has been down for {since} by the readings, and the kiln is not falling.`,
     evidence: [{ name: "since", value: since, kind: "duration" }],
     basis: "cone kinetics on the readings; a warning when the next cone is down as well",
-    advice: "Look at the witness cones: switch the kiln off if they are down.",
+    advice:
+      "Look at the witness cones, through infrared-rated glasses: switch the kiln off if they are down.",
     zone: null,
     span: { fromSeconds: wanted.downAtSeconds as number, toSeconds: nowSeconds },
   };
@@ -98,7 +101,8 @@ function shortOf(wanted: WantedCone, plan: PlanStanding): readonly Finding[] {
       statement: `The plan, as it is going, leaves ${plan.finalCone}, good to ${(plan.finalSigmaCones ?? 0.5).toFixed(1)} cones: cone ${wanted.cone} would not be down.`,
       evidence: [],
       basis: "cone kinetics along the rest of the plan; a note when the spread reaches the cone",
-      advice: "Watch the witness cones at the peak, and hold longer if they are not down.",
+      advice:
+        "Watch the witness cones at the peak, through infrared-rated glasses, and hold longer if they are not down.",
       zone: null,
       span: null,
     },

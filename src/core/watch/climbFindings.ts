@@ -43,6 +43,7 @@ function stalledFinding({ state, reading, curve, place }: WatchFacts): Finding |
     { name: "at", value: tempC, kind: "temperature" },
     { name: "for", value: STALLED_SECONDS, kind: "duration" },
   ];
+  const isFlatOut = isFullyOn(reading, nowSeconds);
   const why = reasonToClimb({ reading, nowSeconds, tempC, place });
   if (why === null || line.rateCPerHour > HOLDING_C_PER_HOUR) return null;
   return {
@@ -51,7 +52,9 @@ function stalledFinding({ state, reading, curve, place }: WatchFacts): Finding |
     statement: `It has not climbed for {for}, at {at}, ${why}.`,
     evidence,
     basis: BASIS,
-    advice: "Go and look: mains, a relay, an element, the lid, or a thermocouple out of place.",
+    advice: isFlatOut
+      ? "Go and look, and do not trust the reading: the thermocouple may have slipped out, and the kiln may be far hotter. If its colour says so, switch it off by hand. Mains, relays and elements are for a licensed electrician under your local code."
+      : "Go and look: the lid, the breaker, the thermocouple. Mains, relays and elements are for a licensed electrician under your local code.",
     zone: null,
     span: { fromSeconds: nowSeconds - STALLED_SECONDS, toSeconds: nowSeconds },
   };
@@ -65,14 +68,19 @@ function reasonToClimb(at: {
   readonly place: WatchFacts["place"];
 }): string | null {
   const { reading, nowSeconds, tempC, place } = at;
-  const output = kilnFiringOf(reading, null)?.output ?? null;
-  const on = output && outputMean(output, nowSeconds - STALLED_SECONDS, nowSeconds);
-  if (on !== null && on >= FULLY_ON) return "with the elements fully on";
+  if (isFullyOn(reading, nowSeconds)) return "with the elements fully on";
   const wanted = setPointAt(reading, nowSeconds);
   if (wanted !== null && wanted.nowC - tempC > BEHIND_SET_POINT_K && wanted.nowC >= wanted.beforeC)
     return "while its set point stands higher";
   const isRamp = place?.row.kind === "ramp" && place.row.rateCPerHour > TELLING_PLAN_C_PER_HOUR;
   return isRamp && place.lateSeconds > STALLED_SECONDS / 2 ? "where the plan climbs" : null;
+}
+
+/** Whether the elements were asked for everything over the last minutes. */
+function isFullyOn(reading: LogReading, nowSeconds: number): boolean {
+  const output = kilnFiringOf(reading, null)?.output ?? null;
+  const on = output && outputMean(output, nowSeconds - STALLED_SECONDS, nowSeconds);
+  return on !== null && on >= FULLY_ON;
 }
 
 /** A fall before the cone is down that nothing asks for. */

@@ -31,7 +31,8 @@ function openedFindings({ state }: WatchFacts): readonly Finding[] {
       statement: "It falls faster than it did, as a kiln does whose lid or vent was opened.",
       evidence: [],
       basis: "a fall that grows by a fifth and more while the kiln gets colder",
-      advice: "Shut it: the draught cools the ware far faster than the kiln does.",
+      advice:
+        "If the lid or a vent stands open and can be shut without reaching over the heat, stand aside and shut it, with gloves and eye protection; never reach in. If it has been open for long, leave it: the ware has had its shock. The draught cools it far faster than the kiln does.",
       zone: null,
       span: { fromSeconds: openedAt, toSeconds: state.nowSeconds },
     },

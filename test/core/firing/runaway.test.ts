@@ -1,4 +1,3 @@
-import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { RUNAWAY } from "../../../src/core/findings/runaway.ts";
 import type { FiringReview } from "../../../src/core/firing/FiringReview.ts";
@@ -10,18 +9,19 @@ import { reviewHtml } from "../../../src/core/reports/reviewHtml.ts";
 import { reviewText } from "../../../src/core/reports/reviewText.ts";
 import { watchScreen } from "../../../src/core/reports/watchScreen.ts";
 import type { Schedule } from "../../../src/core/schedule/Schedule.ts";
-import { parseSchedule } from "../../../src/core/schedule/scheduleFile.ts";
 import { DEMO_FIRINGS } from "../../support/demo/demoFiles.ts";
 import { TEST_KILN_60 } from "../../support/demo/kiln.ts";
 import { THIN_K, TIRED_K, TUBED_S } from "../../support/demo/probes.ts";
 import { BISQUE_CONE_04, CRACKLE_TILES, SLOW_COOL_CONE_6 } from "../../support/demo/programmes.ts";
-import { valued } from "../../support/schedules.ts";
-import { type Columns, samplesOf, strayReading, until } from "../../support/strayHeat.ts";
+import { schedule, segment, valued } from "../../support/schedules.ts";
+import { CLIMB, type Columns, samplesOf, strayReading, until } from "../../support/strayHeat.ts";
 import { demoLog, lookAt, watchedReading } from "../../support/watching.ts";
 
-const PLAN = valued(
-  parseSchedule(readFileSync("schedules/cone-5-glaze.yaml", "utf8"), "cone-5-glaze.yaml"),
-);
+const PLAN = schedule({
+  segments: CLIMB.map(({ toC, rateCPerHour, holdMinutes = 0 }) =>
+    segment(toC, rateCPerHour, holdMinutes),
+  ),
+});
 
 function reviewed(reading: LogReading, plan: Schedule | null = null): FiringReview {
   const next = { log: "firing.csv", recordBeside: false, schedule: null, output: "next.yaml" };

@@ -30,7 +30,7 @@ describe("the screen of a watched firing", () => {
   });
 
   it("ends with the caution to be there and not to rely on it", () => {
-    const last = flat(screen(lookAt(watchedAt(RAMP, 18))).slice(-2));
+    const last = flat(screen(lookAt(watchedAt(RAMP, 18))).slice(-3));
     expect(last).toContain("Stay within reach near the peak");
     expect(last).toContain("see for yourself that the kiln has switched off");
     expect(last).toContain("Witness cones judge the firing, not this estimate.");

@@ -46,7 +46,7 @@ function stalls(stall: OwnStall, judged: Judged, own: OwnKilnFiring): Finding {
 
 /** From workshop practice, not from a published measurement. */
 const STALL_HELP =
-  "By common practice fewer shelves, a lighter load, a slower climb before it so that the bricks soak, or new elements help.";
+  "By common practice fewer shelves, a lighter load, a slower climb before it so that the bricks soak, or new elements, fitted by a licensed electrician under your local code, help.";
 
 function behind(went: OwnSegment, fromC: number, judged: Judged, own: OwnKilnFiring): Finding {
   const rising = went.toC > went.fromC;

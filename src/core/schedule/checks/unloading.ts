@@ -23,7 +23,7 @@ export function checkUnloading(judged: Judged): readonly Finding[] {
         { name: "wait", value: coolAt - judged.endSeconds, kind: "duration" },
         { name: "total", value: coolAt, kind: "duration" },
       ],
-      basis: `${basedOn("unload at 100 to 120 °C (210 to 250 °F), no crack of the lid above 200 to 250 °C (390 to 480 °F)", "opening-practice")}; natural cooling of ${judged.kiln.basis}`,
+      basis: `${basedOn("unload at 100 to 120 °C (210 to 250 °F)", "opening-practice")}; natural cooling of ${judged.kiln.basis}`,
       advice: "Leave the lid shut until {unload}.",
       span: { fromSeconds: judged.endSeconds, toSeconds: coolAt },
     }),
