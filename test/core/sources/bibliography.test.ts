@@ -1,4 +1,6 @@
+import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
+import { CONE_TABLES } from "../../../src/core/cones/tables/coneTables.ts";
 import { basedOn, cited } from "../../../src/core/sources/basedOn.ts";
 import { SOURCES } from "../../../src/core/sources/bibliography.ts";
 import { CONES_SOURCES } from "../../../src/core/sources/cones.ts";
@@ -14,6 +16,7 @@ import { SCHEDULES_SOURCES } from "../../../src/core/sources/schedules.ts";
 import type { Source } from "../../../src/core/sources/source.ts";
 import { THERMOCOUPLES_SOURCES } from "../../../src/core/sources/thermocouples.ts";
 import { TRIALS_SOURCES } from "../../../src/core/sources/trials.ts";
+import { REFERENCE_GLASSES } from "../../support/referenceGlasses.ts";
 
 const ROOMS = [
   CONES_SOURCES,
@@ -79,6 +82,36 @@ describe("a citation", () => {
   it("stands in brackets behind the rule, several with a semicolon between", () => {
     expect(basedOn("slowly", "kihara-1990", "bisque-carbon")).toBe(
       "slowly (K. Kihara, 1990; common teaching, from memory)",
+    );
+  });
+});
+
+describe("what the README says it rests on", () => {
+  const readme = readFileSync(new URL("../../../README.md", import.meta.url), "utf8");
+  const section = (readme.split("## What it rests on")[1] ?? "").replaceAll(/\s+/g, " ");
+  const citations = [...section.matchAll(/\(([^()]*\b(?:1[89]|20)\d\d\b[^()]*)\)/g)]
+    .flatMap(([, inside = ""]) => inside.split("; "))
+    .map((each) => each.replace(/^[^:]*: /, ""))
+    .filter((each) => /\d{4}/.test(each));
+  const known = new Set(Object.keys(SOURCES).map((id) => cited(id as keyof typeof SOURCES)));
+
+  it("names many sources", () => {
+    expect(citations.length).toBeGreaterThan(15);
+  });
+
+  it.each(citations)("%s stands in the bibliography, with its weakness", (citation) => {
+    expect([...known]).toContain(citation);
+  });
+
+  it("counts the cells of cone charts and the glasses that are from memory", () => {
+    const cells = Object.values(CONE_TABLES).flatMap(({ rows }) =>
+      rows.flatMap(({ endPoints }) => endPoints.filter((cell) => cell !== null)),
+    );
+    const remembered = cells.filter(({ confidence }) => confidence === "from-memory");
+    const glasses = REFERENCE_GLASSES.filter(({ attested }) => attested !== "seen");
+    expect(section).toContain(` ${remembered.length} of ${cells.length} are from memory`);
+    expect(section).toContain(
+      `${REFERENCE_GLASSES.length} measured glasses, of which ${glasses.length} are in part from memory`,
     );
   });
 });
