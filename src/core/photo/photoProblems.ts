@@ -7,7 +7,7 @@ export const LEAST_WIDTH_PX = 3;
 /** Least mean intercept in the picture [px]. */
 const LEAST_SPACING_PX = 20;
 /** Fewest cells across the shorter side; with fewer, edges and chance rule. */
-const LEAST_CELLS = 10;
+export const LEAST_CELLS = 5;
 /** Least darkness of a crack, as a share of the ground; own judgement. */
 const LEAST_CONTRAST = 0.04;
 /** Widest dark band of a crack, as a share of the mean intercept; own judgement. */

@@ -5,11 +5,20 @@ import { type CrackDirection, crackDirection } from "./crackDirection.ts";
 import type { CrackProfile } from "./crackWidth.ts";
 import type { Crossings } from "./crossingsAlong.ts";
 import type { CountedCracks, PhotoWishes } from "./PhotoMeasurement.ts";
-import { spacingRefusal } from "./photoProblems.ts";
+import { LEAST_CELLS, spacingRefusal } from "./photoProblems.ts";
 import { type CountedFrame, type StripCount, stripCounts } from "./stripCounts.ts";
 
 /** Ratio of the two directions from which cracks are taken as parallel; own judgement. */
 const PARALLEL_RATIO = 3;
+
+/** Scatter of the mean intercept of one cell, which falls with the root of their number; own estimate. */
+const CELL_SCATTER = 0.5;
+
+/** Intercepts across the shorter side from which the scatter of strips shows all of it. */
+const ENOUGH_ACROSS = 12;
+
+/** Standard deviations on either side that hold 95 of 100. */
+const NORMAL_95 = 1.96;
 
 /** What was counted in, beside the counts themselves. */
 interface CountedIn {
@@ -31,8 +40,9 @@ export function spacingOfCounts(
   { name, profile, factor, wishes }: CountedIn,
 ): Result<Omit<CountedCracks, "checkLines">> {
   const strips = stripCounts(counted, frame);
-  const raw = wider(interceptOf(strips.upright), interceptOf(strips.level));
-  if (raw === null) return failed(nothingCrossed(name));
+  const counts = wider(interceptOf(strips.upright), interceptOf(strips.level));
+  if (counts === null) return failed(nothingCrossed(name));
+  const raw = withChanceOfCells(counts, frame);
   const near = counted.reduce((sum, each) => sum + each.near, 0);
   const spacing = withHidden(raw, near / (near + raw.crossings));
   const direction = crackDirection(strips, spacing.hiddenShare);
@@ -56,6 +66,20 @@ export function spacingOfCounts(
     pitchIntervalMm: { low: crackPitch(low, pattern), high: crackPitch(high, pattern) },
     cellsAcross,
   });
+}
+
+/**
+ * Test lines in one picture meet the same cells again and again, so that with few cells their scatter
+ * does not show how far this picture is off by chance: a share is added as of so many cells.
+ */
+function withChanceOfCells(known: Known, frame: CountedFrame): Known {
+  const { interceptMm, intervalMm } = known;
+  const across = (Math.min(frame.width, frame.height) * frame.mmPerPx) / interceptMm;
+  if (across >= ENOUGH_ACROSS) return known;
+  const cells = (frame.width * frame.height * frame.mmPerPx ** 2) / interceptMm ** 2;
+  const scatter = Math.log(intervalMm.high / intervalMm.low) / 2;
+  const factor = Math.exp(Math.hypot(scatter, (NORMAL_95 * CELL_SCATTER) / Math.sqrt(cells)));
+  return { ...known, intervalMm: { low: interceptMm / factor, high: interceptMm * factor } };
 }
 
 /** Over all strips that hold any line. */
@@ -106,7 +130,7 @@ function nothingCrossed(name: string) {
     code: "photo/too-few-cells",
     where: name,
     what: "there are cracks, but the test lines meet hardly any",
-    expected: "at least 10 cells across the shorter side",
+    expected: `at least ${LEAST_CELLS} cells across the shorter side`,
     fix: "photograph a larger tile, or count by hand",
   } as const;
 }

@@ -44,7 +44,7 @@ function drop(bench: Bench, button: string): TemplateResult {
 function emptyPanel(bench: Bench): TemplateResult {
   return html`<p class="lead">Lay down a photograph of a crackled tile, and have its cracks counted.</p>
     ${drop(bench, "Pick a photograph")}
-    <p>Rub ink into the cracks and wipe the glaze clean; lay a ruler beside the tile, in its plane; photograph it from straight above, in focus and in even light, with at least ten cells across.</p>
+    <p>Rub ink into the cracks and wipe the glaze clean; lay a ruler beside the tile, in its plane; photograph it from straight above, in focus and in even light, with ten cells across or more; five give a wide range.</p>
     <p><button type="button" @click=${() => void layDemo(bench)}>Try it with a demo tile</button>
       <span class="hint">invented: drawn by this page, with a ruler</span></p>`;
 }
