@@ -83,6 +83,9 @@ describe("advice and the command below it", () => {
       ({ severity, topic }) => severity === "warning" && !(isClose && topic === "cone wanted"),
     );
     expect(warned).toEqual([]);
+    // Where no schedule makes the cone, no more heat is asked of one.
+    const isOutOfReach = next.changes.some(({ change }) => /no schedule makes/.test(change));
+    expect(isOutOfReach && next.changes.some(({ ask }) => ask?.kind === "cone")).toBe(false);
     const { curve } = draft.expansion;
     for (const change of next.changes) {
       const { about, ask, standing, inSchedule } = change;
