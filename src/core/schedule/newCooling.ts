@@ -2,7 +2,7 @@ import type { AssumedKiln } from "../kiln/AssumedKiln.ts";
 import { printRate } from "../units/print.ts";
 import { COOLING_BANDS, type LimitFor } from "./coolingLimits.ts";
 import { freeSpeed } from "./freeRamp.ts";
-import { cooledWithin, untilCool, WINDOW_REACH_HOURS } from "./mends/cooling.ts";
+import { untilCool, WINDOW_REACH_HOURS } from "./mends/cooling.ts";
 import { paced } from "./paced.ts";
 import type { Schedule, Segment } from "./Schedule.ts";
 import { rateDown, temperatureDown, temperatureUp } from "./wholeUnits.ts";
@@ -26,7 +26,7 @@ const ROOM_K = 10;
 /**
  * A schedule with its cooling added, down to 100 °C.
  * Slow cooling goes at a share of the guide through the inversions, and at the textbook rule at most;
- * the others are left to the kiln, and held to the guide only where the kiln would break it.
+ * the others are left to the kiln, and what the ware does not bear is for the mends.
  */
 export function cooled(
   schedule: Schedule,
@@ -53,13 +53,9 @@ export function cooled(
       : [];
   const start = untilCool({ ...schedule, segments: [...schedule.segments, ...held] });
   const slow = cooling.kind === "slow" ? slowly(start, by) : start;
-  const guarded = COOLING_BANDS.reduce(
-    (each, band) => cooledWithin(each, { band, kiln: by.kiln, limitFor: by.limitFor }),
-    slow,
-  );
   return {
-    ...guarded,
-    segments: guarded.segments.map((segment) =>
+    ...slow,
+    segments: slow.segments.map((segment) =>
       segment.why === null ? { ...segment, why: "falls by itself, lid shut" } : segment,
     ),
   };

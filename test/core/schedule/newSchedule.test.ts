@@ -26,9 +26,9 @@ function wanted(parts: Partial<NewScheduleInput> = {}): NewScheduleInput {
 
 const ware = (parts: Partial<NewScheduleInput["ware"]>) => ({ ...wanted().ware, ...parts });
 
-const limitsFor = (body: string, widestMm: number | null) =>
+const limitsFor = (body: string, widestMm: number | null, baseMm: number = 10) =>
   computedLimits(
-    wareOf({ body: valued(bodyNamed(body, "a test")), wallMm: 6, baseMm: 10, widestMm }).ware,
+    wareOf({ body: valued(bodyNamed(body, "a test")), wallMm: 6, baseMm, widestMm }).ware,
   );
 
 const slowest = (each: Schedule) =>
@@ -89,10 +89,10 @@ describe("newSchedule", () => {
     expect(platter.segments[1]).toMatchObject({ toC: 650, rateCPerHour: 90 });
   });
 
-  it("cools a wide piece, and a body with cristobalite, visibly slower than a mug", () => {
+  it("cools a wide and thick piece, and a body with cristobalite, visibly slower than a mug", () => {
     const kiln = { ...REFERENCE_KILN, naturalCoolingCPerHour: (tempC: number) => tempC / 2 };
-    const cooledAt = (body: string, widestMm: number | null) => {
-      const limitFor = limitsFor(body, widestMm);
+    const cooledAt = (body: string, widestMm: number | null, baseMm: number) => {
+      const limitFor = limitsFor(body, widestMm, baseMm);
       const made = valued(newSchedule(wanted({ limitFor, ware: ware({ widestMm }), kiln })));
       return Math.abs(slowest(made));
     };
@@ -104,7 +104,7 @@ describe("newSchedule", () => {
         ),
       );
     };
-    expect(cooledAt("stoneware", 400)).toBeLessThan(cooledAt("stoneware", 100));
+    expect(cooledAt("stoneware", 400, 40)).toBeLessThan(cooledAt("stoneware", 100, 10));
     expect(lowest("cristobalitic")).toBeLessThan(lowest("stoneware") / 2);
   });
 

@@ -30,7 +30,7 @@ export function coolingTopic(band: Band): string {
 }
 
 /** A schedule that goes through a band no faster than its limit, edges included. */
-export function cooledWithin(
+function cooledWithin(
   schedule: Schedule,
   by: { readonly band: Band; readonly kiln: AssumedKiln; readonly limitFor: LimitFor },
 ): Schedule {
