@@ -152,11 +152,9 @@ async function changedRead(
 
 /** What past firings say of the thermocouple, in one sentence. */
 function pastText(past: NonNullable<OwnKiln["offset"]>, unit: "C" | "F"): string {
-  const { sigmaK, lowK, highK, firings } = past;
+  const { sigmaK, firings } = past;
   const count = firings === 1 ? "one past firing" : `${firings} past firings`;
-  const interval = `${printDifference(lowK, unit)} to ${printDifference(highK, unit)}`;
-  const what = firings === 1 ? `its cones allow ${interval}` : `the firings say ${interval}`;
-  return `${offText(past.offsetK, unit)} by the witness cones of ${count} (${what}), give or take ${printDifference(sigmaK, unit)}; the cones here allow for that`;
+  return `${offText(past.offsetK, unit)} by the witness cones of ${count}, give or take ${printDifference(sigmaK, unit)}; the cones here allow for that`;
 }
 
 function toldText(offsetK: number, unit: "C" | "F"): string {
@@ -164,7 +162,10 @@ function toldText(offsetK: number, unit: "C" | "F"): string {
 }
 
 function offText(offsetK: number, unit: "C" | "F"): string {
-  return `reads ${printDifference(Math.abs(offsetK), unit)} too ${offsetK < 0 ? "high" : "low"}`;
+  const size = printDifference(Math.abs(offsetK), unit);
+  return size.startsWith("0 ")
+    ? "reads right"
+    : `reads ${size} too ${offsetK < 0 ? "high" : "low"}`;
 }
 
 function contradiction(path: string | undefined, options: DraftWishOptions): Problem | null {

@@ -207,6 +207,28 @@ describe("undunted cones", () => {
     expect(undunted(["cones", "5"]).out).toMatch(/60 °C\/h\s+1186 °C/);
   });
 
+  it("shows rates that people set in °F, and calls no remembered end point printed", () => {
+    const text = undunted(["cones", "5", "--unit", "F"]).out;
+    const rates = [...text.matchAll(/^ +(\d+) °F\/h/gm)].map(([, rate]) => Number(rate));
+    // 27, 108 and 270 °F/h are the chart's own columns.
+    expect(rates).toEqual([27, 50, 100, 108, 150, 200, 270, 300]);
+    expect(text).toMatch(/27 °F\/h .*from memory/);
+    expect(text).toMatch(/300 °F\/h .*faster than the table/);
+    const { endPoints } = JSON.parse(undunted(["cones", "5", "--json"]).out);
+    const at = (rate: number) =>
+      endPoints.find((each: { rateCPerHour: number }) => each.rateCPerHour === rate);
+    expect(at(15)).toMatchObject({ confidence: "from-memory", sigmaK: 6 });
+    expect(at(60)).toMatchObject({ confidence: "two-copies", sigmaK: 2 });
+    expect(at(100)).toMatchObject({ basis: "model", confidence: null });
+  });
+
+  it("names only what the end points of that cone were read from", () => {
+    const sources = (args: readonly string[]) =>
+      JSON.parse(undunted(["cones", ...args, "--json"]).out).sources.length;
+    expect(sources(["5"])).toBeLessThan(sources([]));
+    expect(sources(["5"])).toBeGreaterThan(0);
+  });
+
   it.each(["large", "small", "pce", "seger-jis", "large-legacy"])(
     "shows the %s series",
     (series) => {

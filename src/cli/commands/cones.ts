@@ -7,10 +7,17 @@ import { failed, ok, type Result } from "../../core/problem.ts";
 import { type ConeInput, conesText, coneText } from "../../core/reports/conesText.ts";
 import { conesDocument } from "../../core/reports/documents/conesDocument.ts";
 import { CONES_SOURCES } from "../../core/sources/cones.ts";
+import {
+  celsiusDeltaFromFahrenheitDelta,
+  type TemperatureUnit,
+} from "../../core/units/temperature.ts";
 import { answer, answerJson, type CommonOptions, EXIT, paintFor, refuse } from "../conversation.ts";
 
-/** Rates at which one cone is shown [°C/h]: the chart's own and what lies about them. */
-const SHOWN_RATES = [10, 15, 30, 60, 100, 150, 200, 300];
+/** Rates at which one cone is shown beside the chart's own, as people set them in either unit [°C/h]. */
+const SHOWN_RATES = {
+  C: [10, 15, 30, 60, 100, 150, 200, 300],
+  F: [50, 100, 150, 200, 300].map(celsiusDeltaFromFahrenheitDelta),
+} as const;
 
 /** `undunted cones [CONE]`: the published tables, and what a rate does to one cone. */
 export async function run(
@@ -29,7 +36,7 @@ export async function run(
   }
   const cone = parseCone(given, { series: series.value, where: "command line" });
   if (!cone.ok) return refuse(cone.problems, options);
-  const input = coneInput(table, cone.value);
+  const input = coneInput(table, cone.value, options.json ? "C" : view.unit);
   if (options.json) answerJson(conesDocument(input));
   else answer(coneText(input, view));
   return EXIT.fine;
@@ -58,13 +65,13 @@ function tableInput(table: ConeTable) {
         (cell) => cell && { tempC: cell.tempC, confidence: cell.confidence },
       ),
     })),
-    sources: sourceTitles(table),
+    sources: sourceTitles(table.sources),
   };
 }
 
-function coneInput(table: ConeTable, cone: string): ConeInput {
+function coneInput(table: ConeTable, cone: string, unit: TemperatureUnit): ConeInput {
   const printed = table.ratesCPerHour.flatMap((rate) => (rate === null ? [] : [rate]));
-  const rates = [...new Set([...SHOWN_RATES, ...printed])].sort((a, b) => a - b);
+  const rates = [...new Set([...SHOWN_RATES[unit], ...printed])].sort((a, b) => a - b);
   return {
     series: table.series,
     cone,
@@ -72,12 +79,20 @@ function coneInput(table: ConeTable, cone: string): ConeInput {
       const end = endPointC({ series: table.series, cone, rateCPerHour });
       return end.ok ? [{ rateCPerHour, ...end.value }] : [];
     }),
-    sources: sourceTitles(table),
+    printedCPerHour: printed,
+    sources: sourceTitles(sourcesOf(table, cone)),
   };
 }
 
-function sourceTitles(table: ConeTable): readonly string[] {
-  return table.sources.map((id) => {
+/** What the printed end points of one cone were read from; the model of it is held to the same. */
+function sourcesOf(table: ConeTable, cone: string): ConeTable["sources"] {
+  const cells = table.rows.find((row) => row.cone === cone)?.endPoints ?? [];
+  const used = new Set(cells.flatMap((cell) => cell?.sources ?? []));
+  return table.sources.filter((id) => used.has(id));
+}
+
+function sourceTitles(sources: ConeTable["sources"]): readonly string[] {
+  return sources.map((id) => {
     const { title, publisher, locator } = CONES_SOURCES[id];
     return `${title} (${publisher}; ${locator})`;
   });

@@ -18,11 +18,17 @@ import { CONE_TABLES, printedEndPoint } from "./tables/coneTables.ts";
 /** Slowest and fastest ramps that are answered at all [°C/h]. */
 const RATE_LIMITS_CPERHOUR = { slowest: 1, fastest: 1000 } as const;
 
+/**
+ * One sigma of a cell that nobody read again [K]: what a model that has not seen it misses it by,
+ * 5.6 K for remembered cells and 5.8 K for those that were read.
+ */
+const REMEMBERED_SIGMA_K = 6;
+
 /** Where a cone goes down on a plain ramp. */
 export interface EndPoint {
   /** [°C]. */
   readonly tempC: number;
-  /** One sigma [K]: of a printed cell, the scatter of the charts (2 K); else of the model. */
+  /** One sigma [K]: of a printed cell the scatter of the charts (2 K), of a remembered one 6 K; else of the model. */
   readonly sigmaK: number;
   readonly basis: "printed" | "model";
   /** How well the printed cell is attested; null for the model. */
@@ -54,7 +60,7 @@ export function endPointC(query: {
   if (printed !== null)
     return ok({
       tempC: printed.tempC,
-      sigmaK: ENTRY_SCATTER_K,
+      sigmaK: printed.confidence === "from-memory" ? REMEMBERED_SIGMA_K : ENTRY_SCATTER_K,
       basis: "printed",
       confidence: printed.confidence,
       extrapolated: false,

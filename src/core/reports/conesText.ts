@@ -33,8 +33,12 @@ export interface ConeInput {
     readonly tempC: number;
     readonly sigmaK: number;
     readonly basis: "printed" | "model";
+    /** Of a printed cell; null for the model. */
+    readonly confidence: EndPointConfidence | null;
     readonly extrapolated: boolean;
   }[];
+  /** Columns of the table [°C/h]. */
+  readonly printedCPerHour: readonly number[];
   readonly sources: readonly string[];
 }
 
@@ -111,7 +115,7 @@ export function coneText(input: ConeInput, options: TextOptions): string {
         printRate(row.rateCPerHour, unit),
         printTemperature(row.tempC, unit),
         `± ${printDifference(Math.max(1, row.sigmaK), unit)}`,
-        basisText(row),
+        basisText(row, input.printedCPerHour),
       ]),
     },
     ...restsOn(input.sources),
@@ -120,9 +124,15 @@ export function coneText(input: ConeInput, options: TextOptions): string {
   return reportText({ title, blocks }, options.paint);
 }
 
-function basisText(row: ConeInput["rows"][number]): string {
+/** Where an end point is from; a cell that was not read again is never called printed. */
+function basisText(row: ConeInput["rows"][number], printed: readonly number[]): string {
+  if (row.confidence === "from-memory") return "from memory, in no copy read again";
+  if (row.confidence === "one-copy") return "printed, read in one copy of the table";
   if (row.basis === "printed") return "printed in the table";
-  return row.extrapolated ? "model, beyond the rates in the table" : "model, between printed rates";
+  if (row.extrapolated) return "model, far beyond the rates in the table";
+  if (row.rateCPerHour < Math.min(...printed)) return "model, slower than the table goes";
+  if (row.rateCPerHour > Math.max(...printed)) return "model, faster than the table goes";
+  return "model, between printed rates";
 }
 
 function restsOn(sources: readonly string[]): readonly Block[] {

@@ -30,6 +30,10 @@ export const conesDocumentSchema = z.strictObject({
         tempC: z.number(),
         sigmaK: z.number(),
         basis: z.enum(["printed", "model"]),
+        confidence: z
+          .enum(["two-copies", "one-copy", "from-memory"])
+          .nullable()
+          .describe("how well a printed end point is attested; null for the model"),
         extrapolated: z.boolean(),
       }),
     )
@@ -60,6 +64,7 @@ export function conesDocument(input: ConesInput | ConeInput): ConesDocument {
         tempC: row.tempC,
         sigmaK: row.sigmaK,
         basis: row.basis,
+        confidence: row.confidence,
         extrapolated: row.extrapolated,
       })),
     };
