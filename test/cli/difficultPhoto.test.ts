@@ -44,8 +44,17 @@ describe("a difficult photograph of an inked tile", () => {
   });
 
   it("too wide a crackle for the frame is refused, not guessed", async () => {
-    const photo = await difficultPhoto({ seed: 15, longest: 260 });
+    const photo = await difficultPhoto({ seed: 15, longest: 560 });
     expect(measured(photo, "--corners", photo.corners).refused).toBe("photo/too-few-cells");
+  });
+
+  it("a wide crackle has a wide range, which holds what was drawn", async () => {
+    const photo = await difficultPhoto({ seed: 15, longest: 260 });
+    const { refused, intervalMm } = measured(photo, "--corners", photo.corners);
+    expect(refused).toBeNull();
+    expect(intervalMm.low).toBeLessThan(photo.interceptMm);
+    expect(intervalMm.high).toBeGreaterThan(photo.interceptMm);
+    expect(intervalMm.high / intervalMm.low).toBeGreaterThan(1.25);
   });
 
   it("no scale, no answer", async () => {
