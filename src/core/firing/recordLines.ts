@@ -1,4 +1,4 @@
-import { printTemperature } from "../units/print.ts";
+import { printMm, printTemperature } from "../units/print.ts";
 import type { FiringRecord, FoundOnWare, RecordedWare } from "./FiringRecord.ts";
 import { trialText } from "./trialText.ts";
 
@@ -106,5 +106,5 @@ function joined(parts: readonly (string | 0 | null | "")[]): string {
 }
 
 function length(mm: number): string {
-  return `${Number(mm.toFixed(mm < 10 ? 2 : 0))} mm`;
+  return printMm(mm);
 }

@@ -1,4 +1,5 @@
 import {
+  notNought,
   printDifference,
   printDuration,
   printElapsed,
@@ -77,7 +78,7 @@ function nowText(
       ? ""
       : `; peak ${printTemperature(peakC, unit)} ${printDuration(nowSeconds - peakAtSeconds)} ago`;
   if (rate === null || phase === null) return `${temp}; too few readings for a rate${peak}`;
-  const sigma = printRate(rate.sigmaCPerHour, unit);
+  const sigma = notNought(printRate(rate.sigmaCPerHour, unit));
   const way = phase === "holding" ? (rate.rateCPerHour < 0 ? " down" : " up") : "";
   const over = `over ${printDuration(rate.overSeconds)}`;
   return `${temp}, ${WORDS[phase]}${way} ${printRate(rate.rateCPerHour, unit)} ± ${sigma} ${over}${peak}`;

@@ -1,5 +1,6 @@
 import type { Band, Direction } from "../curve/Band.ts";
 import type { Curve } from "../curve/Curve.ts";
+import { printMm } from "../units/print.ts";
 import type { Crossing } from "../ware/Crossing.ts";
 import { crossingsOf } from "../ware/crossingsOf.ts";
 import { CRISTOBALITE_BAND, publishedLimit, QUARTZ_BAND } from "../ware/inversionBands.ts";
@@ -82,8 +83,6 @@ export function withStrain(crossing: Crossing, strained: PieceStrain): Crossing 
 /** What the computed stress in a piece allows, in place of what is published. */
 export function computedLimits(ware: Ware): LimitFor {
   const { body, geometry } = ware;
-  const wallMm = Math.round(geometry.wallMm);
-  const baseMm = Math.round(geometry.baseMm);
   const limits = new Map(
     COOLING_BANDS.map((band) => [band.name, limitingRate(ware, { band, ratio: SAFE_RATIO })]),
   );
@@ -92,7 +91,7 @@ export function computedLimits(ware: Ware): LimitFor {
     if (limitCPerHour === undefined) throw new RangeError(`computedLimits: ${band.name}`);
     return {
       limitCPerHour,
-      meantFor: `${body.name}, wall ${wallMm} mm, base ${baseMm} mm`,
+      meantFor: `${body.name}, wall ${printMm(geometry.wallMm)}, base ${printMm(geometry.baseMm)}`,
       why: "computed: at this rate the stress in the ware is half its strength, good to a factor of two either way and never checked on cracked pots; it takes the place of the published limit, which does not know the body",
     };
   };

@@ -2,7 +2,7 @@ import type { ConeSeries } from "../cones/cone.ts";
 import { coneIndex, wholeCones } from "../cones/coneName.ts";
 import { type AssumedKiln, REFERENCE_KILN } from "../kiln/AssumedKiln.ts";
 import { failed, ok, type Problem, type Result } from "../problem.ts";
-import { printDifference, printDuration, printTemperature } from "../units/print.ts";
+import { printDifference, printDuration, printMm, printTemperature } from "../units/print.ts";
 import type { TemperatureUnit } from "../units/temperature.ts";
 import type { Body } from "../ware/Ware.ts";
 import { isDemanding } from "../ware/WareSize.ts";
@@ -221,7 +221,7 @@ function shaped(input: NewScheduleInput, rising: Climb): Schedule {
           `The peak allows for a thermocouple that reads ${printDifference(Math.abs(offset), unit)} too ${offset > 0 ? "low" : "high"}.`,
         ];
   return {
-    title: `${kind.replace(/^\w/, (letter) => letter.toUpperCase())} ${cone}${body}, up to ${Math.round(size.thickestMm)} mm thick`,
+    title: `${kind.replace(/^\w/, (letter) => letter.toUpperCase())} ${cone}${body}, up to ${printMm(size.thickestMm)} thick`,
     unit,
     cone,
     series,

@@ -22,6 +22,19 @@ export function printRate(rateCPerHour: number, unit: TemperatureUnit): string {
   return `${whole(unit === "C" ? rate : fahrenheitDeltaFromCelsiusDelta(rate))} °${unit}/h`;
 }
 
+/**
+ * How far a quantity may be off, in the reader's unit: never a bare 0, which would promise too much.
+ * @param printed As it is printed: `3 °C/h`, `0 °C/h`.
+ */
+export function notNought(printed: string): string {
+  return printed.replace(/^[−-]?0 (?=\D)/, "under 1 ");
+}
+
+/** A length of ware in millimetres, one decimal at most, two under 2 mm: `9.5 mm`, `300 mm`. */
+export function printMm(mm: number): string {
+  return `${Number(mm.toFixed(mm < 2 ? 2 : mm < 100 ? 1 : 0))} mm`;
+}
+
 /** A span of time, to the minute: `45 min`, `1 h 05 min`, `12 h`. Under a minute: `20 s`. */
 export function printDuration(seconds: number): string {
   const sign = seconds < 0 ? "−" : "";

@@ -1,5 +1,6 @@
 import type { Band, Direction } from "../curve/Band.ts";
 import { basedOn } from "../sources/basedOn.ts";
+import { printMm } from "../units/print.ts";
 import { SANITARY_WALL_MM, UNKNOWN_WARE, type WareSize, WIDE_MM } from "./WareSize.ts";
 
 /** Where quartz changes: 573 °C in a pure crystal, smeared in a body, with room for lag. */
@@ -103,7 +104,7 @@ function limitFor(
   const limitCPerHour = Math.min(scaled, most);
   return {
     limitCPerHour,
-    meantFor: `ware up to ${Math.round(ware.thickestMm)} mm thick`,
+    meantFor: `ware up to ${printMm(ware.thickestMm)} thick`,
     basis: [...rules, ...(limitCPerHour === RULE_C_PER_HOUR ? [] : [SCALED])].join("; "),
   };
 }

@@ -5,6 +5,14 @@ import { parseDuration } from "../../../src/core/units/parseDuration.ts";
 import { parseLength } from "../../../src/core/units/parseLength.ts";
 import { parseRate } from "../../../src/core/units/parseRate.ts";
 import { parseTemperature } from "../../../src/core/units/parseTemperature.ts";
+import {
+  notNought,
+  printDifference,
+  printDuration,
+  printMm,
+  printRate,
+  printTemperature,
+} from "../../../src/core/units/print.ts";
 
 const where = "a.yaml: here";
 const celsius = { unit: "C", where } as const;
@@ -178,5 +186,22 @@ describe("quantities", () => {
         );
       }),
     );
+  });
+});
+
+describe("what is printed", () => {
+  it("has one figure for one length, and never a bare 0 for how far it may be off", () => {
+    expect([6, 9.525, 0.535, 304.8, 12.04].map(printMm)).toEqual([
+      "6 mm",
+      "9.5 mm",
+      "0.54 mm",
+      "305 mm",
+      "12 mm",
+    ]);
+    expect(notNought(printRate(0.2, "C"))).toBe("under 1 °C/h");
+    expect(notNought(printDuration(0))).toBe("under 1 s");
+    expect(notNought(printRate(60, "F"))).toBe("108 °F/h");
+    expect(printTemperature(-0.2, "C")).toBe("0 °C");
+    expect(printDifference(-0.2, "F")).toBe("0 °F");
   });
 });

@@ -1,5 +1,6 @@
 import { differencesFrom, type FactDifference } from "../../trials/differences.ts";
 import type { FiringInNumbers } from "../../trials/FiringFact.ts";
+import { notNought } from "../../units/print.ts";
 import type { TemperatureUnit } from "../../units/temperature.ts";
 import type { Block, Cell } from "../Block.ts";
 import { factLabel, factText } from "./factWords.ts";
@@ -89,7 +90,7 @@ function apartCell(
   { kind, apart, sigma, high, verdict }: FactDifference,
   { at, unit }: { readonly at: number; readonly unit: TemperatureUnit },
 ): Cell {
-  const doubt = `± ${amount(kind, sigma, unit)}`;
+  const doubt = `± ${notNought(amount(kind, sigma, unit))}`;
   if (verdict === "same") return { lines: ["not to be told", doubt], style: "faint" };
   const much = `${high === at ? "+" : "−"}${amount(kind, apart, unit)}`;
   return { lines: [much, doubt, ...(verdict === "perhaps" ? ["may be none"] : [])] };

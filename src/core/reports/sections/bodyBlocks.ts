@@ -1,5 +1,5 @@
 import type { FiredPiece } from "../../firing/firedPieces.ts";
-import { printTemperature } from "../../units/print.ts";
+import { printMm, printTemperature } from "../../units/print.ts";
 import type { TemperatureUnit } from "../../units/temperature.ts";
 import { FROM_MEMORY, OWN_ESTIMATE } from "../../ware/bodies.ts";
 import { BODY_PROPERTIES, type BodyProperty } from "../../ware/bodyProperties.ts";
@@ -130,7 +130,7 @@ function hasOwn(body: Body): boolean {
 }
 
 function length(mm: number): string {
-  return `${printed(mm)} mm`;
+  return printMm(mm);
 }
 
 function printed(value: number): string {

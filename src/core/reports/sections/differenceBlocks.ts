@@ -4,7 +4,7 @@ import type { FiringInNumbers } from "../../trials/FiringFact.ts";
 import type { TemperatureUnit } from "../../units/temperature.ts";
 import type { Block } from "../Block.ts";
 import { section } from "../section.ts";
-import { factLabel, factText } from "./factWords.ts";
+import { factDoubt, factLabel, factText } from "./factWords.ts";
 
 /** So many firings are listed by number; of more, those that are named below. */
 const LIST_ALL_UP_TO = 12;
@@ -93,11 +93,7 @@ function differenceText(difference: FactDifference, unit: TemperatureUnit): stri
 function apartText({ kind, apart, sigma }: FactDifference, unit: TemperatureUnit): string {
   if (kind === "cones") return `${apart.toFixed(1)} ± ${sigma.toFixed(1)} cones apart`;
   const as = kind === "temperature" ? "difference" : kind;
-  const [much, doubt] = [apart, sigma].map((value) => factText(as, value, unit)) as [
-    string,
-    string,
-  ];
-  return `${much} ± ${doubt} apart`;
+  return `${factText(as, apart, unit)} ± ${factDoubt(as, sigma, unit)} apart`;
 }
 
 function sentence(text: string): Block {

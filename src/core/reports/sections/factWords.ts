@@ -1,5 +1,11 @@
 import type { FiringFact } from "../../trials/FiringFact.ts";
-import { printDifference, printDuration, printRate, printTemperature } from "../../units/print.ts";
+import {
+  notNought,
+  printDifference,
+  printDuration,
+  printRate,
+  printTemperature,
+} from "../../units/print.ts";
 import type { TemperatureUnit } from "../../units/temperature.ts";
 
 /** A fact of a firing in the reader's unit; rates without a sign. */
@@ -7,7 +13,12 @@ export function factText(kind: FiringFact["kind"], value: number, unit: Temperat
   if (kind === "rate") return printRate(value, unit);
   if (kind === "temperature") return printTemperature(value, unit);
   if (kind === "difference") return printDifference(value, unit).replace("-", "−");
-  return printDuration(value);
+  return value === 0 ? "none" : printDuration(value);
+}
+
+/** How far a fact may be off, never a bare 0. */
+export function factDoubt(kind: FiringFact["kind"], value: number, unit: TemperatureUnit): string {
+  return notNought(kind === "duration" ? printDuration(value) : factText(kind, value, unit));
 }
 
 /** What a fact is called, its temperatures in the reader's unit. */
