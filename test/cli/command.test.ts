@@ -2,7 +2,7 @@ import { readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { Ajv2020 } from "ajv/dist/2020.js";
 import { describe, expect, it } from "vitest";
-import { emptyFolder, undunted } from "../support/undunted.ts";
+import { answer, emptyFolder, undunted } from "../support/undunted.ts";
 
 const LOGS = readdirSync("logs").filter((name) => /\.(csv|tsv|txt)$/.test(name));
 const SCHEDULES = readdirSync("schedules").filter((name) => name.endsWith(".yaml"));
@@ -52,7 +52,7 @@ describe("undunted review", () => {
   const valid = schemaOf("review");
 
   it.each(LOGS)("answers for %s with a document that fits its schema", (log) => {
-    const ran = undunted(["review", `logs/${log}`, "--json"]);
+    const ran = answer(["review", `logs/${log}`, "--json"]);
     expect([0, 1]).toContain(ran.exit);
     const document = JSON.parse(ran.out);
     valid(document);
@@ -87,7 +87,7 @@ describe("undunted review", () => {
   });
 
   it("answers no when a firing cooled far too fast", () => {
-    const exits = LOGS.map((log) => undunted(["review", `logs/${log}`, "-q"]).exit);
+    const exits = LOGS.map((log) => answer(["review", `logs/${log}`, "--json"]).exit);
     expect(exits).toContain(1);
     expect(exits).toContain(0);
   });

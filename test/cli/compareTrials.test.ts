@@ -2,7 +2,7 @@ import { copyFileSync, existsSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { Ajv2020 } from "ajv/dist/2020.js";
 import { describe, expect, it } from "vitest";
-import { emptyFolder, undunted } from "../support/undunted.ts";
+import { answer, emptyFolder, undunted } from "../support/undunted.ts";
 
 const NATURAL = "logs/2026-02-21-b.csv";
 const SLOW = "logs/2026-03-14-b.csv";
@@ -74,7 +74,7 @@ describe("undunted compare, of firings with trial tiles", () => {
     const validate = new Ajv2020({ strict: false }).compile(
       JSON.parse(undunted(["schema", "compare"]).out),
     );
-    const document = JSON.parse(undunted(["compare", NATURAL, SLOW, "--json"]).out);
+    const document = JSON.parse(answer(["compare", NATURAL, SLOW, "--json"]).out);
     expect(validate(document), JSON.stringify(validate.errors)).toBe(true);
     expect(document.study.tiles.length).toBeGreaterThan(8);
     expect(document.study.next.firing.scheduleYaml).toContain("segments:");
@@ -85,7 +85,7 @@ describe("undunted compare, of firings with trial tiles", () => {
 
 describe("undunted compare and the files of glazes", () => {
   it("sets what the tiles say of the fit beside what glaze and body say", () => {
-    const text = unwrapped(undunted(["compare", SLOW]).out);
+    const text = unwrapped(answer(["compare", SLOW]).out);
     // The demo tiles were made with 1.03 on Tarrow white and 1.34 on Tarrow dusk.
     expect(text).toMatch(
       /Pond ice on Tarrow white: .* millionths per °C by its measured expansion/,
@@ -129,7 +129,7 @@ describe("undunted compare --kiln", () => {
 
 describe("undunted compare, with little to go on", () => {
   it("takes one log when its record has trials, to compare its tiles among themselves", () => {
-    const ran = undunted(["compare", SLOW]);
+    const ran = answer(["compare", SLOW]);
     expect(ran.exit).toBe(0);
     expect(ran.out).toContain("Which test next");
   });

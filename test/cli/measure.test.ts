@@ -5,7 +5,7 @@ import sharp from "sharp";
 import { describe, expect, it } from "vitest";
 import { DEMO_CROP, DEMO_SCALE, tileCracks } from "../support/demo/inkedTile.ts";
 import { drawnIntercept } from "../support/mosaics.ts";
-import { emptyFolder, fileWith, undunted } from "../support/undunted.ts";
+import { answer, emptyFolder, fileWith, undunted } from "../support/undunted.ts";
 
 const TILE = "logs/inked-tile.png";
 const SCALED = ["measure", TILE, "--scale", DEMO_SCALE, "--crop", DEMO_CROP];
@@ -25,7 +25,7 @@ describe("undunted measure", () => {
     const validate = new Ajv2020({ strict: false }).compile(
       JSON.parse(undunted(["schema", "measure"]).out),
     );
-    const ran = undunted([...SCALED, "--json"]);
+    const ran = answer([...SCALED, "--json"]);
     expect(ran.exit).toBe(0);
     const document = JSON.parse(ran.out);
     expect(validate(document), JSON.stringify(validate.errors)).toBe(true);
@@ -43,7 +43,7 @@ describe("undunted measure", () => {
       DEMO_CROP,
       "--json",
     ]);
-    const upright = JSON.parse(undunted([...SCALED, "--json"]).out);
+    const upright = JSON.parse(answer([...SCALED, "--json"]).out);
     const { cracks, widthMm } = JSON.parse(ran.out);
     expect(widthMm).toBe(upright.widthMm);
     expect(Math.abs(cracks.interceptMm / upright.cracks.interceptMm - 1)).toBeLessThan(0.02);

@@ -1,13 +1,20 @@
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
 import { fileOf } from "./browser.ts";
-import { freshPages } from "./withPage.ts";
+import { freshPages, sharedTable } from "./withPage.ts";
 
 const withPage = freshPages();
 
-async function layDemo(page: Page): Promise<void> {
-  await page.getByRole("tab", { name: "Review" }).click();
-  await page.getByRole("button", { name: /demo firing/ }).click();
+const withDemo = sharedTable({
+  name: "Review",
+  lay: async (page) => {
+    await page.getByRole("button", { name: /demo firing/ }).click();
+    await isRead(page);
+  },
+  isLaid: isRead,
+});
+
+async function isRead(page: Page): Promise<void> {
   await page.waitForSelector('#review-report[aria-busy="false"]');
 }
 
@@ -23,8 +30,7 @@ function place(page: Page): Promise<string> {
 
 describe("findings and charts, by the keyboard", () => {
   it("leads from a finding to its mark, along the marks, and back by Escape", () =>
-    withPage(async ({ page }) => {
-      await layDemo(page);
+    withDemo(async ({ page }) => {
       await page.focus("#finding-2 button");
       await page.keyboard.press("Enter");
       await page.waitForFunction(() => document.activeElement?.matches('.mark[data-finding="1"]'));
@@ -42,8 +48,7 @@ describe("findings and charts, by the keyboard", () => {
     }));
 
   it("has one stop for the Tab key in each chart's marks", () =>
-    withPage(async ({ page }) => {
-      await layDemo(page);
+    withDemo(async ({ page }) => {
       for (const strip of await page.locator(".mark-strip").all())
         expect(await strip.locator('[tabindex="0"]').count()).toBe(1);
     }));
@@ -86,8 +91,7 @@ describe("reading a chart by the keyboard", () => {
     }));
 
   it("begins where the marked finding does, and Escape leads back to it", () =>
-    withPage(async ({ page }) => {
-      await layDemo(page);
+    withDemo(async ({ page }) => {
       await page.focus("#finding-2 button");
       await page.keyboard.press("Enter");
       await page.waitForFunction(() => document.activeElement?.matches(".mark"));
@@ -103,8 +107,7 @@ describe("reading a chart by the keyboard", () => {
     }));
 
   it("reads the schedule's own charts too, each curve by the name in the key", () =>
-    withPage(async ({ page }) => {
-      await layDemo(page);
+    withDemo(async ({ page }) => {
       const chart = page.locator("figure.chart").first();
       await chart.locator(".chart-reader").focus();
       await page.keyboard.press("Home");
@@ -115,8 +118,7 @@ describe("reading a chart by the keyboard", () => {
     }));
 
   it("can be done in a table as well, in the unit that the page is in", () =>
-    withPage(async ({ page }) => {
-      await layDemo(page);
+    withDemo(async ({ page }) => {
       const table = page.locator("figure.chart").first().locator(".as-table");
       expect(await table.locator("tr").count()).toBe(0);
       await table.locator("summary").click();

@@ -5,14 +5,19 @@ import axe from "axe-core";
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
 import { packedLog, unpackedLog } from "../../src/page/packedLog.ts";
-import { emptyFolder, undunted } from "../support/undunted.ts";
+import { answer, emptyFolder, undunted } from "../support/undunted.ts";
 import { comeBack, fileOf, layShipped, saved } from "./browser.ts";
-import { freshTables } from "./withPage.ts";
+import { freshTables, onScreen, sharedTable } from "./withPage.ts";
 
 const LOGS = join(import.meta.dirname, "../../logs");
 const DEMO = ["2026-02-21-b", "2026-03-14-b", "2026-04-11-a"];
 
 const withPage = freshTables("Compare");
+const withDemo = sharedTable({
+  name: "Compare",
+  lay: layDemo,
+  isLaid: (page) => compared(page),
+});
 
 async function lay(page: Page, files: Parameters<Page["setInputFiles"]>[1]): Promise<void> {
   await page.setInputFiles("#compare-files", files);
@@ -35,10 +40,9 @@ async function layDemo(page: Page): Promise<void> {
 /** The numbers of the page, and of the command for the same files with these options. */
 async function bothNumbers(page: Page, stems: readonly string[], ...options: readonly string[]) {
   const logs = stems.map((stem) => `${stem}.csv`);
-  const command = undunted(["compare", ...logs, "--json", "-q", ...options], { cwd: LOGS });
   return {
     page: JSON.parse(await saved(page, "Save the numbers (JSON)")),
-    command: JSON.parse(command.out),
+    command: JSON.parse(answer(["compare", ...logs, "--json", "-q", ...options], LOGS).out),
   };
 }
 
@@ -68,8 +72,7 @@ function apart(one: unknown, other: unknown, place = "fits"): readonly string[] 
 
 describe("the Compare table", () => {
   it("gives the numbers of the command for its demo firings, to the last digit", () =>
-    withPage(async ({ page }) => {
-      await layDemo(page);
+    withDemo(async ({ page }) => {
       const numbers = await bothNumbers(page, DEMO);
       expectSame(numbers);
     }));
@@ -92,8 +95,7 @@ describe("the Compare table", () => {
     }));
 
   it("lines firings up and holds them against one as the command does", () =>
-    withPage(async ({ page }) => {
-      await layDemo(page);
+    withDemo(async ({ page }) => {
       await page.getByText("on the way down, at", { exact: true }).click();
       await page.fill("#align-temperature", "1100 F");
       await page.press("#align-temperature", "Enter");
@@ -111,9 +113,8 @@ describe("the Compare table", () => {
     }));
 
   it("says the sentences of the command", () =>
-    withPage(async ({ page }) => {
-      await layDemo(page);
-      const { out } = undunted(["compare", ...DEMO.map((stem) => `${stem}.csv`)], { cwd: LOGS });
+    withDemo(async ({ page }) => {
+      const { out } = answer(["compare", ...DEMO.map((stem) => `${stem}.csv`)], LOGS);
       const flat = (text: string) => text.replaceAll(/[\s\u00a0\u202f]+/g, " ");
       const shown = flat(String(await page.locator("#compare-report").textContent()));
       const sentences = flat(out).match(/[^.•]{30,200}\./g) ?? [];
@@ -169,8 +170,7 @@ describe("the Compare table", () => {
     }));
 
   it("fits the next test to the kiln that the Draft table was taught, as the command does with its logs", () =>
-    withPage(async ({ page }) => {
-      await layDemo(page);
+    withDemo(async ({ page }) => {
       await page.getByText("To have this test fitted to your own kiln").waitFor();
       await page.getByRole("tab", { name: "Draft" }).click();
       await layShipped(page, "crackle tiles");
@@ -187,8 +187,7 @@ describe("the Compare table", () => {
     }));
 
   it("lays the next test on the Draft table and saves it as the command writes it", () =>
-    withPage(async ({ page }) => {
-      await layDemo(page);
+    withDemo(async ({ page }) => {
       const file = join(emptyFolder(), "next.yaml");
       undunted(["compare", ...DEMO.map((stem) => `${stem}.csv`), "--next", file, "-q"], {
         cwd: LOGS,
@@ -216,8 +215,7 @@ describe("the Compare table", () => {
     }));
 
   it("leaves a wrong drop out, lays the rest, and takes the step back", () =>
-    withPage(async ({ page }) => {
-      await layDemo(page);
+    withDemo(async ({ page }) => {
       await lay(page, [
         fileOf("cat.png", new Uint8Array([0x89, 0x50, 0x4e, 0x47, 0, 1])) as never,
         fileOf("shopping.yaml", "milk: 2\n") as never,
@@ -284,8 +282,7 @@ describe("the Compare table", () => {
     }));
 
   it("stops reading when told, compares what was read, and reads the rest after all", () =>
-    withPage(async ({ page }) => {
-      await layDemo(page);
+    withDemo(async ({ page }) => {
       const rows = Array.from({ length: 400_000 }, (_, row) => {
         const temp = 20 + Math.min(row, 400_000 - row) * 0.0055;
         return `${row},${temp.toFixed(1)}`;
@@ -299,8 +296,7 @@ describe("the Compare table", () => {
     }));
 
   it("moves a firing by the keyboard and keeps the keyboard with it", () =>
-    withPage(async ({ page }) => {
-      await layDemo(page);
+    withDemo(async ({ page }) => {
       await page.getByRole("button", { name: "Down 2026-02-21-b.csv" }).focus();
       await page.keyboard.press("Enter");
       const focused = () => page.evaluate(() => document.activeElement?.textContent);
@@ -311,10 +307,7 @@ describe("the Compare table", () => {
         .poll(() => page.locator(".laid-firing .file-name").allInnerTexts())
         .toEqual(["2026-03-14-b.csv", "2026-04-11-a.csv", "2026-02-21-b.csv"]);
       await expect
-        .poll(
-          async () =>
-            (await bothNumbers(page, [...DEMO.slice(1), DEMO[0] as string])).page.firings[2].title,
-        )
+        .poll(async () => JSON.parse(await saved(page, "Save the numbers (JSON)")).firings[2].title)
         .toBe("Crackle tiles, first set, natural cooling");
     }));
 
@@ -333,8 +326,7 @@ describe("the Compare table", () => {
     }));
 
   it("shows °F without changing a number", () =>
-    withPage(async ({ page }) => {
-      await layDemo(page);
+    withDemo(async ({ page }) => {
       const before = await saved(page, "Save the numbers (JSON)");
       await page.getByText("°F", { exact: true }).click();
       await page.locator(".laid-facts").getByText("peak 2165 °F").waitFor();
@@ -368,9 +360,8 @@ describe.each([
   { name: "a telephone", options: { viewport: { width: 390, height: 844 } } },
 ] as const)("the Compare table on $name", ({ options }) => {
   it("has nothing that a checker of accessibility finds, and does not scroll sideways", () =>
-    withPage(
-      async ({ page }) => {
-        await layDemo(page);
+    withDemo(({ page }) =>
+      onScreen(page, options, async () => {
         await page.getByText("on the way up, at", { exact: true }).click();
         await lay(page, fileOf("short.csv", "time,temp C\n0,20\n60,21\n"));
         await page.getByRole("alert").first().waitFor();
@@ -385,8 +376,7 @@ describe.each([
           () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
         );
         expect(over).toBe(0);
-      },
-      { ...options, bypassCSP: true },
+      }),
     ));
 });
 

@@ -8,7 +8,7 @@ import { parseRecord } from "../../src/core/firing/record.ts";
 import { DEMO_CROP, DEMO_SCALE } from "../support/demo/inkedTile.ts";
 import { fileWith, undunted } from "../support/undunted.ts";
 import { comeBack, fileOf, saved } from "./browser.ts";
-import { freshTables } from "./withPage.ts";
+import { freshTables, onScreen, sharedTable } from "./withPage.ts";
 
 const TILE = join(import.meta.dirname, "../../logs/inked-tile.png");
 const [AX, AY, BX, BY] = DEMO_SCALE.split(/[ ,]/).map(Number);
@@ -24,6 +24,8 @@ function withPhotos(
 ): Promise<void> {
   return withTable(({ page }) => act(page), options);
 }
+
+const withDemo = sharedTable({ name: "Compare", lay: layDemo, isLaid: counted });
 
 async function counted(page: Page): Promise<void> {
   await page.waitForFunction(() => document.querySelector(".photo-busy") === null);
@@ -180,8 +182,7 @@ describe("the count is corrected by hand", () => {
     }));
 
   it("by the keyboard alone, line by line: one taken away and one added", () =>
-    withPhotos(async (page) => {
-      await layDemo(page);
+    withDemo(async ({ page }) => {
       const found = (await numbers(page)).cracks.crossings;
       await page.getByText("Lines and crossings, one by one").focus();
       await page.keyboard.press("Enter");
@@ -211,9 +212,9 @@ describe("the count is corrected by hand", () => {
 
 describe("the spacing goes into a record", () => {
   it("onto a test piece of a record on the table, and reads back as it was measured", () =>
-    withPhotos(async (page) => {
+    withDemo(async ({ page }) => {
       await page.getByRole("button", { name: "Try it with three demo firings" }).click();
-      await layDemo(page);
+      await page.locator("#photo-tile").waitFor();
       const { cracks } = await numbers(page);
       await page.selectOption("#photo-tile", { index: 0 });
       await page.getByRole("button", { name: "Put the spacing onto this piece" }).click();
@@ -233,17 +234,13 @@ describe("the spacing goes into a record", () => {
     }));
 });
 
-/** The checker needs a way in, and colours that are not on their way from one to the other. */
-const CHECKED = { bypassCSP: true, reducedMotion: "reduce" } as const;
-
 describe.each([
   ["a telephone", { viewport: { width: 390, height: 844 } }],
   ["a dark screen", { colorScheme: "dark" }],
 ] as const)("on %s", (_, options) => {
   it("a checker of accessibility finds nothing, and nothing reaches over the edge", () =>
-    withPhotos(
-      async (page) => {
-        await layDemo(page);
+    withDemo(({ page }) =>
+      onScreen(page, options, async () => {
         await tool(page, "Leave out");
         await page.getByRole("button", { name: "Leave an area out" }).click();
         await page.getByText("Lines and crossings, one by one").click();
@@ -263,7 +260,6 @@ describe.each([
           () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
         );
         expect(over).toBeLessThanOrEqual(0);
-      },
-      { ...options, ...CHECKED },
+      }),
     ));
 });

@@ -3,15 +3,16 @@ import { createRequire } from "node:module";
 import { join } from "node:path";
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
-import { emptyFolder, undunted } from "../support/undunted.ts";
+import { answer, emptyFolder, undunted } from "../support/undunted.ts";
 import { fileOf, ready, saved } from "./browser.ts";
-import { freshTables } from "./withPage.ts";
+import { freshTables, onScreen, sharedTable } from "./withPage.ts";
 
 const ROOT = join(import.meta.dirname, "../..");
 const LOGS = join(ROOT, "logs");
 const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 
 const withPage = freshTables("Review");
+const withDemo = sharedTable({ name: "Review", lay: layDemo, isLaid: read });
 
 /** Lays files on the table and waits until they are read. */
 async function lay(page: Page, ...files: Parameters<Page["setInputFiles"]>[1][]): Promise<void> {
@@ -52,7 +53,7 @@ describe("the Review table", () => {
     withPage(async ({ page }) => {
       for (const stem of stems) {
         await lay(page, [...demo(stem)]);
-        const command = undunted(["review", `${stem}.csv`, "--json", "-q"], { cwd: LOGS });
+        const command = answer(["review", `${stem}.csv`, "--json", "-q"], LOGS);
         expect(JSON.parse(await saved(page, "Save the numbers (JSON)")), stem).toEqual(
           JSON.parse(command.out),
         );
@@ -146,8 +147,7 @@ describe("the Review table", () => {
     }));
 
   it("puts the kinds of crack in another order as soon as a question is answered, and writes it down", () =>
-    withPage(async ({ page }) => {
-      await layDemo(page);
+    withDemo(async ({ page }) => {
       const first = page.locator("#cracks tbody th").first();
       expect(await first.textContent()).toContain("opening the kiln hot");
       const before = await page.locator("#cracks").textContent();
@@ -196,8 +196,7 @@ describe("the Review table", () => {
     }));
 
   it("marks a finding in the charts from the keyboard, and goes back to it by a click on its mark", () =>
-    withPage(async ({ page }) => {
-      await layDemo(page);
+    withDemo(async ({ page }) => {
       await page.locator("#finding-2 button").focus();
       await page.keyboard.press("Enter");
       await page.locator(".marked-stretch rect").first().waitFor();
@@ -217,8 +216,7 @@ describe("the Review table", () => {
     }));
 
   it("tells everything in the other unit, charts and marks included, at a switch", () =>
-    withPage(async ({ page }) => {
-      await layDemo(page);
+    withDemo(async ({ page }) => {
       await page.getByRole("banner").getByText("°F").click();
       await read(page);
       await page.locator("figure.chart").first().getByText("Temperature (°F)").first().waitFor();
@@ -310,21 +308,19 @@ describe("the Review table", () => {
   ] as const)(
     "has nothing that a checker of accessibility complains of on $screen",
     ({ options, rules }) =>
-      withPage(
-        async ({ page }) => {
-          await page.setInputFiles("#review-files", fileOf("bare.csv", OPEN_UNIT));
-          await page.getByText("log/unit-unknown").waitFor();
-          expect(await complaintsOf(page, rules)).toEqual([]);
-          await page.getByRole("button", { name: "Clear this table" }).click();
-          await layDemo(page);
+      withDemo(({ page }) =>
+        onScreen(page, options, async () => {
           await page.getByText("The record, to write").click();
           for (const part of await page.locator(".record-part > summary").all()) await part.click();
           await page.locator("#finding-1 button").click();
           expect(await complaintsOf(page, rules)).toEqual([]);
           const over = () => document.documentElement.scrollWidth - innerWidth;
           expect(await page.evaluate(over)).toBeLessThanOrEqual(0);
-        },
-        { ...options, bypassCSP: true },
+          await page.getByRole("button", { name: "Clear this table" }).click();
+          await page.setInputFiles("#review-files", fileOf("bare.csv", OPEN_UNIT));
+          await page.getByText("log/unit-unknown").waitFor();
+          expect(await complaintsOf(page, rules)).toEqual([]);
+        }),
       ),
   );
 });

@@ -28,9 +28,11 @@ describe("defects that fuzzing has found", () => {
   });
 
   it("a line of two million cells is not looked at in full", () => {
-    const began = performance.now();
+    const began = process.cpuUsage();
     problemsOf("1,".repeat(2_000_000));
-    expect((performance.now() - began) / 1000).toBeLessThan(10);
+    const { user, system } = process.cpuUsage(began);
+    // Seconds of the processor, so that what else the machine does counts for nothing.
+    expect((user + system) / 1e6).toBeLessThan(10);
   });
 
   it("a name of thousands of characters keeps its ends, and its unit", () => {

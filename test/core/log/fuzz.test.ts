@@ -18,7 +18,7 @@ import { readText } from "./logBuilder.ts";
 
 const SEED = Number(process.env.SEED ?? 20_261_125);
 /** Mutants that are read; `FUZZ_RUNS=100000` reads more. */
-const RUNS = Number(process.env.FUZZ_RUNS ?? 800);
+const RUNS = Number(process.env.FUZZ_RUNS ?? 400);
 /** The first of them; with `FUZZ_RUNS=1` one is read again. */
 const FIRST = Number(process.env.FUZZ_FIRST ?? 0);
 
@@ -128,10 +128,12 @@ function tried(
   bytes: Uint8Array,
   run: number,
 ): { readonly fault: string | null; readonly isRead: boolean } {
-  const began = performance.now();
+  const began = process.cpuUsage();
   try {
     const whole = readText(bytes);
-    const seconds = (performance.now() - began) / 1000;
+    // Of the processor, so that what else the machine does counts for nothing.
+    const { user, system } = process.cpuUsage(began);
+    const seconds = (user + system) / 1e6;
     if (seconds > MOST_SECONDS) return { fault: `took ${seconds.toFixed(1)} s`, isRead: whole.ok };
     return { fault: faultOf(whole, bytes, run), isRead: whole.ok };
   } catch (error) {
@@ -167,9 +169,9 @@ describe(`${RUNS} damaged logs (seed ${SEED})`, () => {
       expect(faults.join("\n\n")).toBe("");
       expect(process.memoryUsage().rss - before).toBeLessThan(MOST_GROWTH_BYTES);
       // The fuzzer is worth something only when many of its logs are still read.
-      if (RUNS >= 1000) expect(read / RUNS).toBeGreaterThan(0.2);
+      if (RUNS >= 400) expect(read / RUNS).toBeGreaterThan(0.2);
     },
-    Math.max(120_000, RUNS * 100),
+    Math.max(900_000, RUNS * 100),
   );
 });
 
@@ -187,9 +189,9 @@ describe("for any damage and any parts", () => {
           expect(isDeepStrictEqual(inParts(bytes, sizes), readText(bytes))).toBe(true);
         },
       ),
-      { numRuns: 150 },
+      { numRuns: 100 },
     );
-  }, 60_000);
+  });
 
   it("the same seed makes the same mutant", () => {
     const [base] = all as [Base];
