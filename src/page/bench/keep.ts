@@ -165,12 +165,13 @@ function byTime(one: { readonly savedMs: number | null }, other: typeof one): nu
 }
 
 async function allKept(database: IDBDatabase): Promise<readonly Kept[]> {
-  let keys: IDBRequest<IDBValidKey[]> | undefined;
+  let keys: Promise<IDBValidKey[]> | undefined;
   const values = await done(database, (shelf) => {
-    keys = shelf.getAllKeys();
+    keys = answered(shelf.getAllKeys());
     return shelf.getAll();
   });
-  return values.map((value: unknown, at) => keptOf(String(keys?.result[at]), value));
+  const names = await keys;
+  return values.map((value: unknown, at) => keptOf(String(names?.[at]), value));
 }
 
 /** What is stored at a place; in the old one lies the work alone. */
@@ -239,12 +240,26 @@ function openDatabase(): Promise<IDBDatabase> {
 }
 
 /** One transaction with one request that counts; begun before this returns. */
-function done<T>(database: IDBDatabase, act: (shelf: IDBObjectStore) => IDBRequest<T>): Promise<T> {
-  return new Promise((resolve, reject) => {
-    const transaction = database.transaction(SHELF, "readwrite");
-    const request = act(transaction.objectStore(SHELF));
-    transaction.oncomplete = () => resolve(request.result);
+async function done<T>(
+  database: IDBDatabase,
+  act: (shelf: IDBObjectStore) => IDBRequest<T>,
+): Promise<T> {
+  const transaction = database.transaction(SHELF, "readwrite");
+  const request = act(transaction.objectStore(SHELF));
+  const ended = new Promise<void>((resolve, reject) => {
+    transaction.oncomplete = () => resolve();
     transaction.onabort = () => reject(transaction.error ?? request.error);
-    transaction.commit();
+  });
+  // A large answer may come after its transaction has ended.
+  const answer = answered(request);
+  transaction.commit();
+  const [result] = await Promise.all([answer, ended]);
+  return result;
+}
+
+function answered<T>(request: IDBRequest<T>): Promise<T> {
+  return new Promise((resolve, reject) => {
+    request.onsuccess = () => resolve(request.result);
+    request.onerror = () => reject(request.error);
   });
 }
