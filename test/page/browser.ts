@@ -38,7 +38,7 @@ export function sharedBrowser(): Promise<Browser> {
  * How long the page may take for anything before it counts as something that never comes [ms]: no bound of
  * speed, so generous that a machine with much else to do keeps it.
  */
-const NEVER_MS = 40_000;
+const NEVER_MS = 240_000;
 
 /** A page in a window of its own, and everything it asked of the world or complained about. */
 export interface OpenedPage {

@@ -16,7 +16,10 @@ const withPage = freshTables("Compare");
 const withDemo = sharedTable({
   name: "Compare",
   lay: layDemo,
-  isLaid: (page) => compared(page),
+  isLaid: async (page) => {
+    await page.waitForSelector('#compare-report[aria-busy="false"]');
+    await compared(page);
+  },
 });
 
 async function lay(page: Page, files: Parameters<Page["setInputFiles"]>[1]): Promise<void> {

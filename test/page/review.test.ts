@@ -149,7 +149,7 @@ describe("the Review table", () => {
   it("puts the kinds of crack in another order as soon as a question is answered, and writes it down", () =>
     withDemo(async ({ page }) => {
       const first = page.locator("#cracks tbody th").first();
-      expect(await first.textContent()).toContain("opening the kiln hot");
+      expect(await first.textContent()).toContain("opened too hot");
       const before = await page.locator("#cracks").textContent();
       await page
         .getByRole("group", { name: /Does the piece ring/ })
