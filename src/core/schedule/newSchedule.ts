@@ -7,6 +7,7 @@ import type { TemperatureUnit } from "../units/temperature.ts";
 import type { Body } from "../ware/Ware.ts";
 import { isDemanding } from "../ware/WareSize.ts";
 import type { LimitFor } from "./coolingLimits.ts";
+import { draftSchedule } from "./draftSchedule.ts";
 import { expandSchedule } from "./expandSchedule.ts";
 import { BELOW_PEAK_K, COOLEST_HOLD_C, holdTooCool, holdTooHot } from "./holdProblems.ts";
 import { cooled, type WantedCooling } from "./newCooling.ts";
@@ -184,7 +185,19 @@ function drafted(
     offsetK: input.offsetK ?? null,
     ...(input.kiln && { kiln: input.kiln }),
   });
-  return ok(after);
+  return held && overshoots(after, input) ? failed(holdTooHot(held, peakC, unit)) : ok(after);
+}
+
+/** The hold on the way down, which the peak is not solved for, takes the cone too far by itself. */
+function overshoots(schedule: Schedule, input: NewScheduleInput): boolean {
+  const { findings } = draftSchedule({
+    schedule,
+    start: null,
+    offsetK: input.offsetK ?? null,
+    findingsOnly: true,
+    ...(input.kiln && { kiln: input.kiln }),
+  });
+  return findings.some(({ topic, severity }) => topic === "cone wanted" && severity === "warning");
 }
 
 function peakOf(input: NewScheduleInput, schedule: Schedule): Result<number> {
