@@ -8,6 +8,7 @@ import type { Schedule } from "../core/schedule/Schedule.ts";
 import type { Solvable } from "../core/schedule/solveSchedule.ts";
 import { toldWare } from "../core/schedule/toldWare.ts";
 import { printDifference } from "../core/units/print.ts";
+import { sizedAsMug } from "../core/ware/wareOf.ts";
 import { readSchedule } from "../node/readSchedule.ts";
 import { coneFrom, pacesFrom, type WishOptions, wareFrom, wishesFrom } from "./draftWishes.ts";
 import { offsetFrom, tariffFrom, wattsFrom } from "./options.ts";
@@ -43,9 +44,6 @@ export interface DraftedInput {
   /** What was assumed, as sentences. */
   readonly assumed: readonly string[];
 }
-
-/** Where wall and base are not given for a new schedule [mm]. */
-const COMMON_WALL_MM = 6;
 
 /** The schedule that the command line asks for, or every problem with what it says. */
 export async function draftedInput(
@@ -92,8 +90,7 @@ async function drafted(
   if (!wishes.ok || !ware.ok)
     return failed(...[wishes, ware].flatMap((part) => (part.ok ? [] : part.problems)));
   const { body, widestMm } = ware.value;
-  const wallMm = ware.value.wallMm ?? ware.value.baseMm ?? COMMON_WALL_MM;
-  const baseMm = ware.value.baseMm ?? wallMm;
+  const { wallMm, baseMm } = sizedAsMug(ware.value);
   const made = newSchedule({
     ...wishes.value,
     ...known,
@@ -109,13 +106,15 @@ async function drafted(
   if (!made.ok) return made;
   const sizes =
     ware.value.wallMm === null && ware.value.baseMm === null
-      ? [`walls and base of ${COMMON_WALL_MM} mm are assumed; --wall and --base say it`]
+      ? [
+          `wall ${wallMm} mm and base ${baseMm} mm, as of an ordinary mug, are assumed; --wall and --base say it`,
+        ]
       : [];
   return ok({
     schedule: made.value,
     mending: null,
     known,
-    assumed: [...sizes, ...(pieceOf(made.value.ware)?.assumed ?? [])],
+    assumed: [...sizes, ...pieceOf(made.value.ware).assumed],
   });
 }
 
@@ -135,7 +134,7 @@ async function changedRead(
   const before = { ...schedule, ware: toldWare(schedule.ware, told.value) };
   const paces = pacesFrom(options.atMost, schedule.unit);
   if (!paces.ok) return paces;
-  const assumed = [...said, ...(pieceOf(before.ware)?.assumed ?? [])];
+  const assumed = [...said, ...pieceOf(before.ware).assumed];
   const asked = { paces: paces.value, repair: options.repair ?? false };
   if (!asked.repair && options.solve === undefined && asked.paces.length === 0)
     return ok({ schedule: before, mending: null, known, assumed });

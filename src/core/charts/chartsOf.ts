@@ -38,7 +38,7 @@ export interface FiringCharts {
   readonly firing: (style: ChartStyle) => TopLevelSpec;
   readonly cooling: (style: ChartStyle) => TopLevelSpec;
   readonly cones: (style: ChartStyle) => TopLevelSpec;
-  /** Null when no body is known, so that no stress can be computed. */
+  /** Null when nothing was seen of the cooling. */
   readonly strain: ((style: ChartStyle) => TopLevelSpec) | null;
 }
 
@@ -197,7 +197,7 @@ function chartsFor(firing: {
   readonly crossings: readonly Crossing[];
   readonly events: readonly { readonly label: string; readonly atSeconds: number }[];
   readonly startOfDaySeconds: number | null;
-  /** The piece that stands the least, of those whose body is known. */
+  /** The piece that bears the least. */
   readonly weakest: PieceStrain | null;
 }): FiringCharts {
   const { title, planned, heatwork, weakest } = firing;
@@ -209,7 +209,9 @@ function chartsFor(firing: {
         zones,
         planned,
         predicted: firing.predicted ?? null,
-        bands: BANDS,
+        bands: firing.crossings.some(({ isCristobalitic }) => isCristobalitic)
+          ? BANDS
+          : [QUARTZ_BAND],
         conesDown: conesDown(firing.curve, heatwork),
         events: firing.events,
         startOfDaySeconds: firing.startOfDaySeconds,
@@ -220,12 +222,7 @@ function chartsFor(firing: {
         title: zones.length > 0 ? "How fast it cooled" : "How fast it will cool",
         zones,
         planned,
-        limits: BANDS.flatMap((band) => {
-          const limit = firing.crossings.find(
-            (crossing) => crossing.band === band.name && crossing.direction === "cooling",
-          )?.limitCPerHour;
-          return limit ? [{ band, limitCPerHour: limit, label: `limit, ${band.name}` }] : [];
-        }),
+        limits: guidesOf(firing.crossings),
         limitCurve: weakest && {
           label: `half the strength of ${weakest.name}, computed`,
           points: limitCurve(weakest.ware),
@@ -243,11 +240,27 @@ function chartsFor(firing: {
         }),
         ...style,
       }),
-    strain: weakest?.passages.some(({ computed }) => computed !== null)
+    strain: weakest?.passages.some(({ direction }) => direction === "cooling")
       ? ({ dark = false }) =>
           strainChart({ title: "Stress in the ware", curve: firing.curve, strained: weakest, dark })
       : null,
   };
+}
+
+/** The guides as steps, each over the part of its band in which it is to be kept. */
+function guidesOf(crossings: readonly Crossing[]) {
+  return crossings.flatMap(({ band, direction, limitCPerHour, limitFromC, limitToC, severity }) =>
+    direction === "heating" || limitCPerHour === null || limitFromC === null || limitToC === null
+      ? []
+      : [
+          {
+            band: { name: band, lowC: limitToC, highC: limitFromC },
+            limitCPerHour,
+            label: `guide, ${band}`,
+            isBroken: severity === "caution" || severity === "warning",
+          },
+        ],
+  );
 }
 
 function neighbours(heatwork: Heatwork): readonly string[] {

@@ -50,7 +50,7 @@ const SHOWN_WHOLE_BELOW_C = 700;
 
 /**
  * Cooling rate against temperature after the peak, hot at the left, as it happens. Limits are steps over
- * their bands; dots mark where a measured line is over a limit. Only the fast cooling
+ * their bands; dots mark where a measured line is over a guide that the ware did not bear to be broken. Only the fast cooling
  * above red heat may leave the chart at the top, and then a label says so.
  */
 export function coolingChart(input: CoolingChartInput): ChartSpec {
@@ -225,7 +225,7 @@ function keyEntries(
       nearY: pixelAt(frame, 0, Math.min(frame.y[1], Math.max(0, shown(last.rateCPerHour)))).y,
     };
   });
-  const over: KeyEntry = { name: "over the limit", details: [], dot: colours.ember, nearY: 0 };
+  const over: KeyEntry = { name: "over the guide", details: [], dot: colours.ember, nearY: 0 };
   return [...(isTooFast ? [over] : []), ...entries, ...limitCurveEntry(frame, input, colours)];
 }
 
@@ -257,7 +257,7 @@ function descriptionOf(
   const limits = input.limits.map(
     ({ label, limitCPerHour }) => `${label} ${printRate(limitCPerHour, input.unit)}`,
   );
-  const over = isTooFast ? "; dots mark where it was over a limit" : "";
+  const over = isTooFast ? "; dots mark where it was over a guide" : "";
   const names = lines.map((line) => line.name).join(", ");
   const steps = limits.length > 0 ? `, with steps for ${limits.join(" and ")}` : "";
   const changing = input.limitCurve ? `; dashed: ${input.limitCurve.label}` : "";

@@ -10,9 +10,11 @@ import { type Places, placing } from "./places.ts";
 import { coolingRate, temperature } from "./quantities.ts";
 import type { Theme } from "./theme.ts";
 
-/** A fastest allowed cooling rate in a band. */
+/** A guide for cooling in a band, or in the part of it that matters. */
 export interface CoolingLimit {
   readonly band: Band;
+  /** The ware did not bear what was done: then the places over the guide are marked. */
+  readonly isBroken: boolean;
   /** Positive [°C/h]. */
   readonly limitCPerHour: number;
   readonly label: string;
@@ -79,15 +81,15 @@ export function limitNames(
   ];
 }
 
-/** Points that are faster than the limit of the band they are in. */
+/** Points that are faster than the guide of the band they are in, where the ware did not bear it. */
 export function overLimit(
   points: readonly CoolingPoint[],
   limits: readonly CoolingLimit[],
 ): readonly CoolingPoint[] {
   return points.filter(({ tempC, rateCPerHour }) =>
     limits.some(
-      ({ band, limitCPerHour }) =>
-        tempC >= band.lowC && tempC <= band.highC && 0 - rateCPerHour > limitCPerHour,
+      ({ band, limitCPerHour, isBroken }) =>
+        isBroken && tempC >= band.lowC && tempC <= band.highC && 0 - rateCPerHour > limitCPerHour,
     ),
   );
 }

@@ -33,7 +33,8 @@ const LEVELS = [
 ];
 
 /**
- * Stress over strength of one piece against time: the computed middle as a line, where four draws
+ * Stress over strength of one piece against time from the peak on, as long as the kiln is shut: the
+ * computed middle as a line, where four draws
  * of five lie as a shade, and when the ware went through each inversion as strips.
  */
 export function strainChart(input: StrainChartInput): ChartSpec {
@@ -214,9 +215,9 @@ function titledAbove(axis: Places["y"]): Places["y"] {
   return { ...axis, axis: { ...axis.axis, titleY: -58 } };
 }
 
-function subtitleOf({ name, heating }: PieceStrain): string[] {
+function subtitleOf({ name }: PieceStrain): string[] {
   return [
-    `Computed for ${name}${heating === "computed" ? ", as the fired body from the start" : ", after the peak"}; good to a factor of two either way`,
+    `Computed for ${name}, from the peak on, the kiln shut`,
     "The shade holds 8 in 10 of what the body may be",
   ];
 }
@@ -230,5 +231,5 @@ function descriptionOf(
       `${band}, ${direction}: ${ratio.toFixed(2)} of its strength (8 in 10 between ${low.toFixed(2)} and ${high.toFixed(2)})`,
   );
   const most = worst.length > 0 ? `; at most ${worst.join("; ")}` : "; no inversion was reached";
-  return `${title}: computed stress over strength of ${strained.name} against time, good to a factor of two either way, with lines at half its strength and at its strength${most}.`;
+  return `${title}: computed stress over strength of ${strained.name} against time from the peak on, with lines at half its strength and at its strength${most}.`;
 }

@@ -1,5 +1,6 @@
 import type { Curve } from "../curve/Curve.ts";
 import type { ComputedPassage, PieceStrain } from "../ware/pieceStrain.ts";
+import { isJudged } from "../ware/strainRisk.ts";
 import type { WareStrain } from "../ware/Ware.ts";
 import { drawn, type Row } from "./chartSpec.ts";
 
@@ -18,10 +19,14 @@ const FACTOR_OF_TWO = { lowFactor: 0.5, highFactor: 2 };
 /** Smallest factor, so that a range that reaches down to 0 can still be drawn between two passages. */
 const LEAST_FACTOR = 0.01;
 
-/** The passages of a piece that are computed, in the order in which they happened. */
+/** The passages of a piece that are drawn, in the order in which they happened: those on the way down. */
 export function drawnPassages(strained: PieceStrain): readonly DrawnPassage[] {
   return strained.passages.flatMap(({ band, direction, computed }) =>
-    computed === null ? [] : [{ band, direction, ...computed }],
+    computed === null ||
+    direction === "heating" ||
+    !isJudged({ band, direction }, strained.ware.body)
+      ? []
+      : [{ band, direction, ...computed }],
   );
 }
 
@@ -59,12 +64,9 @@ export function strainRows(
   });
 }
 
-/**
- * The strain as far as it is drawn: whole for ware that had been fired before, else from the peak
- * on, since on the way up raw clay is not yet the fired body whose properties are known.
- */
+/** The strain as far as it is drawn: from the peak on. On the way up nothing is judged by it. */
 export function drawnStrain(strained: PieceStrain, peakSeconds: number): WareStrain {
-  return strained.heating === "computed" ? strained.strain : since(strained.strain, peakSeconds);
+  return since(strained.strain, peakSeconds);
 }
 
 /** The strain from a moment on [s]. */

@@ -1,73 +1,152 @@
-import type { Evidence, Finding } from "../findings/Finding.ts";
+import type { Evidence, Finding, Severity } from "../findings/Finding.ts";
 import { quoted } from "../findings/findingText.ts";
 import type { Crossing } from "../ware/Crossing.ts";
-import { limitSeverity } from "../ware/limitSeverity.ts";
+import { CRISTOBALITE_BAND } from "../ware/inversionBands.ts";
 import { type FiringFacts, zoneNamed } from "./FiringFacts.ts";
 import type { ZoneReview } from "./FiringReview.ts";
 
-/** How fast each zone cooled through the inversions, against the limit for its ware. */
+/** How each zone cooled through the inversions: judged by the stress in the ware, said by its guide. */
 export function coolingFindings(facts: FiringFacts): readonly Finding[] {
   return facts.zones.flatMap((zone) =>
     zone.crossings
       .filter((crossing) => crossing.direction === "cooling")
-      .map((crossing) => passageFinding(crossing, zone, zoneNamed(facts, zone))),
+      .flatMap((crossing) => passageFindings(crossing, zone, zoneNamed(facts, zone))),
   );
 }
 
-function passageFinding(crossing: Crossing, zone: ZoneReview, zoneName: string | null): Finding {
-  const { fastestCPerHour, limitCPerHour } = crossing;
-  if (crossing.measured === "no" || fastestCPerHour === null)
-    return unseen(crossing, zone, zoneName);
-  if (limitCPerHour === null) return unjudged(crossing, fastestCPerHour, zoneName);
-  return judged({ crossing, fastest: Math.abs(fastestCPerHour), limitCPerHour }, zoneName);
+function passageFindings(
+  crossing: Crossing,
+  zone: ZoneReview,
+  zoneName: string | null,
+): readonly Finding[] {
+  const { fastestCPerHour } = crossing;
+  const isSeen = crossing.measured !== "no" && fastestCPerHour !== null;
+  const common = {
+    topic: topicOf(crossing),
+    severity: crossing.severity ?? "note",
+    zone: zoneName,
+  } as const;
+  if (!isSeen) return isPlain(crossing) ? [] : [{ ...common, ...unseen(crossing, zone) }];
+  return [
+    {
+      ...common,
+      ...(crossing.limitCPerHour === null
+        ? plain(crossing)
+        : crossing.severity === null
+          ? unjudged(crossing)
+          : judged(crossing, crossing.severity)),
+      span: spanOf(crossing),
+    },
+  ];
 }
 
-function judged(
-  passage: {
-    readonly crossing: Crossing;
-    readonly fastest: number;
-    readonly limitCPerHour: number;
-  },
-  zoneName: string | null,
-): Finding {
-  const { crossing, fastest, limitCPerHour } = passage;
-  const ratio = fastest / limitCPerHour;
-  const severity = limitSeverity(fastest, limitCPerHour);
-  const verdict =
-    severity === "note"
-      ? `within the limit of {limit} for ${quoted(crossing.limitMeantFor ?? "")}`
-      : severity === "caution"
-        ? `faster than the limit of {limit} for ${quoted(crossing.limitMeantFor ?? "")}`
-        : `{times over} times the limit of {limit} for ${quoted(crossing.limitMeantFor ?? "")}`;
-  const mean = crossing.meanCPerHour === null ? "" : ", {mean} on average";
-  const stress = stressOf(crossing);
-  const stressed =
-    stress.length === 0
-      ? ""
-      : " The computed stress reached {stress} of the strength of the ware, good to a factor of two either way (8 times in 10 between {stress low} and {stress high}, by what the body may be).";
+/** Below the quartz inversion without cristobalite: nothing is judged there. */
+function isPlain({ band, isCristobalitic }: Crossing): boolean {
+  return band === CRISTOBALITE_BAND.name && !isCristobalitic;
+}
+
+type Said = Pick<Finding, "statement" | "evidence" | "basis" | "advice">;
+
+function judged(crossing: Crossing, severity: Severity): Said {
+  const { limitCPerHour, strainRatio, limitMeantFor } = crossing;
+  const fastest = Math.abs(crossing.fastestCPerHour as number);
+  const limit = limitCPerHour as number;
+  const who = quoted(limitMeantFor ?? "");
+  const range = "(anywhere from {stress low} to {stress high}, depending on the clay)";
+  const verdict = {
+    note: fastest > limit ? "it bears this as well" : "",
+    caution: `this was hard on it: by our reckoning {stress} of its strength ${range}`,
+    warning: `this was by our reckoning enough to break it: {stress} of its strength ${range}`,
+  }[severity];
   return {
-    topic: topicOf(crossing),
-    severity,
-    statement: `It cooled through the ${crossing.band} at up to {fastest} for {window} or more${mean}: ${verdict}.${stressed}`,
+    statement: `${went(crossing)}. The guide for ${who} is {limit}${verdict === "" ? "" : `; ${verdict}`}.`,
     evidence: [
-      { name: "fastest", value: fastest, kind: "rate" },
-      { name: "window", value: (crossing.windowMinutes ?? 0) * 60, kind: "duration" },
-      ...(crossing.meanCPerHour === null
-        ? []
-        : [{ name: "mean", value: Math.abs(crossing.meanCPerHour), kind: "rate" } as const]),
-      { name: "limit", value: limitCPerHour, kind: "rate" },
-      { name: "times over", value: ratio, kind: "cones" },
-      ...stress,
+      ...ratesOf(crossing),
+      { name: "limit", value: limit, kind: "rate" },
+      { name: "times over", value: fastest / limit, kind: "cones" },
+      ...stressOf(crossing),
       ...edges(crossing),
     ],
-    basis: basisOf(crossing),
+    basis: `rate measured on the log${strainRatio === null ? "" : ", stress computed from it"}${notesOf(crossing)}`,
     advice:
       severity === "note"
         ? ""
-        : "Look over every piece for one long crack through the wall, and next time cool from {from} to {to} at {limit} or slower.",
-    zone: zoneName,
-    span: spanOf(crossing),
+        : "Tap every piece: a dull ring means that it is cracked, often with one long line through the wall. Next time {limit} or slower from {guide from} to {guide to}.",
   };
+}
+
+/** Measured, but not the ware's, or only in part: there is a guide, and no verdict. */
+function unjudged(crossing: Crossing): Said {
+  const { openedC } = crossing;
+  return {
+    statement:
+      openedC === null
+        ? `${went(crossing)}, as far as it was seen. The guide for ${quoted(crossing.limitMeantFor ?? "")} is {limit}.`
+        : `From {opened} on the kiln was open: what was measured of the ${crossing.band} after it is the draught, not the ware.`,
+    evidence: [
+      ...ratesOf(crossing),
+      { name: "limit", value: crossing.limitCPerHour as number, kind: "rate" },
+      ...(openedC === null
+        ? []
+        : [{ name: "opened", value: openedC, kind: "temperature" } as const]),
+      ...edges(crossing),
+    ],
+    basis: `rate measured on the log${notesOf(crossing)}`,
+    advice: "",
+  };
+}
+
+/** Plain shrinkage: the rate is told, and nothing is made of it. */
+function plain(crossing: Crossing): Said {
+  const { openedC } = crossing;
+  return {
+    statement:
+      openedC === null
+        ? "From {from} to {to} it fell at up to {fastest}; without cristobalite there is little but plain shrinkage there."
+        : "From {from} to {to} it fell at up to {fastest}, the kiln being open from {opened} on.",
+    evidence: [
+      ...ratesOf(crossing),
+      ...(openedC === null
+        ? []
+        : [{ name: "opened", value: openedC, kind: "temperature" } as const]),
+      ...stressOf(crossing),
+      ...edges(crossing),
+    ],
+    basis: `rate measured on the log${notesOf(crossing)}; no rate is published for pots there, and the computed stress is too strict to judge by`,
+    advice: "",
+  };
+}
+
+function unseen(crossing: Crossing, zone: ZoneReview): Said & Pick<Finding, "span"> {
+  const endedAbove = zone.lastReadingC > crossing.toC;
+  return {
+    statement: endedAbove
+      ? `The readings end at {last reading}: how it cooled through the ${crossing.band} ({from} to {to}) was not measured.`
+      : `How it cooled through the ${crossing.band} ({from} to {to}) was not measured.`,
+    evidence: [
+      { name: "last reading", value: zone.lastReadingC, kind: "temperature" },
+      ...edges(crossing),
+    ],
+    basis: `measured on the log${notesOf(crossing)}`,
+    advice: "Let the log run until the kiln is opened.",
+    span: null,
+  };
+}
+
+function went(crossing: Crossing): string {
+  const mean = crossing.meanCPerHour === null ? "" : ", {mean} on average";
+  return `It cooled through the ${crossing.band} at up to {fastest}${mean}`;
+}
+
+function ratesOf(crossing: Crossing): readonly Evidence[] {
+  const { fastestCPerHour, meanCPerHour } = crossing;
+  return [
+    { name: "fastest", value: Math.abs(fastestCPerHour as number), kind: "rate" },
+    { name: "window", value: (crossing.windowMinutes ?? 0) * 60, kind: "duration" },
+    ...(meanCPerHour === null
+      ? []
+      : [{ name: "mean", value: Math.abs(meanCPerHour), kind: "rate" } as const]),
+  ];
 }
 
 /** Computed stress over strength and its range as evidence; empty where it is not known. */
@@ -80,57 +159,29 @@ function stressOf({ strainRatio, strainRatioLow, strainRatioHigh }: Crossing): r
   ];
 }
 
-function unseen(crossing: Crossing, zone: ZoneReview, zoneName: string | null): Finding {
-  const endedAbove = zone.lastReadingC > crossing.toC;
-  return {
-    topic: topicOf(crossing),
-    severity: "note",
-    statement: endedAbove
-      ? `The readings end at {last reading}: how it cooled through the ${crossing.band} ({from} to {to}) was not measured.`
-      : `How it cooled through the ${crossing.band} ({from} to {to}) was not measured.`,
-    evidence: [
-      { name: "last reading", value: zone.lastReadingC, kind: "temperature" },
-      ...edges(crossing),
-    ],
-    basis: ["measured on the log", ...crossing.notes].join("; "),
-    advice: "Let the log run until the kiln is opened.",
-    zone: zoneName,
-    span: null,
-  };
-}
-
-function unjudged(crossing: Crossing, fastest: number, zoneName: string | null): Finding {
-  return {
-    topic: topicOf(crossing),
-    severity: "note",
-    statement: `It cooled through the ${crossing.band} at up to {fastest}; no limit is known for it.`,
-    evidence: [{ name: "fastest", value: Math.abs(fastest), kind: "rate" }, ...edges(crossing)],
-    basis: basisOf(crossing),
-    advice: "",
-    zone: zoneName,
-    span: spanOf(crossing),
-  };
-}
-
-function topicOf(crossing: Crossing): string {
-  return `cooling through ${crossing.band.replace(/ inversion$/, "")}`;
-}
-
-function edges(crossing: Crossing) {
+function edges(crossing: Crossing): readonly Evidence[] {
+  const { limitFromC, limitToC } = crossing;
   return [
     { name: "from", value: crossing.fromC, kind: "temperature" },
     { name: "to", value: crossing.toC, kind: "temperature" },
-  ] as const;
+    ...(limitFromC === null || limitToC === null
+      ? []
+      : ([
+          { name: "guide from", value: limitFromC, kind: "temperature" },
+          { name: "guide to", value: limitToC, kind: "temperature" },
+        ] as const)),
+  ];
 }
 
-function basisOf(crossing: Crossing): string {
-  const limit =
-    crossing.limitBasis === null
-      ? []
-      : [
-          `${crossing.strainRatio === null ? "limit not computed for this ware" : "limit computed for this ware"}: ${crossing.limitBasis}`,
-        ];
-  return ["rate measured on the log", ...crossing.notes, ...limit].join("; ");
+/** What a cooling finding is about; JSON keeps these. */
+function topicOf(crossing: Crossing): string {
+  return isPlain(crossing)
+    ? "cooling to the end"
+    : `cooling through ${crossing.band.replace(/ inversion$/, "")}`;
+}
+
+function notesOf({ notes }: Crossing): string {
+  return notes.map((note) => `; ${note}`).join("");
 }
 
 function spanOf(crossing: Crossing): Finding["span"] {

@@ -8,7 +8,7 @@ import type { StrainOf } from "./strainsOnce.ts";
 /**
  * What a firing did to each piece, the one that stands the least first.
  *
- * @param curve Of the hottest zone.
+ * @param curve Of the hottest zone, while the kiln was shut.
  * @param fired.openedC How hot the kiln was when it was opened; null when that is not known.
  */
 export function firedStrains(

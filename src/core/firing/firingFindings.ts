@@ -1,3 +1,4 @@
+import { agreed } from "../findings/agreed.ts";
 import type { Finding } from "../findings/Finding.ts";
 import { ordered } from "../findings/ordered.ts";
 import { coneFindings } from "./coneFindings.ts";
@@ -16,12 +17,10 @@ export function firingFindings(facts: FiringFacts): readonly Finding[] {
   return ordered([
     ...runawayFindings(facts.reading, facts.plan),
     ...standingFindings(facts.reading),
-    ...coneFindings(facts),
-    ...coolingFindings(facts),
+    ...agreed([...coneFindings(facts), ...coolingFindings(facts), ...rawWareFindings(facts)]),
     ...heardFindings(facts),
     ...openingFindings(facts),
     ...planFindings(facts),
-    ...rawWareFindings(facts),
     ...measuringFindings(facts),
     ...thermocoupleFindings(facts),
   ]);

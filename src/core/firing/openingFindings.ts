@@ -1,25 +1,27 @@
 import type { Finding, Severity } from "../findings/Finding.ts";
+import { quoted } from "../findings/findingText.ts";
 import type { LogReading } from "../log/LogReading.ts";
 import { dayNumber, weekday } from "../log/time/calendar.ts";
 import { clockAt } from "../schedule/clock.ts";
 import { basedOn } from "../sources/basedOn.ts";
-import { CRISTOBALITE_BAND } from "../ware/inversionBands.ts";
+import { CRISTOBALITE_BAND, hasCristobalite } from "../ware/inversionBands.ts";
 import type { OpeningStrain } from "../ware/openingStrain.ts";
+import { strainSeverity } from "../ware/strainRisk.ts";
 import { type FiringFacts, zoneNamed } from "./FiringFacts.ts";
 import { hottestZone } from "./hottestZone.ts";
 import type { OpeningInLog } from "./openingInLog.ts";
 
 /**
- * Opening hotter than this is against common practice [°C].
+ * Opening hotter than this is above even the boldest of common practice [°C].
  * @see SOURCES["opening-practice"]
  */
-const FIRST_CRACK_C = 200;
-
-/** Opening hotter than this is above even the boldest of it [°C]. */
 const BOLDEST_C = 250;
 
-/** From this computed share of its strength on, ware is more likely than not to be hurt. */
-const BREAKS_FROM = 0.9;
+/** Below this the last cristobalite has changed, and what is left is plain shrinkage [°C]. */
+const CHANGED_C = 200;
+
+/** Opened hotter than this, a word about waiting is in place [°C]. */
+const KINDER_C = 120;
 
 /** Readings that end above this leave the end of cooling unknown [°C]. */
 const STILL_HOT_C = 120;
@@ -33,7 +35,7 @@ export function openingFindings(facts: FiringFacts): readonly Finding[] {
   const isRecorded = unloading !== null && unloading.tempC !== null;
   return [
     ...(isRecorded && opening.from !== "log"
-      ? [opened(unloading.tempC as number, unloading, worstOpenings(facts))]
+      ? [opened(unloading.tempC as number, unloading, worstOpening(facts))]
       : []),
     ...(main !== null && opening.from !== "both" && opening.from !== "record"
       ? [openedByLog(facts, main)]
@@ -48,7 +50,7 @@ export function openingFindings(facts: FiringFacts): readonly Finding[] {
 
 /** What the log shows where cold air came in. */
 function openedByLog(facts: FiringFacts, main: OpeningInLog): Finding {
-  const stress = worstOpenings(facts);
+  const stress = worstOpening(facts);
   const clock = clockSaid(facts.reading, main.atSeconds);
   const isLid = main.how === "opened";
   const severity = isLid ? severityOf(main.tempC, stress) : "note";
@@ -59,9 +61,7 @@ function openedByLog(facts: FiringFacts, main: OpeningInLog): Finding {
       isLid
         ? "The lid seems to have been opened"
         : "Cold air seems to have come in (a propped lid, a vent, a fan)"
-    } at {opened}, ${clock ?? "{at} after the start"}: from there it fell at {after}, before that at {before}.${
-      stress === null ? "" : STRESS_SAID
-    }`,
+    } at {opened}, ${clock ?? "{at} after the start"}: from there it fell at {after}, before that at {before}.${stressSaid(stress)}`,
     evidence: [
       { name: "opened", value: main.tempC, kind: "temperature" },
       { name: "give or take", value: main.plusMinusK, kind: "difference" },
@@ -73,7 +73,7 @@ function openedByLog(facts: FiringFacts, main: OpeningInLog): Finding {
       ...stressEvidence(stress),
     ],
     basis: `the log: a shut kiln without power only slows down as it cools, and nothing in the log explains a fall that quickens; ${PRACTICE}`,
-    advice: severity === "note" ? "" : WAIT,
+    advice: isLid ? adviceOn(main.tempC, severity) : "",
     zone: null,
     span: { fromSeconds: main.atSeconds, toSeconds: main.atSeconds },
   };
@@ -128,65 +128,75 @@ function clockSaid({ start }: LogReading, seconds: number): string | null {
   return `${DAYS[weekday(days)]} ${wall.slice(11, 16)}`;
 }
 
-/** The openings of the piece that suffers most by each; null without a piece whose body is known. */
-function worstOpenings(facts: FiringFacts): WorstOpenings | null {
-  const openings = facts.strains.flatMap((piece) => piece.openings);
-  const worst = (way: OpeningStrain["way"]) =>
-    openings.filter((each) => each.way === way).toSorted((a, b) => b.ratio - a.ratio)[0];
-  const [lid, lifted] = [worst("lid opened"), worst("lifted out")];
-  return lid && lifted ? { lid, lifted } : null;
-}
-
-/** What the piece that stands the least suffers when the lid is opened, and when it is lifted out. */
-interface WorstOpenings {
+/** What one piece suffers when the lid is opened, and when it is lifted out. */
+interface WorstOpening {
+  readonly name: string;
   readonly lid: OpeningStrain;
   readonly lifted: OpeningStrain;
+}
+
+/**
+ * The piece that suffers most by the opening, of those whose body has cristobalite that has yet to
+ * change; null without one: for others the computation is too strict there, and practice judges.
+ */
+function worstOpening({ strains }: FiringFacts): WorstOpening | null {
+  const suffered = strains.flatMap(({ name, ware, openings }): readonly WorstOpening[] => {
+    const [lid, lifted] = (["lid opened", "lifted out"] as const).map((way) =>
+      openings.find((each) => each.way === way),
+    );
+    if (!lid || !lifted || lid.tempC <= CHANGED_C || !hasCristobalite(ware.body)) return [];
+    return [{ name, lid, lifted }];
+  });
+  return suffered.toSorted((a, b) => b.lid.ratio - a.lid.ratio)[0] ?? null;
 }
 
 function opened(
   tempC: number,
   unloading: NonNullable<FiringFacts["unloading"]>,
-  stress: WorstOpenings | null,
+  stress: WorstOpening | null,
 ): Finding {
   const { atSeconds, basis } = unloading;
   const severity = severityOf(tempC, stress);
   const inside =
-    tempC >= CRISTOBALITE_BAND.lowC && tempC <= CRISTOBALITE_BAND.highC
-      ? ", inside the cristobalite inversion"
-      : "";
+    stress !== null && tempC <= CRISTOBALITE_BAND.highC ? ", while cristobalite was changing" : "";
   return {
     topic: "opening",
     severity,
-    statement: `The kiln was opened at {opened}${inside}${severity === "note" ? "" : "; the draught cools the ware far faster than the kiln does"}.${
-      stress === null ? "" : STRESS_SAID
-    }`,
+    statement: `The kiln was opened at {opened}${inside}${severity === "note" ? "" : "; the draught cools the ware far faster than the kiln does"}.${stressSaid(stress)}`,
     evidence: [{ name: "opened", value: tempC, kind: "temperature" }, ...stressEvidence(stress)],
     basis: `temperature from the ${basis ?? "record"}; ${PRACTICE}`,
-    advice: severity === "note" ? "" : WAIT,
+    advice: adviceOn(tempC, severity),
     zone: null,
     span: atSeconds === null ? null : { fromSeconds: atSeconds, toSeconds: atSeconds },
   };
 }
 
-const WAIT =
-  "Wait until it is below 100 °C (210 °F), and look for cracks that began at a rim or an edge.";
+function adviceOn(tempC: number, severity: Severity): string {
+  if (severity !== "note")
+    return "Wait until it is below {cool}, and look for cracks that began at a rim or an edge.";
+  return tempC > KINDER_C ? "Opening below {cool} would be kinder." : "";
+}
 
-const STRESS_SAID =
-  " The stress computed for opening there is {stress} of the strength of the ware, and {stress lifted} for lifting the ware out there; both good to a factor of two either way.";
+function stressSaid(stress: WorstOpening | null): string {
+  return stress === null
+    ? ""
+    : ` By our reckoning that put {stress} of their strength on ${quoted(stress.name)}, and lifting them out there would put {stress lifted}.`;
+}
 
-function stressEvidence(stress: WorstOpenings | null): Finding["evidence"] {
-  if (stress === null) return [];
+function stressEvidence(stress: WorstOpening | null): Finding["evidence"] {
+  const cool = { name: "cool", value: 100, kind: "temperature" } as const;
+  if (stress === null) return [cool];
   return [
+    cool,
     { name: "stress", value: stress.lid.ratio, kind: "ratio" },
     { name: "stress lifted", value: stress.lifted.ratio, kind: "ratio" },
   ];
 }
 
-/** By what it does to the ware where that is computed, else by common practice. */
-function severityOf(tempC: number, stress: WorstOpenings | null): Severity {
-  const isRisky = stress !== null && stress.lid.ratio >= BREAKS_FROM;
-  if (tempC > BOLDEST_C || isRisky) return "warning";
-  return tempC > FIRST_CRACK_C ? "caution" : "note";
+/** By what it does to the ware where that is fit to judge by, else by common practice. */
+function severityOf(tempC: number, stress: WorstOpening | null): Severity {
+  if (tempC > BOLDEST_C) return "warning";
+  return stress === null ? "note" : strainSeverity(stress.lid.ratio);
 }
 
 function openedUnknown(atSeconds: number): Finding {

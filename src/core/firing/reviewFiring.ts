@@ -16,11 +16,12 @@ import type { FiringFacts } from "./FiringFacts.ts";
 import type { EarlierLog } from "./FiringHistory.ts";
 import type { FiringRecord } from "./FiringRecord.ts";
 import type { FiringReview } from "./FiringReview.ts";
+import { firedCrossings } from "./firedCrossings.ts";
 import { firedPieces } from "./firedPieces.ts";
 import { firedStrains } from "./firedStrains.ts";
-import { firedWare } from "./firedWare.ts";
 import { firingFindings } from "./firingFindings.ts";
 import { hottestZone } from "./hottestZone.ts";
+import { kilnOpened, whileShut } from "./kilnOpened.ts";
 import { knownOpening } from "./knownOpening.ts";
 import type { NextTimePaths } from "./nextTime/NextTime.ts";
 import { openingInLog } from "./openingInLog.ts";
@@ -70,24 +71,32 @@ export function reviewFiring(input: FiringInput): Result<FiringReview> {
     witnesses.length === 0
       ? null
       : solved(hottest.curve, { series, witnesses, wire: knownWire(record, reading) });
-  const pieces = firedPieces(record);
-  const strainOf = strainsOnce();
-  const zones = channels.map(({ name, curve }) =>
+  const measured = channels.map(({ name, curve }) =>
     zoneReview(name, curve, {
       series,
       witnessed: curve === hottest.curve ? (witness?.offset ?? null) : null,
-      ware: firedWare(record, plan),
-      pieces,
       wire: knownWire(record, reading),
-      strainOf,
     }),
   );
-  const zone = zones.find(({ curve }) => curve === hottest.curve) ?? hottestZone(zones);
+  const zone = measured.find(({ curve }) => curve === hottest.curve) ?? hottestZone(measured);
   const sounds = placedSounds(reading, zone, { record, heard: input.heard ?? [] });
-  const logged = openingInLog(reading, zones);
+  const logged = openingInLog(reading, measured);
   const unloading = placedUnloading(reading, zone, record, logged);
   if (!sounds.ok || !unloading.ok) return bothProblems(sounds, unloading);
   const opening = knownOpening(unloading.value, logged, zone);
+  const pieces = firedPieces(record, plan);
+  const opened = kilnOpened(zone.curve, { opening, logged });
+  const shut = whileShut(zone.curve, opened);
+  const strainOf = strainsOnce();
+  const zones = measured.map((each) => ({
+    ...each,
+    crossings: firedCrossings(each.curve, {
+      pieces,
+      strainOf,
+      opened,
+      shut: each === zone ? shut : whileShut(each.curve, opened),
+    }),
+  }));
   const comparison = plan && comparedWithPlan(zone, plan);
   const facts: FiringFacts = {
     reading,
@@ -102,7 +111,7 @@ export function reviewFiring(input: FiringInput): Result<FiringReview> {
     unloading: unloading.value,
     logged,
     opening,
-    strains: firedStrains(zone.curve, {
+    strains: firedStrains(shut, {
       pieces,
       strainOf,
       openedC: opening.tempC,

@@ -3,12 +3,9 @@ import { kilnHeatworkOf } from "../cones/usualOffset.ts";
 import type { WitnessOffset } from "../cones/witnessOffset.ts";
 import type { Curve } from "../curve/Curve.ts";
 import { peakOf } from "../curve/peakOf.ts";
-import { UNKNOWN_WARE, type WareSize } from "../ware/WareSize.ts";
+import { crossingsOf } from "../ware/crossingsOf.ts";
 import type { ZoneReview } from "./FiringReview.ts";
-import { firedCrossings } from "./firedCrossings.ts";
-import type { FiredPiece } from "./firedPieces.ts";
 import { foundSegments } from "./segments.ts";
-import type { StrainOf } from "./strainsOnce.ts";
 import { type KnownWire, usualOffsetOf } from "./thermocoupleWire.ts";
 
 /** How near the peak counts as being there [K]. */
@@ -17,7 +14,7 @@ export const NEAR_PEAK_K = 5;
 /** How far one reading may stand above what both its sides lead to before it is no peak [K]. */
 const LONE_READING_K = 5;
 
-/** One thermocouple's firing: peak, heatwork, ramps and holds, and both inversions, both ways. */
+/** One thermocouple's firing: peak, heatwork, ramps and holds, and both inversions, both ways, not judged yet. */
 export function zoneReview(
   name: string,
   curve: Curve,
@@ -25,12 +22,8 @@ export function zoneReview(
     readonly series: ConeSeries;
     /** From witness cones; null where none stood by this thermocouple. */
     readonly witnessed: Pick<WitnessOffset, "offsetK" | "sigmaK"> | null;
-    readonly ware?: WareSize;
-    readonly pieces?: readonly FiredPiece[];
     /** By which the uncertainty of the cone is reckoned; the usual one when it is not known. */
     readonly wire?: KnownWire | null;
-    /** Where strains are kept that are asked for again. */
-    readonly strainOf?: StrainOf;
   },
 ): ZoneReview {
   const peak = firmPeak(curve);
@@ -50,10 +43,7 @@ export function zoneReview(
         options.witnessed?.sigmaK ?? usualOffsetOf(options.wire ?? null, peak.tempC).sigmaK,
     }),
     segments: foundSegments(curve),
-    crossings: firedCrossings(curve, options.ware ?? UNKNOWN_WARE, {
-      pieces: options.pieces ?? [],
-      ...(options.strainOf && { strainOf: options.strainOf }),
-    }),
+    crossings: crossingsOf(curve),
   };
 }
 

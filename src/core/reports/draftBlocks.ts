@@ -93,7 +93,7 @@ interface When {
 /** What was assumed of the piece stands among the assumptions already. */
 function draftedPieces({ ware }: Schedule) {
   const piece = pieceOf(ware);
-  return piece === null ? [] : [{ name: "the ware", ware: piece.ware, assumed: [] }];
+  return [{ name: "the ware", ware: piece.ware, assumed: [] }];
 }
 
 function headlineFacts(draft: Draft, when: When, said?: string) {

@@ -45,7 +45,7 @@ interface CheckInput {
   readonly kiln?: AssumedKiln;
   /** As that kiln would fire it; it takes the place of the check of each ramp. */
   readonly own?: OwnKilnFiring | null;
-  /** What the ware stands; without it what is published. */
+  /** The guides for the ware; without them they are worked out. */
   readonly limitFor?: LimitFor;
 }
 

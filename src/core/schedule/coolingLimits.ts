@@ -1,98 +1,145 @@
 import type { Band, Direction } from "../curve/Band.ts";
 import type { Curve } from "../curve/Curve.ts";
-import { printMm } from "../units/print.ts";
 import type { Crossing } from "../ware/Crossing.ts";
 import { crossingsOf } from "../ware/crossingsOf.ts";
-import { CRISTOBALITE_BAND, publishedLimit, QUARTZ_BAND } from "../ware/inversionBands.ts";
+import { CRISTOBALITE_BAND, hasCristobalite, QUARTZ_BAND } from "../ware/inversionBands.ts";
 import { limitingRate } from "../ware/limitingRate.ts";
-import type { PieceStrain } from "../ware/pieceStrain.ts";
+import type { ComputedPassage, PieceStrain } from "../ware/pieceStrain.ts";
 import { SAFE_RATIO } from "../ware/safeRatio.ts";
-import type { Ware } from "../ware/Ware.ts";
-import type { WareSize } from "../ware/WareSize.ts";
+import { isJudged, strainSeverity } from "../ware/strainRisk.ts";
+import type { Body, Ware } from "../ware/Ware.ts";
+import type { AssumedWare } from "../ware/wareOf.ts";
 
-/** How fast a piece may cool through an inversion. */
-interface CoolingLimit {
+/** The guide of a piece through a band: how fast it may cool there. */
+export interface CoolingLimit {
   /** Positive [°C/h]. */
   readonly limitCPerHour: number;
-  /** Whom it is for: `ware up to 12 mm thick`. */
+  /** The part of the band in which it is to be kept: elsewhere the ware bears much more [°C]. */
+  readonly fromC: number;
+  readonly toC: number;
+  /** Whom it is for: `an ordinary stoneware mug`. */
   readonly meantFor: string;
   /** Where it comes from, in words. */
   readonly why: string;
 }
 
-/** The limit of a band; both inversions have one. */
-export type LimitFor = (band: Band) => CoolingLimit;
+/** The guide of a band; null where nothing is known that would slow ware down there. */
+export type LimitFor = (band: Band) => CoolingLimit | null;
 
 /** The inversions that cooling goes through, in the order met. */
 export const COOLING_BANDS: readonly Band[] = [QUARTZ_BAND, CRISTOBALITE_BAND];
 
 /**
- * What published guidance allows ware of this size.
- * The returned function throws a RangeError for a band that has no published limit.
+ * So far below the upper end of a band its mineral has yet to change [K]: quartz is as good as flat
+ * above 580 °C, spread by some 13 K in a body; cristobalite changes at 200 to 250 °C. A shut kiln may
+ * fall there as it likes.
+ * @see SOURCES["carpenter-1998"]
  */
-export function publishedLimits(ware: WareSize): LimitFor {
+const NOT_YET_K = 20;
+
+const WHY =
+  "computed: at this rate the stress in the ware is half its strength; never checked on cracked pots";
+
+/**
+ * What the computed stress in a piece allows; each band worked out once, when it is first asked for.
+ * Without cristobalite the band of its inversion has no guide: the computation is too strict there.
+ * The returned function throws a RangeError for a band that is no inversion.
+ */
+export function computedLimits({
+  ware,
+  meantFor,
+}: Pick<AssumedWare, "ware" | "meantFor">): LimitFor {
+  const known = new Map<string, CoolingLimit>();
   return (band) => {
-    const limit = publishedLimit(band, "cooling", ware);
-    if (limit === null) throw new RangeError(`publishedLimits: no limit at ${band.name}`);
-    return { limitCPerHour: limit.limitCPerHour, meantFor: limit.meantFor, why: limit.basis };
+    if (!COOLING_BANDS.some(({ name }) => name === band.name))
+      throw new RangeError(`computedLimits: ${band.name}`);
+    if (!isJudged({ band: band.name, direction: "cooling" }, ware.body)) return null;
+    const limit = known.get(band.name) ?? {
+      limitCPerHour: guideOf(ware, band),
+      ...partOf(band),
+      meantFor,
+      why: WHY,
+    };
+    known.set(band.name, limit);
+    return limit;
   };
 }
 
-/** How a Curve goes through both inversions, cooling judged by these limits. */
+/** Guides that were worked out last, by ware and band: they cost much, and the same ones are asked for. */
+const LAST = new Map<string, number>();
+const MOST_KEPT = 100;
+
+function guideOf(ware: Ware, band: Band): number {
+  const key = JSON.stringify([band.name, ware]);
+  const guide = LAST.get(key) ?? limitingRate(ware, { band, ratio: SAFE_RATIO });
+  if (LAST.size >= MOST_KEPT) LAST.clear();
+  LAST.set(key, guide);
+  return guide;
+}
+
+/** Where the guide is to be kept [°C]: the changing part of a band, and what the ware lags behind. */
+function partOf(band: Band): { readonly fromC: number; readonly toC: number } {
+  return { fromC: band.highC - NOT_YET_K, toC: band.lowC };
+}
+
+/** How a Curve goes through both inversions, cooling with the guides of a piece, not judged yet. */
 export function limitedCrossings(
   curve: Curve,
-  options: {
-    readonly ware: WareSize;
-    readonly limitFor: LimitFor;
-    readonly directions?: readonly Direction[];
-  },
+  options: { readonly limitFor: LimitFor; readonly directions?: readonly Direction[] },
 ): readonly Crossing[] {
   const { limitFor, ...rest } = options;
   return crossingsOf(curve, rest).map((crossing) => {
     const band = COOLING_BANDS.find((each) => each.name === crossing.band);
-    if (crossing.direction === "heating" || band === undefined) return crossing;
-    const limit = limitFor(band);
-    return {
-      ...crossing,
-      limitCPerHour: limit.limitCPerHour,
-      limitBasis: limit.why,
-      limitMeantFor: limit.meantFor,
-    };
+    return crossing.direction === "heating" || band === undefined
+      ? crossing
+      : withLimit(crossing, limitFor(band));
   });
 }
 
-/**
- * A crossing with the stress of a piece in it, where the whole passage was seen and the piece had
- * been fired before: on the way down that is always so, on the way up for ware that went in bisqued.
- */
-export function withStrain(crossing: Crossing, strained: PieceStrain): Crossing {
-  const computed =
-    crossing.measured === "whole"
-      ? strained.passages.find(
-          ({ band, direction }) => band === crossing.band && direction === crossing.direction,
-        )?.computed
-      : null;
+/** A crossing with its guide in it. */
+export function withLimit(crossing: Crossing, limit: CoolingLimit | null): Crossing {
   return {
     ...crossing,
-    strainRatio: computed?.ratio ?? null,
-    strainRatioLow: computed?.low ?? null,
-    strainRatioHigh: computed?.high ?? null,
+    limitCPerHour: limit?.limitCPerHour ?? null,
+    limitFromC: limit?.fromC ?? null,
+    limitToC: limit?.toC ?? null,
+    limitBasis: limit?.why ?? null,
+    limitMeantFor: limit?.meantFor ?? null,
   };
 }
 
-/** What the computed stress in a piece allows, in place of what is published. */
-export function computedLimits(ware: Ware): LimitFor {
-  const { body, geometry } = ware;
-  const limits = new Map(
-    COOLING_BANDS.map((band) => [band.name, limitingRate(ware, { band, ratio: SAFE_RATIO })]),
+/** What a piece suffered in a crossing; null where it is not computed. */
+export function passageOf(
+  { passages }: Pick<PieceStrain, "passages">,
+  crossing: Crossing,
+): ComputedPassage | null {
+  const passage = passages.find(
+    ({ band, direction }) => band === crossing.band && direction === crossing.direction,
   );
-  return (band) => {
-    const limitCPerHour = limits.get(band.name);
-    if (limitCPerHour === undefined) throw new RangeError(`computedLimits: ${band.name}`);
-    return {
-      limitCPerHour,
-      meantFor: `${body.name}, wall ${printMm(geometry.wallMm)}, base ${printMm(geometry.baseMm)}`,
-      why: "computed: at this rate the stress in the ware is half its strength, good to a factor of two either way and never checked on cracked pots; it takes the place of the published limit, which does not know the body",
-    };
+  return passage?.computed ?? null;
+}
+
+/**
+ * A crossing with the stress of a piece in it, and judged by that. Where a gap, an end of the readings
+ * or an opened kiln hides part of the passage, it is judged only if what was seen is already too much.
+ */
+export function withStrain(
+  crossing: Crossing,
+  computed: Pick<ComputedPassage, "ratio" | "low" | "high"> | null,
+  body: Body,
+): Crossing {
+  const isWhole = crossing.measured === "whole" && crossing.openedC === null;
+  const isFit = isJudged(crossing, body);
+  const known =
+    computed !== null && (isWhole || (isFit && strainSeverity(computed.ratio) !== "note"))
+      ? computed
+      : null;
+  return {
+    ...crossing,
+    isCristobalitic: hasCristobalite(body),
+    severity: known !== null && isFit ? strainSeverity(known.ratio) : null,
+    strainRatio: known?.ratio ?? null,
+    strainRatioLow: known?.low ?? null,
+    strainRatioHigh: known?.high ?? null,
   };
 }

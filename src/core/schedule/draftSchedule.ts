@@ -4,12 +4,12 @@ import { ordered } from "../findings/ordered.ts";
 import type { AssumedKiln } from "../kiln/AssumedKiln.ts";
 import { checkSchedule } from "./checkSchedule.ts";
 import { hoursFindings } from "./checks/hours.ts";
-import { type LimitFor, limitedCrossings, withStrain } from "./coolingLimits.ts";
+import { type LimitFor, limitedCrossings, passageOf, withStrain } from "./coolingLimits.ts";
 import type { Draft } from "./Draft.ts";
 import { energyKWh } from "./energyOf.ts";
 import { expandSchedule } from "./expandSchedule.ts";
 import { ownKilnFiring } from "./ownKilnFiring.ts";
-import { limitsFor } from "./pieceOf.ts";
+import { limitsFor, pieceOf } from "./pieceOf.ts";
 import type { Schedule } from "./Schedule.ts";
 import { strainedPiece } from "./strainedPiece.ts";
 
@@ -24,7 +24,7 @@ interface DraftInput {
   readonly offsetSigmaK?: number;
   /** The user's own kiln; without it the reference kiln stands in for `free`. */
   readonly kiln?: AssumedKiln;
-  /** What the ware stands on cooling; without it what is published. */
+  /** The guides for the ware; without them they are worked out. */
   readonly limitFor?: LimitFor;
   /** Leaves the stress in the ware out, where only the findings are wanted: a repair asks many times. */
   readonly findingsOnly?: boolean;
@@ -51,8 +51,12 @@ export function draftSchedule(input: DraftInput): Draft {
     heatwork,
     own,
     energyKWh: input.kiln === undefined ? null : energyKWh({ schedule, kiln: input.kiln, own }),
-    crossings: limitedCrossings(expansion.curve, { ware: schedule.ware, limitFor }).map(
-      (crossing) => (strained === null ? crossing : withStrain(crossing, strained)),
+    crossings: limitedCrossings(expansion.curve, { limitFor }).map((crossing) =>
+      withStrain(
+        crossing,
+        strained === null ? null : passageOf(strained, crossing),
+        pieceOf(schedule.ware).ware.body,
+      ),
     ),
     strains: strained === null ? [] : [strained],
     findings: ordered([

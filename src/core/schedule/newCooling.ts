@@ -71,7 +71,9 @@ function slowly(
 ): Schedule {
   const { unit } = schedule;
   return COOLING_BANDS.reduce((each, band) => {
-    const { limitCPerHour, meantFor } = by.limitFor(band);
+    const guide = by.limitFor(band);
+    if (guide === null) return each;
+    const { limitCPerHour, meantFor } = guide;
     const eased =
       by.share < 1 ? Math.min(SLOW_C_PER_HOUR, limitCPerHour * by.share) : limitCPerHour;
     const mostCPerHour = rateDown(eased, unit);

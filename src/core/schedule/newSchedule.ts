@@ -241,7 +241,9 @@ function shaped(input: NewScheduleInput, rising: Climb): Schedule {
     startC: START_C,
     segments: rising.segments,
     ware: {
-      ...(ware.body && { body: ware.body, wallMm: ware.wallMm, baseMm: ware.baseMm }),
+      ...(ware.body && { body: ware.body }),
+      wallMm: ware.wallMm,
+      baseMm: ware.baseMm,
       thickestMm: size.thickestMm,
       widestMm: size.widestMm,
       state: rising.state,

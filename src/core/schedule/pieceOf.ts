@@ -1,31 +1,22 @@
-import { thickestSaid } from "../ware/thickestSaid.ts";
 import { type AssumedWare, wareOf } from "../ware/wareOf.ts";
-import { computedLimits, type LimitFor, publishedLimits } from "./coolingLimits.ts";
+import { computedLimits, type LimitFor } from "./coolingLimits.ts";
 import type { Schedule } from "./Schedule.ts";
 
-/** The piece whose stress can be computed, with what is assumed of it; null when no body is named. */
-export function pieceOf(ware: Schedule["ware"]): AssumedWare | null {
-  if (!ware.body) return null;
-  const thickest = ware.thickestMm;
-  const wallMm = ware.wallMm ?? null;
-  const baseMm = ware.baseMm ?? null;
-  const taken = {
-    wallMm: wallMm ?? (baseMm === null ? thickest : null),
-    baseMm: baseMm ?? (wallMm === null ? thickest : null),
-  };
-  const piece = wareOf({
+/** The piece that a schedule is judged by: what its file says of the ware, the rest assumed and said. */
+export function pieceOf(ware: Schedule["ware"]): AssumedWare {
+  return wareOf({
     body: ware.body,
-    ...taken,
+    wallMm: ware.wallMm ?? null,
+    baseMm: ware.baseMm ?? null,
+    thickestMm: ware.thickestMm,
     widestMm: ware.widestMm,
     shelfMm: ware.shelfMm,
     footGapMm: ware.footGapMm,
     glazedSides: ware.glazedSides,
   });
-  return { ...piece, assumed: [...thickestSaid({ wallMm, baseMm }, taken), ...piece.assumed] };
 }
 
-/** What the ware of a schedule stands: computed when its body is named, else as published. */
+/** The guides for the ware of a schedule. */
 export function limitsFor(ware: Schedule["ware"]): LimitFor {
-  const piece = pieceOf(ware);
-  return piece === null ? publishedLimits(ware) : computedLimits(piece.ware);
+  return computedLimits(pieceOf(ware));
 }

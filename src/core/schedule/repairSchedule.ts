@@ -193,13 +193,14 @@ function kilnLimits(judged: {
 }): readonly string[] {
   const { after, steps, findings, kiln, limitFor } = judged;
   const { unit } = after;
-  const powered = COOLING_BANDS.filter(
-    (band) =>
-      steps.some((step) => step.topic === coolingTopic(band)) &&
-      freeSpeed(kiln, band.highC, false) > limitFor(band).limitCPerHour,
-  ).map((band) => {
-    const natural = printRate(freeSpeed(kiln, band.highC, false), unit);
-    return `At the ${band.name} the kiln falls at ${natural} by itself, above the limit of ${printRate(limitFor(band).limitCPerHour, unit)}: it has to be held back with the elements on. A controller that cannot programme a fall cannot do this.`;
+  const powered = COOLING_BANDS.flatMap((band) => {
+    const limit = limitFor(band)?.limitCPerHour ?? null;
+    const natural = freeSpeed(kiln, band.highC, false);
+    const isSlowed = steps.some((step) => step.topic === coolingTopic(band));
+    if (!isSlowed || limit === null || natural <= limit) return [];
+    return [
+      `At the ${band.name} the kiln falls at ${printRate(natural, unit)} by itself, above the limit of ${printRate(limit, unit)}: it has to be held back with the elements on. A controller that cannot programme a fall cannot do this.`,
+    ];
   });
   const slow = findings
     .filter((finding) => finding.topic === "reach while cooling")

@@ -7,11 +7,10 @@ import type { Schedule } from "./Schedule.ts";
 const MAY_OPEN_C = [200, 150, 100] as const;
 
 /**
- * What a planned Curve does to the ware of a schedule, opening included; null when no body is named.
+ * What a planned Curve does to the ware of a schedule, opening included.
  * A schedule has one piece and no name for it.
  */
-export function strainedPiece(ware: Schedule["ware"], curve: Curve): PieceStrain | null {
-  const piece = pieceOf(ware);
-  if (piece === null) return null;
-  return pieceStrain(curve, { name: "the ware", ware: piece.ware, state: ware.state }, MAY_OPEN_C);
+export function strainedPiece(ware: Schedule["ware"], curve: Curve): PieceStrain {
+  const { ware: piece } = pieceOf(ware);
+  return pieceStrain(curve, { name: "the ware", ware: piece, state: ware.state }, MAY_OPEN_C);
 }

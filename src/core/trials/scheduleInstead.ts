@@ -1,10 +1,8 @@
 import { hottestZone } from "../firing/hottestZone.ts";
 import { newSchedule } from "../schedule/newSchedule.ts";
 import type { Schedule } from "../schedule/Schedule.ts";
+import { sizedAsMug } from "../ware/wareOf.ts";
 import type { NotedFiring } from "./firingFacts.ts";
-
-/** Where the thickness of the ware is not noted, as for common tiles [mm]. */
-const COMMON_WALL_MM = 6;
 
 /**
  * A schedule for a firing whose own is not known: for the cone it was to reach, or reached, and its
@@ -15,15 +13,16 @@ export function scheduleInstead({ review, record }: NotedFiring): Schedule | nul
   const cone = record?.cone ?? heatwork.position.cone;
   if (cone === null) return null;
   const ware = record?.ware[0];
-  const wallMm = ware?.wallMm ?? ware?.thickestMm ?? COMMON_WALL_MM;
   const made = newSchedule({
     cone,
     series: heatwork.series,
     unit: review.reading.unit === "F" ? "F" : "C",
     ware: {
       body: ware?.body ?? null,
-      wallMm,
-      baseMm: ware?.baseMm ?? wallMm,
+      ...sizedAsMug({
+        wallMm: ware?.wallMm ?? ware?.thickestMm ?? null,
+        baseMm: ware?.baseMm ?? ware?.thickestMm ?? null,
+      }),
       widestMm: ware?.widestMm ?? null,
       damp: false,
     },

@@ -1,17 +1,14 @@
-/** As much of the ware as published limits know: its thickest part and its widest piece [mm]. */
+/** As much of the ware as published advice for heating knows: its thickest part and its widest piece [mm]. */
 export interface WareSize {
   readonly thickestMm: number | null;
   readonly widestMm: number | null;
 }
 
-/** Ware of which nothing is known. */
-export const UNKNOWN_WARE: WareSize = { thickestMm: null, widestMm: null };
-
 /** Walls of sanitary ware, whose practice is published, are up to this thick [mm]. */
-export const SANITARY_WALL_MM = 12;
+const SANITARY_WALL_MM = 12;
 
 /** Pieces from this width on are judged as large [mm]; our own estimate. */
-export const WIDE_MM = 300;
+const WIDE_MM = 300;
 
 /** Thick or wide ware is judged harder. */
 export function isDemanding(ware: WareSize): boolean {

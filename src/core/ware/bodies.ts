@@ -31,14 +31,14 @@ const PORCELAIN_SHEETS = `${cited("porcelain-c430")}; ${cited("porcelain-page")}
 /** Heat capacity at 573 °C [J/kgK] of every body but earthenware, which is 1050. */
 const CAPACITY: Row = [1080, 1000, 1150];
 
-/** The one that is taken where nothing is known: a middling, slightly weak stoneware. */
+/** A body that is said to be unknown: the middle of stoneware, with room for what else it may be. */
 export const UNKNOWN_BODY: Body = body("unknown body", {
   density: [2200, 1900, 2400, OWN_ESTIMATE],
   conductivity: [1.2, 0.9, 1.6, OWN_ESTIMATE],
-  young: [50, 30, 65, OWN_ESTIMATE],
-  rupture: [35, 20, 55, OWN_ESTIMATE],
-  quartz: [0.25, 0.12, 0.35, OWN_ESTIMATE],
-  cristobalite: [0.03, 0, 0.1, OWN_ESTIMATE],
+  young: [45, 25, 65, OWN_ESTIMATE],
+  rupture: [38, 20, 60, OWN_ESTIMATE],
+  quartz: [0.2, 0.1, 0.35, OWN_ESTIMATE],
+  cristobalite: [0.01, 0, 0.1, OWN_ESTIMATE],
   matrix: 4.5,
 });
 
@@ -51,6 +51,9 @@ const STONEWARE_6 = body("stoneware cone 6", {
   cristobalite: [0.01, 0, 0.05],
   matrix: 4.5,
 });
+
+/** What ware is taken to be made of that names no body. */
+export const ORDINARY_BODY: Body = STONEWARE_6;
 
 const PORCELAIN_6 = body("porcelain cone 6", {
   density: [2350, 2250, 2450],

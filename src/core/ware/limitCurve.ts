@@ -1,3 +1,4 @@
+import { hasCristobalite } from "./inversionBands.ts";
 import { limitingRateAt } from "./limitingRate.ts";
 import { SAFE_RATIO } from "./safeRatio.ts";
 import type { Ware } from "./Ware.ts";
@@ -5,6 +6,7 @@ import type { Ware } from "./Ware.ts";
 /** Where the limit is computed, and how finely [°C]. */
 const FROM_C = 700;
 const TO_C = 100;
+const PLAIN_TO_C = 300;
 const STEP_C = 10;
 
 /** One place of a limit curve. */
@@ -14,9 +16,13 @@ export interface LimitPoint {
   readonly rateCPerHour: number;
 }
 
-/** The cooling rate at which ware reaches half its strength, from 700 to 100 °C, hot end first. */
+/**
+ * The cooling rate at which ware reaches half its strength, hot end first: from 700 to 100 °C with
+ * cristobalite, without it to 300 °C, below which the computation is too strict for such ware.
+ */
 export function limitCurve(ware: Ware): readonly LimitPoint[] {
-  return Array.from({ length: (FROM_C - TO_C) / STEP_C + 1 }, (_, i) => {
+  const toC = hasCristobalite(ware.body) ? TO_C : PLAIN_TO_C;
+  return Array.from({ length: (FROM_C - toC) / STEP_C + 1 }, (_, i) => {
     const tempC = FROM_C - i * STEP_C;
     return { tempC, rateCPerHour: 0 - limitingRateAt(ware, { tempC, ratio: SAFE_RATIO }) };
   });

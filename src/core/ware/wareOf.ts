@@ -1,11 +1,14 @@
-import { UNKNOWN_BODY } from "./bodies.ts";
+import { printMm } from "../units/print.ts";
+import { ORDINARY_BODY } from "./bodies.ts";
 import type { Body, Ware, WareGeometry } from "./Ware.ts";
 
-/** What may be known of a piece. */
+/** What may be known of a piece; a size is null, and anything else left out, where it is not known. */
 export interface GivenWare {
-  readonly body?: Body | undefined;
+  readonly body?: Body | null | undefined;
   readonly wallMm: number | null;
   readonly baseMm: number | null;
+  /** Stands in for wall and base where neither is given, and for a base that is thinner. */
+  readonly thickestMm?: number | null | undefined;
   /** Widest dimension, taken as the width of what stands on the shelf. */
   readonly widestMm: number | null;
   /** Thickness of the shelf under it. */
@@ -18,55 +21,56 @@ export interface GivenWare {
 /** A piece, and what was assumed about it in plain words. */
 export interface AssumedWare {
   readonly ware: Ware;
+  /** What it is, after "for": an ordinary mug, or `stoneware cone 6, wall 8 mm, base 10 mm`. */
+  readonly meantFor: string;
+  /** Nothing was known of it. */
+  readonly isMug: boolean;
   readonly assumed: readonly string[];
 }
 
-/** A common thrown wall [mm]; our own estimate. */
-const COMMON_WALL_MM = 8;
+/** What ware is taken to be of which nothing is known, and what fills in for what is not known [mm]. */
+const ORDINARY_MUG = { wallMm: 6, baseMm: 8, widestMm: 85 } as const;
 
-/** A foot is seldom thrown as thin as its wall; our own estimate. */
-const BASE_OVER_WALL = 1.5;
-
-/** Width of a mug or a bowl [mm]; our own estimate. */
-const COMMON_WIDTH_MM = 140;
+/** A base is thicker than its wall, as in the mug. */
+const BASE_OVER_WALL = ORDINARY_MUG.baseMm / ORDINARY_MUG.wallMm;
 
 /** Cordierite shelf, and air under a foot [mm]. */
 const SHELF_MM = 16;
 const FOOT_GAP_MM = 3;
 
+const SIZES = [
+  "wallMm",
+  "baseMm",
+  "thickestMm",
+  "widestMm",
+  "shelfMm",
+  "footGapMm",
+] as const satisfies readonly (keyof GivenWare)[];
+
 /**
- * A piece from what is known of it, the rest assumed and said.
- * Unknown: body of the list's middle, wall 8 mm, base half as thick again as the wall (or the wall
- * from the base), 140 mm wide, a shelf of 16 mm, 3 mm of air under the foot. Always assumed: that
- * the shelf is cordierite.
+ * A piece from what is known of it, the rest filled from an ordinary stoneware mug, and said.
+ * Unknown: the body stoneware of cone 6, wall 6 mm, base a third thicker than the wall (or the wall
+ * from the base), 85 mm wide, a shelf of 16 mm, 3 mm of air under the foot. Always assumed: that the
+ * shelf is cordierite.
  *
  * @throws RangeError when a given size is not above 0.
  */
 export function wareOf(given: GivenWare): AssumedWare {
-  for (const name of ["wallMm", "baseMm", "widestMm", "shelfMm", "footGapMm"] as const) {
+  for (const name of SIZES) {
     const size = given[name] ?? null;
     if (size !== null && !(size > 0 && Number.isFinite(size)))
       throw new RangeError(`wareOf: ${name} ${size}`);
   }
-  const assumed: string[] = [];
-  if (given.body === undefined)
-    assumed.push("body unknown: a stoneware with 25 % free quartz and 3 % cristobalite is assumed");
-  const wallMm = given.wallMm ?? (given.baseMm === null ? null : given.baseMm / BASE_OVER_WALL);
-  if (wallMm === null) assumed.push(`wall of ${COMMON_WALL_MM} mm assumed`);
-  else if (given.wallMm === null)
-    assumed.push(`wall of ${rounded(wallMm)} mm assumed, two thirds of the base`);
-  const wall = wallMm ?? COMMON_WALL_MM;
-  const baseMm = given.baseMm ?? wall * BASE_OVER_WALL;
-  if (given.baseMm === null)
-    assumed.push(`base of ${rounded(baseMm)} mm assumed, half as thick again as the wall`);
-  const widestMm = given.widestMm ?? COMMON_WIDTH_MM;
-  if (given.widestMm === null) assumed.push(`${COMMON_WIDTH_MM} mm wide assumed`);
-  assumed.push(shelfAssumed(given));
+  const sized = thicknesses(given);
+  const body = given.body ?? ORDINARY_BODY;
+  const widestMm = given.widestMm ?? ORDINARY_MUG.widestMm;
+  const isMug = !given.body && sized.isUnknown && given.widestMm === null;
+  const { wallMm, baseMm } = sized;
   return {
     ware: {
-      body: given.body ?? UNKNOWN_BODY,
+      body,
       geometry: {
-        wallMm: wall,
+        wallMm,
         baseMm,
         footprintRadiusMm: widestMm / 2,
         shelfMm: given.shelfMm ?? SHELF_MM,
@@ -74,7 +78,69 @@ export function wareOf(given: GivenWare): AssumedWare {
         glazedSides: given.glazedSides ?? "none",
       },
     },
-    assumed,
+    isMug,
+    meantFor: isMug
+      ? "an ordinary stoneware mug (wide or thick pieces bear less)"
+      : `${body.name}, wall ${printMm(wallMm)}, base ${printMm(baseMm)}`,
+    assumed: [
+      ...(isMug
+        ? [
+            `the ware is not known: taken as an ordinary stoneware mug (wall ${wallMm} mm, base ${baseMm} mm, ${widestMm} mm wide); wide or thick pieces bear less`,
+          ]
+        : [
+            ...(given.body ? [] : [`no body is named: taken as ${body.name}`]),
+            ...sized.assumed,
+            ...(given.widestMm === null
+              ? [`taken to be ${widestMm} mm wide, as a mug is; wider pieces bear less`]
+              : []),
+          ]),
+      shelfAssumed(given),
+    ],
+  };
+}
+
+/** Whole millimetres of wall and base where a schedule is to be made for ware that is not quite known. */
+export function sizedAsMug(known: {
+  readonly wallMm: number | null;
+  readonly baseMm: number | null;
+}): { readonly wallMm: number; readonly baseMm: number } {
+  const { wallMm, baseMm } = thicknesses({ ...known, widestMm: null });
+  return {
+    wallMm: known.wallMm ?? Math.round(wallMm),
+    baseMm: known.baseMm ?? Math.round(baseMm),
+  };
+}
+
+/** Wall and base, from what is known of them and of the thickest part [mm]. */
+function thicknesses({ wallMm, baseMm, thickestMm = null }: GivenWare) {
+  const isUnknown = wallMm === null && baseMm === null && thickestMm === null;
+  if (wallMm === null && baseMm === null && thickestMm !== null)
+    return {
+      wallMm: thickestMm,
+      baseMm: thickestMm,
+      isUnknown,
+      assumed: ["wall and base taken to be as thick as the thickest part"],
+    };
+  if (wallMm === null && baseMm !== null) {
+    const wall = baseMm / BASE_OVER_WALL;
+    const assumed = [`wall taken as ${rounded(wall)} mm, three quarters of the base`];
+    return { wallMm: wall, baseMm, isUnknown, assumed };
+  }
+  const wall = wallMm ?? ORDINARY_MUG.wallMm;
+  if (baseMm !== null) return { wallMm: wall, baseMm, isUnknown, assumed: [] };
+  if (thickestMm !== null && thickestMm > wall)
+    return {
+      wallMm: wall,
+      baseMm: thickestMm,
+      isUnknown,
+      assumed: ["base taken to be as thick as the thickest part"],
+    };
+  const base = wall * BASE_OVER_WALL;
+  return {
+    wallMm: wall,
+    baseMm: base,
+    isUnknown,
+    assumed: [`base taken as ${rounded(base)} mm, a third thicker than the wall`],
   };
 }
 

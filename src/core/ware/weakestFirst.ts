@@ -1,11 +1,11 @@
-import { CRISTOBALITE_BAND, QUARTZ_BAND } from "./inversionBands.ts";
+import { CRISTOBALITE_BAND, hasCristobalite, QUARTZ_BAND } from "./inversionBands.ts";
 import { limitingRate } from "./limitingRate.ts";
 import { SAFE_RATIO } from "./safeRatio.ts";
 import type { Ware } from "./Ware.ts";
 
 /**
  * Pieces in the order of what they stand, the weakest first: the one with the lowest computed limit
- * in either inversion. Pieces that stand the same keep their order.
+ * in either inversion, the lower one only with cristobalite. Pieces that stand the same keep their order.
  */
 export function weakestFirst<Piece extends { readonly ware: Ware }>(
   pieces: readonly Piece[],
@@ -17,9 +17,6 @@ export function weakestFirst<Piece extends { readonly ware: Ware }>(
 }
 
 function lowestLimit(ware: Ware): number {
-  return Math.min(
-    ...[QUARTZ_BAND, CRISTOBALITE_BAND].map((band) =>
-      limitingRate(ware, { band, ratio: SAFE_RATIO }),
-    ),
-  );
+  const bands = hasCristobalite(ware.body) ? [QUARTZ_BAND, CRISTOBALITE_BAND] : [QUARTZ_BAND];
+  return Math.min(...bands.map((band) => limitingRate(ware, { band, ratio: SAFE_RATIO })));
 }

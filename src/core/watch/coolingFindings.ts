@@ -1,7 +1,7 @@
 import type { Finding } from "../findings/Finding.ts";
 import { quoted } from "../findings/findingText.ts";
 import type { Crossing } from "../ware/Crossing.ts";
-import { limitSeverity } from "../ware/limitSeverity.ts";
+import { rateSeverity } from "../ware/strainRisk.ts";
 import type { RecentRate } from "./WatchState.ts";
 import type { WatchFacts } from "./watchFindings.ts";
 
@@ -66,8 +66,8 @@ function goingThrough(passage: Passage, rate: RecentRate, facts: WatchFacts): Fi
   const inside = facts.state.nowSeconds - (crossing.startSeconds ?? facts.state.nowSeconds);
   const soFar = inside < SUSTAINED_SECONDS ? 0 : Math.abs(crossing.fastestCPerHour ?? 0);
   const fastest = Math.max(nowFast, soFar);
-  const severity = limitSeverity(fastest, limitCPerHour);
-  const isFastNow = limitSeverity(nowFast, limitCPerHour) !== "note";
+  const severity = rateSeverity(fastest, limitCPerHour);
+  const isFastNow = rateSeverity(nowFast, limitCPerHour) !== "note";
   const before = soFar > 1.05 * nowFast ? ", {fastest} before" : "";
   return {
     topic: topicOf(crossing),
@@ -93,12 +93,12 @@ function aheadOf(passage: Passage, rate: RecentRate, facts: WatchFacts): readonl
   const nowFast = -rate.rateCPerHour;
   const inSeconds = (3600 * (facts.state.tempC - crossing.fromC)) / nowFast;
   const thenFast = rateAtEntry(crossing, nowFast, facts);
-  if (inSeconds > SOON_SECONDS || limitSeverity(thenFast, limitCPerHour) === "note") return [];
+  if (inSeconds > SOON_SECONDS || rateSeverity(thenFast, limitCPerHour) === "note") return [];
   return [
     {
       topic: topicOf(crossing),
       severity: "caution",
-      statement: `The ${crossing.band} begins in {in}, at {from}. It is falling at {now}, and by itself would still at {then} there; the limit is {limit} for ${quoted(crossing.limitMeantFor ?? "")}.`,
+      statement: `The ${crossing.band} begins in {in}, at {from}. It is falling at {now}, and by itself would still at {then} there; the guide is {limit} for ${quoted(crossing.limitMeantFor ?? "")}.`,
       evidence: [
         { name: "in", value: inSeconds, kind: "duration" },
         { name: "now", value: nowFast, kind: "rate" },
@@ -129,7 +129,7 @@ function goneThrough(passage: Passage): readonly Finding[] {
   const { fastestCPerHour, startSeconds, endSeconds } = crossing;
   if (fastestCPerHour === null || crossing.measured === "no") return [];
   const fastest = Math.abs(fastestCPerHour);
-  const severity = limitSeverity(fastest, limitCPerHour);
+  const severity = rateSeverity(fastest, limitCPerHour);
   if (severity === "note") return [];
   return [
     {
@@ -149,8 +149,8 @@ function goneThrough(passage: Passage): readonly Finding[] {
 }
 
 function verdict(severity: Finding["severity"]): string {
-  if (severity === "note") return "within the limit";
-  return severity === "caution" ? "faster than the limit" : "more than twice the limit";
+  if (severity === "note") return "borne, beside the guide";
+  return severity === "caution" ? "well over the guide" : "more than twice the guide";
 }
 
 function limits({ crossing, limitCPerHour }: Passage): Finding["evidence"] {

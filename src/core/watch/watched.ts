@@ -11,7 +11,6 @@ import { ordered } from "../findings/ordered.ts";
 import type { FiringRecord } from "../firing/FiringRecord.ts";
 import { firedCrossings } from "../firing/firedCrossings.ts";
 import { firedPieces } from "../firing/firedPieces.ts";
-import { firedWare } from "../firing/firedWare.ts";
 import { firmPeak } from "../firing/zoneReview.ts";
 import type { AssumedKiln } from "../kiln/AssumedKiln.ts";
 import type { LogReading } from "../log/LogReading.ts";
@@ -93,9 +92,7 @@ export function watched(input: WatchInput): Result<WatchState> {
     cooling: coolingOf(ahead, wanted),
     findings: [],
   };
-  const crossings = firedCrossings(curve, firedWare(record, plan), {
-    pieces: firedPieces(record),
-  });
+  const crossings = firedCrossings(curve, { pieces: firedPieces(record, plan) });
   return ok({
     ...state,
     findings: ordered(

@@ -4,9 +4,9 @@ import { momentText, startOfDayOf } from "../../core/reports/moments.ts";
 import { crossingBlocks } from "../../core/reports/sections/crossingBlocks.ts";
 import { findingBlocks } from "../../core/reports/sections/findingBlocks.ts";
 import { strainRatioText } from "../../core/reports/sections/strainRatioText.ts";
+import { pieceOf } from "../../core/schedule/pieceOf.ts";
 import type { TemperatureUnit } from "../../core/units/temperature.ts";
-import { heatingOf } from "../../core/ware/pieceStrain.ts";
-import { passageRisk } from "../../core/ware/strainRisk.ts";
+import { isJudged, strainRisk } from "../../core/ware/strainRisk.ts";
 import { blockList } from "../parts/blockList.ts";
 import { remembered } from "../parts/remembered.ts";
 import { lightBlocks } from "./lightBlocks.ts";
@@ -31,47 +31,36 @@ function answerOf(light: LightDraft, unit: TemperatureUnit): TemplateResult {
   return html`<div class="answer">${blocks.length === 0 ? nothing : blockList(blocks, "answer")}</div>`;
 }
 
-/** The stress by the middle properties of the body; its range is in the report, when the schedule rests. */
+/** The stress on the way down by the middle properties of the body; the rest is in the report. */
 function strainNow(
   { draft, worst }: LightDraft,
-  when: { readonly startOfDaySeconds: number | null },
+  when: { readonly unit: TemperatureUnit; readonly startOfDaySeconds: number | null },
 ): readonly Block[] {
-  if (worst === null)
-    return [
-      {
-        kind: "sentence",
-        style: "faint",
-        text: "Name the body below, and the stress in the ware is computed too.",
-      },
-    ];
-  const known = worst.filter(
-    ({ direction }) =>
-      direction === "cooling" || heatingOf(draft.schedule.ware.state) === "computed",
-  );
+  const { body } = pieceOf(draft.schedule.ware).ware;
   return [
     {
       kind: "table",
-      caption: "Stress over strength at its worst, good to a factor of two either way",
+      caption: "Stress over strength at its worst, cooling",
       columns: [
         { head: "through", align: "left" },
         { head: { lines: ["stress over", "strength"] }, align: "right" },
         { head: "", align: "left" },
         { head: "when", align: "left" },
       ],
-      rows: known.map(({ band, direction, ratio, atSeconds }) => {
-        const risk = passageRisk(direction, ratio);
-        return [
-          `${band.replace(/ inversion$/, "")}, ${direction}`,
-          strainRatioText(ratio),
-          risk === null
-            ? ""
-            : {
-                lines: [risk],
-                style: risk === "high" ? "warning" : risk === "watch" ? "caution" : "good",
-              },
-          momentText(when.startOfDaySeconds, atSeconds),
-        ];
-      }),
+      rows: worst
+        .filter((each) => isJudged(each, body))
+        .map(({ band, ratio, atSeconds }) => {
+          const risk = strainRisk(ratio);
+          return [
+            band.replace(/ inversion$/, ""),
+            strainRatioText(ratio),
+            {
+              lines: [risk],
+              style: risk === "high" ? "warning" : risk === "watch" ? "caution" : "good",
+            },
+            momentText(when.startOfDaySeconds, atSeconds),
+          ];
+        }),
     },
   ];
 }

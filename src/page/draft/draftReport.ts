@@ -30,5 +30,5 @@ const reportOf = remembered((draft: Draft, unit: TemperatureUnit, dark: boolean)
 
 /** What was assumed of the ware, as the command says it. */
 export function assumedOf({ ware }: Schedule): readonly string[] {
-  return pieceOf(ware)?.assumed ?? [];
+  return pieceOf(ware).assumed;
 }

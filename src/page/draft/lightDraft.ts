@@ -10,8 +10,8 @@ import { type WorstStrain, worstStrains } from "./worstStrains.ts";
 export interface LightDraft {
   /** Without stress and its spread, which come when the schedule rests. */
   readonly draft: Draft;
-  /** Stress by the middle properties of the body; null when no body is named. */
-  readonly worst: readonly WorstStrain[] | null;
+  /** Stress by the middle properties of the body. */
+  readonly worst: readonly WorstStrain[];
 }
 
 /** Cones, times, findings, crossings and the middle value of the stress of a schedule. */
@@ -25,8 +25,7 @@ export const lightDraft = remembered(
       findingsOnly: true,
       ...known(kiln),
     });
-    const worst = piece === null ? null : worstStrains(draft.expansion.curve, piece.ware);
-    return { draft, worst };
+    return { draft, worst: worstStrains(draft.expansion.curve, piece.ware) };
   },
 );
 

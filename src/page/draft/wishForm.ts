@@ -9,6 +9,7 @@ import { parseTemperature } from "../../core/units/parseTemperature.ts";
 import type { TemperatureUnit } from "../../core/units/temperature.ts";
 import { BODIES } from "../../core/ware/bodies.ts";
 import { wareLength } from "../../core/ware/wareLength.ts";
+import { sizedAsMug } from "../../core/ware/wareOf.ts";
 import type { Bench } from "../bench/store.ts";
 import { hire } from "../worker/hire.ts";
 import type { Asked } from "../worker/jobs.ts";
@@ -71,9 +72,6 @@ function stop(bench: Bench): void {
   deskDraft(bench, { busy: null });
 }
 
-/** Where nothing is said of wall and base [mm]. */
-const COMMON_WALL_MM = 6;
-
 function wantedFrom(form: FormData, unit: TemperatureUnit): Result<Asked<"new">["wanted"]> {
   const said = (name: string) => String(form.get(name) ?? "").trim();
   const series = said("wish-series") as ConeSeries;
@@ -89,7 +87,6 @@ function wantedFrom(form: FormData, unit: TemperatureUnit): Result<Asked<"new">[
         part.ok ? [] : part.problems,
       ),
     );
-  const wallMm = wall.value ?? base.value ?? COMMON_WALL_MM;
   return ok({
     cone: cone.value,
     series,
@@ -98,8 +95,7 @@ function wantedFrom(form: FormData, unit: TemperatureUnit): Result<Asked<"new">[
     withinSeconds: within.value,
     ware: {
       body: BODIES.find(({ name }) => name === said("wish-body")) ?? null,
-      wallMm,
-      baseMm: base.value ?? wallMm,
+      ...sizedAsMug({ wallMm: wall.value, baseMm: base.value }),
       widestMm: width.value,
       damp: form.get("wish-damp") !== null,
     },

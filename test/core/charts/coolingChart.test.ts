@@ -35,8 +35,8 @@ describe("coolingChart", () => {
     expect(rows.at(-1)?.coolingFPerHour).toBeCloseTo(180, 3);
   });
 
-  it("marks where it was over a limit, only inside the band", () => {
-    const limits = [{ band, limitCPerHour: 80, label: "limit" }];
+  it("marks where it was over a guide, only inside the band", () => {
+    const limits = [{ band, limitCPerHour: 80, label: "guide", isBroken: true }];
     const spec = coolingChart({ ...one, limits });
     const temps = layersOf(spec, "point")[0]?.rows.map((row) => Number(row.tempC)) ?? [];
     expect(temps.length).toBeGreaterThan(2);
@@ -44,19 +44,27 @@ describe("coolingChart", () => {
       expect(tempC).toBeGreaterThanOrEqual(550);
       expect(tempC).toBeLessThanOrEqual(600);
     }
-    expect(wordsOf(spec)).toContain("over the limit");
-    expect(wordsOf(spec)).toContain("limit: 80 °C/h");
+    expect(wordsOf(spec)).toContain("over the guide");
+    expect(wordsOf(spec)).toContain("guide: 80 °C/h");
   });
 
-  it("marks nothing when the limit was kept", () => {
-    const spec = coolingChart({ ...one, limits: [{ band, limitCPerHour: 120, label: "limit" }] });
+  it("marks nothing where the ware bore what was done, however fast it was for a while", () => {
+    const limits = [{ band, limitCPerHour: 80, label: "guide", isBroken: false }];
+    expect(layersOf(coolingChart({ ...one, limits }), "point")).toEqual([]);
+  });
+
+  it("marks nothing when the guide was kept", () => {
+    const spec = coolingChart({
+      ...one,
+      limits: [{ band, limitCPerHour: 120, label: "guide", isBroken: true }],
+    });
     expect(layersOf(spec, "point")).toEqual([]);
-    expect(wordsOf(spec)).not.toContain("over the limit");
+    expect(wordsOf(spec)).not.toContain("over the guide");
   });
 
   it("holds the limits against the plan when nothing was measured", () => {
     const planned = makeCurve([0, 7200, 36000], [0, 1000, 200]);
-    const limits = [{ band, limitCPerHour: 80, label: "limit" }];
+    const limits = [{ band, limitCPerHour: 80, label: "guide", isBroken: true }];
     const spec = coolingChart({ ...one, zones: [], planned, limits });
     expect(layersOf(spec, "point")[0]?.rows.length).toBeGreaterThan(2);
   });
@@ -87,7 +95,7 @@ describe("coolingChart", () => {
     const spec = coolingChart({
       ...one,
       zones: [{ name: "top", curve: crash }],
-      limits: [{ band, limitCPerHour: 50, label: "limit" }],
+      limits: [{ band, limitCPerHour: 50, label: "guide", isBroken: true }],
     });
     expect(rangeOf(spec, "y")[1]).toBeLessThan(600);
     expect(wordsOf(spec).some((text) => /^↑ up to 600 °C\/h at \d+ °C$/.test(text))).toBe(true);

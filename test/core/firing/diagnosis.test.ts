@@ -32,6 +32,9 @@ function reviewed(lines: string, rates: Parameters<typeof firing>[0] = {}): Firi
   return result.value;
 }
 
+const PLATTERS =
+  "ware: [{ name: platters, clay: own, body: stoneware cone 6, wall: 12, base: 12, widest: 400 }]\n";
+
 function causesOf(lines: string, rates: Parameters<typeof firing>[0] = {}) {
   return reviewed(lines, rates).diagnosis;
 }
@@ -94,13 +97,17 @@ describe("edges of a crack", () => {
 
 describe("the log", () => {
   it.each([
-    [20, "strong against"],
-    [45, "fair against"],
-    [80, "weak for"],
-    [150, "fair for"],
-    [300, "strong for"],
-  ])("that cooled through quartz at %i °C/h against a limit of 50 is %s", (rate, weight) => {
-    const causes = causesOf("found: [{ what: through-crack }]\n", { quartzCPerHour: rate });
+    [0.3, "strong against"],
+    [0.8, "fair against"],
+    [1.5, "weak for"],
+    [3, "fair for"],
+    [6, "strong for"],
+  ])("that cooled through quartz at %d times the guide of its ware is %s", (times, weight) => {
+    const lines = `${PLATTERS}found: [{ what: through-crack }]\n`;
+    const guide = reviewed(lines).zones[0]?.crossings.find(
+      ({ band, direction }) => band === "quartz inversion" && direction === "cooling",
+    )?.limitCPerHour as number;
+    const causes = causesOf(lines, { quartzCPerHour: times * guide });
     const said = cause(causes, "dunting at quartz").evidence.find((e) => e.question === "quartz");
     expect(`${said?.weight} ${said?.direction}`).toBe(weight);
   });
@@ -126,7 +133,9 @@ describe("the log", () => {
 
 describe("what was heard", () => {
   it("weighs a crack while passing quartz for quartz", () => {
-    const causes = causesOf("heard: [{ what: a crack, at: +12:30 }]\n");
+    const causes = causesOf(`${PLATTERS}heard: [{ what: a crack, at: +11:15 }]\n`, {
+      quartzCPerHour: 200,
+    });
     expect(causes[0]?.kind).toBe("dunting at quartz");
   });
 
@@ -175,9 +184,10 @@ describe("test pieces", () => {
 
 describe("what would tell the first two apart", () => {
   it("is an open question with an answer that pulls them different ways", () => {
-    const causes = causesOf("found: [{ what: through-crack }]\nunloaded: { temperature: 280 }\n", {
-      quartzCPerHour: 300,
-    });
+    const causes = causesOf(
+      `${PLATTERS}found: [{ what: through-crack }]\nunloaded: { temperature: 280 }\n`,
+      { quartzCPerHour: 700 },
+    );
     expect(causes.slice(0, 2).map(({ kind }) => kind)).toEqual([
       "dunting at quartz",
       "lid opened hot",

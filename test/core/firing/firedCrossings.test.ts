@@ -2,7 +2,6 @@ import { describe, expect, it } from "vitest";
 import { firedCrossings } from "../../../src/core/firing/firedCrossings.ts";
 import { firedPieces } from "../../../src/core/firing/firedPieces.ts";
 import { parseRecord } from "../../../src/core/firing/record.ts";
-import { UNKNOWN_WARE } from "../../../src/core/ware/WareSize.ts";
 import { corners, sampled } from "../../support/curves.ts";
 
 const FIRING = sampled(corners([0, 20], [8, 1200], [14, 600], [20, 20]), 60);
@@ -14,17 +13,17 @@ function record(ware: string) {
 function pieces(...ware: readonly string[]) {
   const read = record(ware.map((piece) => `  - { name: mugs, clay: own, ${piece} }`).join("\n"));
   if (!read.ok) throw new RangeError(read.problems.map(({ what }) => what).join());
-  return firedPieces(read.value);
+  return firedPieces(read.value, null);
 }
 
 function quartz(...ware: readonly string[]) {
-  const crossings = firedCrossings(FIRING, UNKNOWN_WARE, { pieces: pieces(...ware) });
+  const crossings = firedCrossings(FIRING, { pieces: pieces(...ware) });
   return crossings.find(
     ({ band, direction }) => band === "quartz inversion" && direction === "cooling",
   );
 }
 
-describe("crossings of a firing whose record names a body", () => {
+describe("crossings of a firing", () => {
   it("are judged by a computed limit, and carry stress over strength", () => {
     const crossing = quartz("body: stoneware cone 6, wall: 6, base: 12");
     expect(crossing?.strainRatio).toBeGreaterThan(0);
@@ -41,9 +40,10 @@ describe("crossings of a firing whose record names a body", () => {
     expect(quartz(thick, thin)?.strainRatio).toBe(quartz(thick)?.strainRatio);
   });
 
-  it("keep the published limit, and no ratio, when no body is named", () => {
-    const crossing = quartz("thickest: 8");
-    expect(crossing).toMatchObject({ limitCPerHour: 50, strainRatio: null });
+  it("are computed for stoneware when no body is named, as if it were", () => {
+    const [unnamed, named] = [quartz("thickest: 8"), quartz("body: stoneware cone 6, thickest: 8")];
+    expect(unnamed?.strainRatio).toBe(named?.strainRatio);
+    expect(unnamed?.limitCPerHour).toBe(named?.limitCPerHour);
   });
 });
 

@@ -32,12 +32,14 @@ const WARE = `ware:
 const OPENED = "unloaded: { temperature: 180 C }\n";
 
 describe("the stress in what was fired", () => {
-  it("is told of each piece whose body is named, the one that stands the least first", () => {
+  it("is told of each piece, named body or not, the one that bears the least first", () => {
     expect(review(WARE).strains.map(({ name, heating }) => [name, heating])).toEqual([
       ["jars", "raw"],
+      ["tests", "state not known"],
       ["cups", "computed"],
     ]);
-    expect(review("ware: [{ name: tests, clay: own }]\n").strains).toEqual([]);
+    const [tests] = review("ware: [{ name: tests, clay: own }]\n").strains;
+    expect(tests?.ware.body.name).toBe("stoneware cone 6");
   });
 
   it("agrees with the crossings of the zone it was computed for", () => {
@@ -67,16 +69,17 @@ describe("the stress in what was fired", () => {
 
   it("tells both ways of opening where the record says how hot it was, and else neither", () => {
     const openings = (lines: string) => review(lines).strains.map((each) => each.openings.length);
-    expect(openings(WARE + OPENED)).toEqual([2, 2]);
-    expect(openings(WARE)).toEqual([0, 0]);
+    expect(openings(WARE + OPENED)).toEqual([2, 2, 2]);
+    expect(openings(WARE)).toEqual([0, 0, 0]);
     const { findings } = review(WARE + OPENED);
     const said = findings.find(({ topic }) => topic === "opening");
-    expect(said && statementText(said, "C")).toMatch(/opening there .* lifting .* factor of two/);
+    // 180 °C: all cristobalite has changed, so that practice judges and no stress is told.
+    expect(said && statementText(said, "C")).toBe("The kiln was opened at 180 °C.");
   });
 
   it("stands in the document, and is null there where it was not computed", () => {
     const { strains } = reviewDocument(review(WARE + OPENED));
-    expect(strains.map(({ piece }) => piece)).toEqual(["jars", "cups"]);
+    expect(strains.map(({ piece }) => piece)).toEqual(["jars", "tests", "cups"]);
     expect(strains[0]?.passages[0]).toMatchObject({
       direction: "heating",
       ratio: null,
@@ -85,7 +88,7 @@ describe("the stress in what was fired", () => {
       risk: null,
       atSeconds: null,
     });
-    expect(strains[1]?.passages[0]?.ratio).toBeGreaterThan(0);
+    expect(strains[2]?.passages[0]?.ratio).toBeGreaterThan(0);
     expect(strains[0]?.openings.map(({ way }) => way)).toEqual(["lid opened", "lifted out"]);
   });
 });

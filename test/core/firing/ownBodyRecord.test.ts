@@ -35,7 +35,7 @@ describe("the ware of a firing record", () => {
         "glazedSides: both",
       ),
     );
-    const [piece] = firedPieces(record);
+    const [piece] = firedPieces(record, null);
     expect(piece?.ware.body).toMatchObject({ name: "mine", ruptureMPa: { value: 30 } });
     // 1/2 in is 12.7 mm, 1/8 in is 3.175 mm, half of 9 cm is 45 mm.
     expect(piece?.ware.geometry).toEqual({
@@ -55,7 +55,7 @@ describe("the ware of a firing record", () => {
 
   it("says where the thickest part stands in for wall and base", () => {
     const assumed = (...lines: readonly string[]) =>
-      firedPieces(valued(withWare("body: stoneware", "widest: 90", ...lines)))[0]?.assumed[0];
+      firedPieces(valued(withWare("body: stoneware", "widest: 90", ...lines)), null)[0]?.assumed[0];
     const thick = "taken to be as thick as the thickest part";
     expect(assumed("thickest: 8")).toBe(`wall and base ${thick}`);
     expect(assumed("thickest: 8", "wall: 5")).toBe(`base ${thick}`);

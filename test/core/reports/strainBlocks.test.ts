@@ -42,13 +42,16 @@ describe("the section on stress in the ware", () => {
     const [piece] = strains("bisqued");
     const said = text(strains("bisqued"));
     expect(piece?.passages).toHaveLength(4);
-    const down = /platters (cristobalite|quartz) [\d.]+, (low|watch|high) [\d.]+ to [\d.]+/g;
-    const up = /platters (cristobalite|quartz) [\d.]+ [\d.]+ to [\d.]+/g;
-    expect(said.match(down)).toHaveLength(2);
-    expect(said.match(up)).toHaveLength(2);
+    // The body has no cristobalite worth naming: only quartz on the way down gets a word.
+    const worded = /platters (below 300 °C|quartz) [\d.]+, (low|watch|high) [\d.]+ to [\d.]+/g;
+    const bare = /platters (below 300 °C|quartz) [\d.]+ [\d.]+ to [\d.]+/g;
+    expect(said.match(worded)).toHaveLength(1);
+    expect(said.match(bare)).toHaveLength(3);
     expect(said).toContain("good to a factor of two either way");
-    expect(said).toContain("our own estimate");
-    expect(said).toContain("the stress of the glaze, and flaws, and flaws");
+    expect(said).toContain("the stress of the glaze, and flaws");
+    expect(said.match(/factor of two/g)).toHaveLength(1);
+    expect(said).toContain("The marks are our own");
+    expect(said).toContain("too strict for ware without cristobalite");
     expect(said).toContain("Bisque is weaker and softer");
   });
 
@@ -59,7 +62,7 @@ describe("the section on stress in the ware", () => {
     const said = text(strains(state));
     expect(said).toContain(why);
     expect(said).not.toContain("Bisque is weaker");
-    expect(said.match(/platters (cristobalite|quartz)/g)).toHaveLength(2);
+    expect(said.match(/platters (below 300 °C|quartz)/g)).toHaveLength(2);
   });
 
   it("says that the ratio of a passage seen in part may be more", () => {
@@ -79,9 +82,7 @@ describe("the section on stress in the ware", () => {
     const draft = sampleDraft({ strains: strains("bisqued", FIRING, [200, 150, 100]) });
     const said = draftText(draft, { unit: "F", paint: plainPaint }).replaceAll(/\s+/g, " ");
     for (const temp of ["392 °F", "302 °F", "212 °F"])
-      expect(said).toMatch(
-        new RegExp(`platters ${temp} [\\d.]+, (low|watch|high) [\\d.]+, (low|watch|high)`),
-      );
+      expect(said).toMatch(new RegExp(`platters ${temp} [\\d.]+ [\\d.]+ `));
     expect(said).toContain("A cold table or a draught is harder on it.");
   });
 

@@ -26,16 +26,9 @@ function wanted(parts: Partial<NewScheduleInput> = {}): NewScheduleInput {
 
 const ware = (parts: Partial<NewScheduleInput["ware"]>) => ({ ...wanted().ware, ...parts });
 
-const limitsFor = (body: string, widestMm: number | null, baseMm: number = 10) =>
+const limitsFor = (body: string, widestMm: number | null) =>
   computedLimits(
-    wareOf({ body: valued(bodyNamed(body, "a test")), wallMm: 6, baseMm, widestMm }).ware,
-  );
-
-const slowest = (each: Schedule) =>
-  Math.max(
-    ...each.segments.flatMap(({ rateCPerHour: rate }) =>
-      rate !== "free" && rate < 0 ? [rate] : [],
-    ),
+    wareOf({ body: valued(bodyNamed(body, "a test")), wallMm: 6, baseMm: 10, widestMm }),
   );
 
 function problemOf(input: NewScheduleInput) {
@@ -89,24 +82,23 @@ describe("newSchedule", () => {
     expect(platter.segments[1]).toMatchObject({ toC: 650, rateCPerHour: 90 });
   });
 
-  it("cools a wide and thick piece, and a body with cristobalite, visibly slower than a mug", () => {
-    const kiln = { ...REFERENCE_KILN, naturalCoolingCPerHour: (tempC: number) => tempC / 2 };
-    const cooledAt = (body: string, widestMm: number | null, baseMm: number) => {
-      const limitFor = limitsFor(body, widestMm, baseMm);
-      const made = valued(newSchedule(wanted({ limitFor, ware: ware({ widestMm }), kiln })));
-      return Math.abs(slowest(made));
-    };
-    const lowest = (body: string) => {
-      const limitFor = limitsFor(body, 140);
-      const made = valued(newSchedule(wanted({ limitFor, kiln, cooling: { kind: "natural" } })));
+  it("cools a wide piece, and a body with cristobalite, visibly slower than a mug", () => {
+    const kiln = { ...REFERENCE_KILN, naturalCoolingCPerHour: (tempC: number) => 1.5 * tempC };
+    const lowest = (body: string, widestMm: number | null = 140) => {
+      const limitFor = limitsFor(body, widestMm);
+      const made = valued(
+        newSchedule(
+          wanted({ limitFor, kiln, ware: ware({ widestMm }), cooling: { kind: "natural" } }),
+        ),
+      );
       return Math.min(
         ...made.segments.map(({ rateCPerHour: rate }) =>
           rate === "free" || rate > 0 ? 1000 : -rate,
         ),
       );
     };
-    expect(cooledAt("stoneware", 400, 40)).toBeLessThan(cooledAt("stoneware", 100, 10));
-    expect(lowest("cristobalitic")).toBeLessThan(0.8 * lowest("stoneware"));
+    expect(lowest("stoneware", 400)).toBeLessThan(lowest("stoneware", 100) / 2);
+    expect(lowest("cristobalitic")).toBeLessThan(lowest("stoneware") / 2);
   });
 
   it("writes slow cooling whatever the ware bears, and says when it would not need it", () => {
@@ -149,7 +141,7 @@ describe("newSchedule", () => {
     ["ware-thickness", wanted({ ware: ware({ baseMm: 140 }) }), "--base 100"],
     ["ware-width", wanted({ ware: ware({ widestMm: 5 }) }), "--width"],
     ["hold-too-hot", wanted({ cooling: { kind: "hold", atC: 1180, seconds: 60 } }), "--cooling"],
-    ["too-little-time", wanted({ withinSeconds: 6 * 3600 }), "--within 31h"],
+    ["too-little-time", wanted({ withinSeconds: 6 * 3600 }), "--within 28h"],
   ])("refuses what cannot be, with the nearest that can: %s", (code, input, fix) => {
     const problem = problemOf(input);
     expect(problem?.code).toBe(`schedule/${code}`);

@@ -20,18 +20,31 @@ describe("the ware of a schedule", () => {
     expect(parseSchedule(scheduleYaml(made), "s.yaml")).toEqual({ ok: true, value: made });
   });
 
-  it("is no piece to compute without a body", () => {
-    expect(pieceOf(schedule("thickest: 8").ware)).toBeNull();
+  it("is an ordinary stoneware mug where nothing is said of it, and says so once", () => {
+    const piece = pieceOf(schedule("crackle: true").ware);
+    expect(piece.ware.geometry).toMatchObject({ wallMm: 6, baseMm: 8, footprintRadiusMm: 42.5 });
+    expect(piece.ware.body.name).toBe("stoneware cone 6");
+    expect(piece.assumed.filter((each) => /ordinary stoneware mug/.test(each))).toHaveLength(1);
+    expect(piece.assumed.join()).toContain("wide or thick pieces bear less");
+  });
+
+  it("is filled from that mug where something is said, which is said too", () => {
+    const piece = pieceOf(schedule("thickest: 8").ware);
+    expect(piece.ware.body.name).toBe("stoneware cone 6");
+    expect(piece.assumed.join()).toMatch(/no body is named.*thickest part.*85 mm wide/);
+    const walled = pieceOf(schedule("body: porcelain cone 10, wall: 9").ware);
+    expect(walled.ware.geometry).toMatchObject({ wallMm: 9, baseMm: 12 });
   });
 
   it("takes the thickest part for wall and base when neither is given", () => {
-    const geometry = pieceOf(schedule("body: stoneware, thickest: 9").ware)?.ware.geometry;
+    const geometry = pieceOf(schedule("body: stoneware, thickest: 9").ware).ware.geometry;
     expect(geometry).toMatchObject({ wallMm: 9, baseMm: 9 });
   });
 
   it("gets a limit and a stress of its own body", () => {
     const limit = (body: string) =>
-      limitsFor(schedule(`body: ${body}, wall: 8, base: 8`).ware)(QUARTZ_BAND).limitCPerHour;
+      limitsFor(schedule(`body: ${body}, wall: 8, base: 8`).ware)(QUARTZ_BAND)
+        ?.limitCPerHour as number;
     expect(limit("earthenware")).toBeLessThan(limit("porcelain cone 10"));
     const cooling = (body: string) =>
       draftSchedule({

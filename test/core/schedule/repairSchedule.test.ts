@@ -3,10 +3,12 @@ import { describe, expect, it } from "vitest";
 import type { AssumedKiln } from "../../../src/core/kiln/AssumedKiln.ts";
 import { draftSchedule } from "../../../src/core/schedule/draftSchedule.ts";
 import { expandSchedule } from "../../../src/core/schedule/expandSchedule.ts";
+import { limitsFor } from "../../../src/core/schedule/pieceOf.ts";
 import { repairSchedule } from "../../../src/core/schedule/repairSchedule.ts";
 import type { Schedule } from "../../../src/core/schedule/Schedule.ts";
 import { parseSchedule } from "../../../src/core/schedule/scheduleFile.ts";
 import { scheduleYaml } from "../../../src/core/schedule/scheduleYaml.ts";
+import { QUARTZ_BAND } from "../../../src/core/ware/inversionBands.ts";
 import {
   anySchedule,
   hasAlikeNeighbours,
@@ -21,7 +23,7 @@ const THICK = { thickestMm: 16, widestMm: 380, state: "damp", crackle: false } a
 const HASTY = schedule({
   cone: "5",
   ware: THICK,
-  segments: [segment(600, 250), segment(1080, 200), segment(1150, 180, 90), segment(100, "free")],
+  segments: [segment(600, 250), segment(1080, 200), segment(1150, 180, 90), segment(100, -400)],
 });
 
 /** A kiln whose speeds do not depend on temperature [°C/h]. */
@@ -66,26 +68,36 @@ describe("repairSchedule", () => {
   });
 
   it("slows a fall only through the band and the window that measures it", () => {
-    const kiln = kilnOf(200, 100);
-    const before = schedule({ segments: [segment(1100, 150), segment(300, "free")] });
-    const { after, costSeconds } = repairSchedule({ schedule: before, kiln });
-    const slowed = after.segments.filter(({ rateCPerHour }) => rateCPerHour === -50);
-    expect(slowed.map(({ toC }) => toC)).toEqual([513, 163]);
-    // 114 °C and 124 °C at 50 instead of 100 °C/h, and the last 200 °C at 100 °C/h.
-    expect(costSeconds / 3600).toBeCloseTo(114 / 100 + 124 / 100 + 2, 1);
+    // In a stoneware platter there is nothing below quartz that would have to be slowed.
+    const ware = { ...THICK, state: null };
+    const guide = Math.floor(limitsFor(ware)(QUARTZ_BAND)?.limitCPerHour as number);
+    const free = 4 * guide;
+    const before = schedule({ ware, segments: [segment(1100, 150), segment(300, "free")] });
+    const { after, costSeconds } = repairSchedule({ schedule: before, kiln: kilnOf(200, free) });
+    const slowed = after.segments.filter(({ rateCPerHour }) => rateCPerHour === -guide);
+    // Half the window of 15 min and a little reaches out of 620 to 520 °C at either end.
+    const reach = 0.14 * guide;
+    expect(slowed.map(({ toC }) => toC)).toEqual([Math.floor(520 - reach)]);
+    // What is slowed takes four times as long; the last 200 °C are written down at the kiln's own rate.
+    const slowedK = Math.ceil(620 + reach) - Math.floor(520 - reach);
+    expect(costSeconds / 3600).toBeCloseTo((slowedK / guide) * (3 / 4) + 200 / free, 1);
   });
 
   it("costs what holding the fall back takes in electricity", () => {
-    const kiln = kilnOf(200, 100);
-    const before = schedule({ segments: [segment(700, 150), segment(100, "free")] });
-    const { costKWh, costSeconds } = repairSchedule({ schedule: before, kiln });
-    // While held back the kiln loses 100 °C/h and falls at 50: half its loss is made good.
-    const heldHours = (2 * costSeconds) / 3600;
-    expect(costKWh).toBeCloseTo((50 * heldHours * 100_000) / 3.6e6, 2);
+    const ware = { ...THICK, state: null };
+    const guide = Math.floor(limitsFor(ware)(QUARTZ_BAND)?.limitCPerHour as number);
+    const before = schedule({ ware, segments: [segment(700, 150), segment(100, "free")] });
+    const { costKWh, costSeconds } = repairSchedule({
+      schedule: before,
+      kiln: kilnOf(200, 3 * guide),
+    });
+    // While held back the kiln loses three times what it falls at: two thirds of its loss are made good.
+    const heldHours = (1.5 * costSeconds) / 3600;
+    expect(costKWh).toBeCloseTo((2 * guide * heldHours * 100_000) / 3.6e6, 2);
   });
 
   it("says that a kiln which falls too fast has to be held back, and that a slow one cannot be hurried", () => {
-    const fast = repairSchedule({ schedule: HASTY, kiln: kilnOf(200, 300) });
+    const fast = repairSchedule({ schedule: HASTY, kiln: kilnOf(200, 400) });
     expect(fast.limits.join(" ")).toContain("held back with the elements on");
     const wish = schedule({ segments: [segment(1100, 150), segment(700, -400)] });
     const slow = repairSchedule({ schedule: wish, kiln: kilnOf(200, 40) });

@@ -1,4 +1,3 @@
-import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { makeCurve } from "../../../src/core/curve/Curve.ts";
 import { crossingsOf } from "../../../src/core/ware/crossingsOf.ts";
@@ -39,31 +38,17 @@ describe("crossingsOf", () => {
     expect(met.map(({ direction }) => direction)).toEqual(["cooling", "cooling"]);
   });
 
-  it("gives a passage at 50 °C/h two hours for 620 to 520 °C, with the limit beside it", () => {
+  it("gives a passage at 50 °C/h two hours for 620 to 520 °C, not judged yet", () => {
     const [quartz] = crossingsOf(upAndDown(100, 50), { directions: ["cooling"] });
     expect(quartz?.measured).toBe("whole");
     expect(quartz?.seconds).toBeCloseTo(7200, -1);
     expect(quartz?.meanCPerHour).toBeCloseTo(-50, 0);
-    expect(quartz?.limitCPerHour).toBe(50);
-    expect(quartz?.strainRatio).toBeNull();
+    expect(quartz?.limitCPerHour).toBeNull();
+    expect(quartz?.severity).toBeNull();
   });
 
   it("lists an inversion that was never reached, unmeasured", () => {
     const cold = makeCurve([0, 3600], [20, 100]);
     for (const crossing of crossingsOf(cold)) expect(crossing.measured).toBe("no");
-  });
-
-  it("has a limit with a basis when cooling and neither when heating, for any rates", () => {
-    const rate = fc.integer({ min: 20, max: 400 });
-    fc.assert(
-      fc.property(rate, rate, (up, down) => {
-        for (const crossing of crossingsOf(upAndDown(up, down))) {
-          const cooling = crossing.direction === "cooling";
-          expect(crossing.limitCPerHour !== null).toBe(cooling);
-          expect(crossing.limitBasis !== null).toBe(cooling);
-        }
-      }),
-      { numRuns: 20 },
-    );
   });
 });

@@ -140,12 +140,13 @@ describe("wareOf", () => {
 
   it("says everything that it assumes", () => {
     const { ware, assumed } = wareOf({ wallMm: null, baseMm: null, widestMm: null });
-    expect(ware.geometry).toMatchObject({ wallMm: 8, baseMm: 12, footprintRadiusMm: 70 });
-    expect(assumed).toHaveLength(5);
+    expect(ware.geometry).toMatchObject({ wallMm: 6, baseMm: 8, footprintRadiusMm: 42.5 });
+    expect(assumed).toHaveLength(2);
+    expect(wareOf({ wallMm: 7, baseMm: null, widestMm: null }).assumed).toHaveLength(4);
   });
 
   it("takes the wall from the base when only that is known", () => {
-    expect(wareOf({ wallMm: null, baseMm: 15, widestMm: null }).ware.geometry.wallMm).toBe(10);
+    expect(wareOf({ wallMm: null, baseMm: 16, widestMm: null }).ware.geometry.wallMm).toBe(12);
   });
 
   it("refuses a wall of no thickness", () => {

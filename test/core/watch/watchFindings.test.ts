@@ -3,6 +3,8 @@ import { type Curve, makeCurve } from "../../../src/core/curve/Curve.ts";
 import type { Finding } from "../../../src/core/findings/Finding.ts";
 import { statementText } from "../../../src/core/findings/findingText.ts";
 import type { LogReading } from "../../../src/core/log/LogReading.ts";
+import { limitsFor } from "../../../src/core/schedule/pieceOf.ts";
+import { QUARTZ_BAND } from "../../../src/core/ware/inversionBands.ts";
 import { corners, sampled } from "../../support/curves.ts";
 import { readingOf } from "../../support/firings.ts";
 import { schedule, segment } from "../../support/schedules.ts";
@@ -32,13 +34,21 @@ function withSetPoint(kiln: Curve, setPoint: Curve): LogReading {
 }
 
 describe("what a watched firing finds in cooling", () => {
-  // Ware of unknown thickness: the textbook 50 °C/h; a warning above twice that.
+  const platters = schedule({
+    ware: { thickestMm: 14, widestMm: 400, state: null, crackle: false },
+  });
+  const guide = limitsFor(platters.ware)(QUARTZ_BAND)?.limitCPerHour as number;
+  const watched = (rate: number, tempC: number, plan = platters) =>
+    watchedAt(falling(rate), hoursAt(tempC, rate), { plan });
+
   it.each([
-    [40, "note", "within the limit"],
-    [70, "caution", "faster than the limit"],
-    [130, "warning", "more than twice the limit"],
-  ])("at %i °C/h in the quartz inversion is a %s", (rate, severity, words) => {
-    const state = watchedAt(falling(rate), hoursAt(580, rate));
+    [0.8, "note", "borne"],
+    [1.2, "note", "borne"],
+    [1.7, "caution", "well over the guide"],
+    [2.5, "warning", "more than twice the guide"],
+  ])("at %d times the guide in the quartz inversion is a %s", (times, severity, words) => {
+    const rate = Math.round(times * guide);
+    const state = watched(rate, 580);
     const finding = about(state.findings, "cooling through quartz") as Finding;
     expect(finding.severity).toBe(severity);
     expect(statementText(finding, "C")).toContain(
@@ -48,26 +58,26 @@ describe("what a watched firing finds in cooling", () => {
   });
 
   it("speaks of an inversion half an hour before, by how fast the kiln will still be", () => {
-    const state = watchedAt(falling(150), hoursAt(660, 150));
+    const rate = Math.round(2.5 * guide);
+    const state = watched(rate, 660);
     const finding = about(state.findings, "cooling through quartz") as Finding;
     expect(finding.severity).toBe("caution");
-    // 40 °C at 150 °C/h are 16 minutes.
-    expect(statementText(finding, "C")).toContain("begins in 16 min, at 620 °C");
-    expect(
-      about(watchedAt(falling(150), hoursAt(800, 150)).findings, "cooling through quartz"),
-    ).toBe(undefined);
+    const minutes = Math.round((40 / rate) * 60);
+    expect(statementText(finding, "C")).toContain(`begins in ${minutes} min, at 620 °C`);
+    expect(about(watched(rate, 900).findings, "cooling through quartz")).toBe(undefined);
   });
 
   it("trusts a plan that slows the fall before the inversion", () => {
     const plan = schedule({
+      ware: platters.ware,
       segments: [segment(1160, 60), segment(640, "free"), segment(500, -40)],
     });
-    const state = watchedAt(falling(150), hoursAt(680, 150), { plan });
+    const state = watched(Math.round(2.5 * guide), 680, plan);
     expect(about(state.findings, "cooling through quartz")).toBe(undefined);
   });
 
   it("keeps what went too fast when it is over", () => {
-    const state = watchedAt(falling(130), hoursAt(400, 130));
+    const state = watched(Math.round(2.5 * guide), 400);
     expect(about(state.findings, "cooling through quartz")).toMatchObject({ severity: "warning" });
   });
 });

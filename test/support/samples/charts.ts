@@ -10,11 +10,12 @@ export const SAMPLE_BANDS: readonly Band[] = [
   { name: "cristobalite inversion", lowC: 200, highC: 270 },
 ];
 
-/** Invented limits: the first is broken by the sample zones, the second is kept. */
+/** Invented guides: the first is broken by the sample zones, the second is kept. */
 export const SAMPLE_LIMITS: readonly CoolingLimit[] = SAMPLE_BANDS.map((band, i) => ({
   band,
   limitCPerHour: i === 0 ? 45 : 60,
-  label: `limit, ${band.name}`,
+  label: `guide, ${band.name}`,
+  isBroken: i === 0,
 }));
 
 /** An invented schedule to cone 5: hours and °C at its corners. */

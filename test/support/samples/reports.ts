@@ -89,12 +89,16 @@ export function sampleCrossing(overrides: Partial<Crossing> = {}): Crossing {
     recrossings: 0,
     notes: [],
     limitCPerHour: 50,
-    limitBasis:
-      "textbook rule of 50 °C/h through 573 °C (Fraser 1986, at second hand); it does not know your ware, and thin ware often stands more",
-    limitMeantFor: "ware of unknown thickness",
-    strainRatio: null,
-    strainRatioLow: null,
-    strainRatioHigh: null,
+    limitFromC: 600,
+    limitToC: 540,
+    limitBasis: "computed: at this rate the stress in the ware is half its strength",
+    limitMeantFor: "stoneware cone 6, wall 14 mm, base 14 mm",
+    isCristobalitic: true,
+    severity: "caution",
+    openedC: null,
+    strainRatio: 0.84,
+    strainRatioLow: 0.4,
+    strainRatioHigh: 1.7,
     ...overrides,
   };
 }
@@ -104,8 +108,14 @@ export function sampleCrossings(): readonly Crossing[] {
   const heating = {
     direction: "heating",
     limitCPerHour: null,
+    limitFromC: null,
+    limitToC: null,
     limitBasis: null,
     limitMeantFor: null,
+    severity: null,
+    strainRatio: null,
+    strainRatioLow: null,
+    strainRatioHigh: null,
   } as const;
   return [
     sampleCrossing({

@@ -36,8 +36,10 @@ export function coolingChanges(context: NextContext): readonly WantedChange[] {
   });
 }
 
-function overLimit({ fastestCPerHour, limitCPerHour, measured }: Crossing): number {
-  if (measured === "no" || fastestCPerHour === null || limitCPerHour === null) return 0;
+/** How many times over its guide; 0 where the ware bore it, for then there is nothing to change. */
+function overLimit({ fastestCPerHour, limitCPerHour, severity }: Crossing): number {
+  if (severity === null || severity === "note") return 0;
+  if (fastestCPerHour === null || limitCPerHour === null) return 0;
   return Math.abs(fastestCPerHour) / limitCPerHour;
 }
 
@@ -92,10 +94,9 @@ function plannedRate(
   if (facts.plan === null) return null;
   const plan = { ...facts.plan, ware: toldWare(facts.plan.ware, ware) };
   const { curve } = expandSchedule(plan, kiln.own === null ? {} : { kiln: kiln.own });
-  const crossing = limitedCrossings(curve, {
-    ware: plan.ware,
-    limitFor: limitsFor(plan.ware),
-  }).find((each) => each.band === band && each.direction === "cooling");
+  const crossing = limitedCrossings(curve, { limitFor: limitsFor(plan.ware) }).find(
+    (each) => each.band === band && each.direction === "cooling",
+  );
   if (!crossing || crossing.fastestCPerHour === null) return null;
   return { fastest: Math.abs(crossing.fastestCPerHour) };
 }

@@ -5,6 +5,7 @@ import { newSchedule } from "../../schedule/newSchedule.ts";
 import type { Schedule } from "../../schedule/Schedule.ts";
 import { toldWare } from "../../schedule/toldWare.ts";
 import { paceWords, type WishedPace } from "../../schedule/wishedPace.ts";
+import { sizedAsMug } from "../../ware/wareOf.ts";
 import { asFile } from "./asFile.ts";
 import { mendedKiln } from "./kilnTooWeak.ts";
 import type { NextContext } from "./NextContext.ts";
@@ -18,9 +19,6 @@ const NOT_SHOWN = "with yours, as far as the logs show it, no schedule mends eve
 
 /** Why a kiln that cannot make the cone is left aside. */
 const AS_IT_WAS = "no schedule makes the cone with yours as it was, so have it mended first";
-
-/** Where walls and base are not known, as `draft --new` takes them [mm]. */
-const COMMON_WALL_MM = 6;
 
 /**
  * The line that drafts the next firing. What it asks for is worked out here first, so that it is
@@ -145,14 +143,13 @@ function forNew(context: NextContext, asks: readonly NextAsk[], output: string):
   const { series } = zone.heatwork;
   if (cone === null) return none("no cone is wanted by the record, and none was down");
   const unit = unitOf(facts);
-  const wallMm = ware.wallMm ?? ware.baseMm ?? COMMON_WALL_MM;
   const paces = pacesOf(asks);
   const cooling = coolingWord(context, paces);
   const made = newSchedule({
     cone,
     series,
     unit,
-    ware: { ...ware, wallMm, baseMm: ware.baseMm ?? wallMm },
+    ware: { ...ware, ...sizedAsMug(ware) },
     cooling: { kind: cooling },
     paces,
     withinSeconds: null,

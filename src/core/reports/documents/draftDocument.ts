@@ -52,7 +52,7 @@ export const draftDocumentSchema = z.strictObject({
     .nullable()
     .describe("when the cone wanted falls by the plan; null without one that is modelled"),
   crossings: z.array(crossingShape),
-  strains: z.array(strainShape).describe("one piece; empty when no body is named"),
+  strains: z.array(strainShape).describe("one piece"),
   energyKWh: z.number().nullable().describe("null while no kiln is known"),
   onYourKiln: ownKilnShape.nullable().describe("null while no kiln is known"),
   mending: z
@@ -123,7 +123,7 @@ export function draftDocument(draft: Draft, repair: Repair | null = null): Draft
       costKWh: repair.costKWh,
     },
     assumptions: [...expansion.assumptions],
-    bodies: bodiesPiece(piece === null ? [] : [piece.ware]),
+    bodies: bodiesPiece([piece.ware]),
     findings: findingsPiece(draft.findings),
     cautions: cautionsPiece(draft.cautions),
   };

@@ -95,7 +95,9 @@ export const reviewDocumentSchema = z.strictObject({
   zones: z.array(zoneShape),
   strains: z
     .array(strainShape)
-    .describe("of the hottest thermocouple, weakest piece first; empty when no body is named"),
+    .describe(
+      "of the hottest thermocouple while the kiln was shut, weakest piece first; an ordinary mug where no ware is known",
+    ),
   spread: z
     .strictObject({ largestK: z.number(), largestAtSeconds: z.number(), atPeakK: z.number() })
     .nullable()

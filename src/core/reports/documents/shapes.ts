@@ -139,9 +139,18 @@ export const crossingShape = z.strictObject({
   windowMinutes: nothingOr(number),
   recrossings: positive,
   notes: z.array(text),
-  limitCPerHour: nothingOr(number.describe("fastest rate that the limit allows, positive")),
+  limitCPerHour: nothingOr(
+    number.describe("the guide: rate at which the stress is half the strength, positive"),
+  ),
+  limitFromC: nothingOr(number.describe("part of the band in which the guide is to be kept")),
+  limitToC: nothingOr(number),
   limitBasis: nothingOr(text),
   limitMeantFor: nothingOr(text),
+  cristobalitic: z.boolean().describe("the ware's body has cristobalite, 2 % or more"),
+  severity: nothingOr(
+    z.enum(["note", "caution", "warning"]).describe("by the stress; null where it is not judged"),
+  ),
+  openedC: nothingOr(number.describe("the kiln was opened in it or before it, at this")),
   strainRatio: nothingOr(
     number.describe("computed stress over strength; good to a factor of two either way"),
   ),
@@ -155,7 +164,7 @@ export const crossingShape = z.strictObject({
 
 const risk = z
   .enum(["low", "watch", "high"])
-  .describe("below 0.3, to 0.6, above: our own estimate");
+  .describe("below 0.7, to 1, from 1 on, by the number alone: our own marks");
 
 /** What a range comes from; null with it. */
 const sharesShape = z

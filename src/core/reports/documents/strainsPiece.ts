@@ -20,7 +20,10 @@ export function strainsPiece(strains: readonly PieceStrain[]): z.infer<typeof st
       low: computed?.low ?? null,
       high: computed?.high ?? null,
       shares: computed?.shares ?? null,
-      risk: computed === null ? null : passageRisk(direction, computed.ratio),
+      risk:
+        computed === null
+          ? null
+          : passageRisk({ band, direction, ratio: computed.ratio }, strained.ware.body),
       atSeconds: computed?.atSeconds ?? null,
       tempC: computed?.tempC ?? null,
       fromSeconds: computed?.fromSeconds ?? null,

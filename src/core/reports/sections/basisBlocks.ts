@@ -10,7 +10,7 @@ import { capitalised, stopped } from "../capitalised.ts";
 import { section } from "../section.ts";
 import { seriesName } from "./coneWords.ts";
 
-/** What a report rests on: the cone model, the limits, the basis of each finding, sources. */
+/** What a report rests on: the cone model, the guides, the basis of each finding, sources. */
 export function basisBlocks(
   input: {
     readonly heatwork: Heatwork | null;
@@ -22,17 +22,10 @@ export function basisBlocks(
 ): readonly Block[] {
   const items = [
     ...(input.heatwork === null ? [] : coneItems(input.heatwork, unit)),
-    ...input.crossings.flatMap((crossing) =>
-      crossing.limitBasis === null
-        ? []
-        : [`Limit for ${crossing.band}, ${crossing.direction}: ${stopped(crossing.limitBasis)}`],
-    ),
+    ...guideItems(input.crossings),
     ...input.findings
-      .filter((finding) => finding.basis !== "" && !isLimit(finding.basis, input.crossings))
-      .map(
-        (finding) =>
-          `${capitalised(finding.topic)}: ${stopped(withoutLimit(finding.basis, input.crossings))}`,
-      ),
+      .filter((finding) => finding.basis !== "" && !isGuide(finding.basis, input.crossings))
+      .map((finding) => `${capitalised(finding.topic)}: ${stopped(finding.basis)}`),
     ...input.sources.map(stopped),
   ];
   return section(
@@ -41,17 +34,14 @@ export function basisBlocks(
   );
 }
 
-function isLimit(basis: string, crossings: readonly Crossing[]): boolean {
+function isGuide(basis: string, crossings: readonly Crossing[]): boolean {
   return crossings.some((crossing) => crossing.limitBasis === basis);
 }
 
-/** The basis with the text of a limit, which stands above already, left out. */
-function withoutLimit(basis: string, crossings: readonly Crossing[]): string {
-  return crossings.reduce(
-    (text, { limitBasis }) =>
-      limitBasis === null ? text : text.replace(`: ${limitBasis}`, ", as given above"),
-    basis,
-  );
+/** Where the guides come from, once. */
+function guideItems(crossings: readonly Crossing[]): readonly string[] {
+  const bases = crossings.flatMap(({ limitBasis }) => (limitBasis === null ? [] : [limitBasis]));
+  return [...new Set(bases)].map((basis) => `Guides for cooling: ${stopped(basis)}`);
 }
 
 /** Which printed end points about the cone reached could not be read again in any copy. */

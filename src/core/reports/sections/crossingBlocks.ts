@@ -1,7 +1,7 @@
-import { printRate } from "../../units/print.ts";
+import { printRate, printTemperature } from "../../units/print.ts";
 import type { TemperatureUnit } from "../../units/temperature.ts";
 import type { Crossing } from "../../ware/Crossing.ts";
-import { limitSeverity } from "../../ware/limitSeverity.ts";
+import { bandSaid } from "../../ware/inversionBands.ts";
 import type { Block, Cell, Column } from "../Block.ts";
 import { stopped } from "../capitalised.ts";
 import { momentLines } from "../moments.ts";
@@ -13,10 +13,10 @@ const COLUMNS: readonly Column[] = [
   { head: "mean", align: "right" },
   { head: "fastest", align: "right" },
   { head: { lines: ["when (h:min", "after start)"] }, align: "right" },
-  { head: "limit", align: "right" },
+  { head: "guide", align: "right" },
 ];
 
-/** How one Curve went through its bands: rates, when, and the limit; then what qualifies them. */
+/** How one Curve went through its bands: rates, when, and the guide; then what qualifies them. */
 export function crossingBlocks(
   crossings: readonly Crossing[],
   context: {
@@ -26,7 +26,7 @@ export function crossingBlocks(
   },
 ): readonly Block[] {
   if (crossings.length === 0) return [];
-  const remarks = crossings.flatMap(remarksOf);
+  const remarks = crossings.flatMap((crossing) => remarksOf(crossing, context.unit));
   return [
     {
       kind: "table",
@@ -45,7 +45,7 @@ function crossingRow(
   const { unit, startOfDaySeconds } = context;
   const { meanCPerHour, fastestCPerHour, fastestAtSeconds } = crossing;
   return [
-    { lines: [crossing.band.replace(/ inversion$/, ""), crossing.direction] },
+    { lines: [nameOf(crossing, unit), crossing.direction] },
     printSpan(crossing.fromC, crossing.toC, unit),
     meanCPerHour === null ? missing(crossing) : printRate(meanCPerHour, unit),
     fastestCell(crossing, unit),
@@ -70,16 +70,24 @@ function fastestCell(crossing: Crossing, unit: TemperatureUnit): Cell {
     : { lines: [rate, `over ${Math.max(1, Math.round(windowMinutes))} min`] };
 }
 
-function limitCell(crossing: Crossing, unit: TemperatureUnit): Cell {
-  const { limitCPerHour, fastestCPerHour } = crossing;
-  if (limitCPerHour === null) return "none";
-  const limit = printRate(limitCPerHour, unit);
-  if (fastestCPerHour === null) return limit;
-  return limitSeverity(Math.abs(fastestCPerHour), limitCPerHour) !== "note"
-    ? { lines: [limit, "over it"], style: "warning" }
-    : { lines: [limit, "within"], style: "good" };
+function nameOf(crossing: Crossing, unit: TemperatureUnit): string {
+  return bandSaid(crossing.band, { ...crossing, unit }).replace(/ inversion$/, "");
 }
 
-function remarksOf({ band, direction, notes }: Crossing): readonly string[] {
-  return notes.map((note) => `${band}, ${direction}: ${stopped(note)}`);
+/** The guide and what the computed stress says; where the kiln was open, only that. */
+function limitCell(crossing: Crossing, unit: TemperatureUnit): Cell {
+  const { limitCPerHour, severity, openedC } = crossing;
+  if (openedC !== null && crossing.measured !== "no")
+    return { lines: ["open from", printTemperature(openedC, unit)] };
+  if (limitCPerHour === null) return "none";
+  const guide = printRate(limitCPerHour, unit);
+  if (severity === null) return guide;
+  return severity === "note"
+    ? { lines: [guide, "bears it"], style: "good" }
+    : { lines: [guide, severity === "caution" ? "hard on it" : "too fast"], style: "warning" };
+}
+
+function remarksOf(crossing: Crossing, unit: TemperatureUnit): readonly string[] {
+  const name = bandSaid(crossing.band, { ...crossing, unit });
+  return crossing.notes.map((note) => `${name}, ${crossing.direction}: ${stopped(note)}`);
 }

@@ -1,7 +1,7 @@
-import type { Direction } from "../../curve/Band.ts";
 import { basedOn } from "../../sources/basedOn.ts";
 import { printTemperature } from "../../units/print.ts";
 import type { TemperatureUnit } from "../../units/temperature.ts";
+import { bandSaid, hasCristobalite, PUBLISHED_RATES } from "../../ware/inversionBands.ts";
 import type { ModelLimit } from "../../ware/modelLimits.ts";
 import type { OpeningStrain } from "../../ware/openingStrain.ts";
 import type { PieceStrain } from "../../ware/pieceStrain.ts";
@@ -12,6 +12,7 @@ import {
   strainRisk,
 } from "../../ware/strainRisk.ts";
 import type { SpreadShares } from "../../ware/strainSpread.ts";
+import type { Body } from "../../ware/Ware.ts";
 import type { Block, Cell } from "../Block.ts";
 import { capitalised, stopped } from "../capitalised.ts";
 import { momentLines } from "../moments.ts";
@@ -71,20 +72,21 @@ const ERRS = {
   "either way": "Uncertain either way",
 } as const;
 
-/** Where practice contradicts the computation. */
-function againstPractice(unit: TemperatureUnit): string {
-  return stopped(
-    basedOn(
-      `Below the quartz inversion it is likely too strict for ware without cristobalite: sanitary ware is cooled from ${printTemperature(500, unit)} to ${printTemperature(50, unit)} faster than it would allow`,
-      "fortuna-2000",
+/** Where practice contradicts the computation, and what is published of rates. */
+function besideIt(unit: TemperatureUnit): readonly string[] {
+  return [
+    stopped(
+      basedOn(
+        `Below the quartz inversion it is too strict for ware without cristobalite, so that no word is put to it there and nothing is judged by it: sanitary ware is cooled from ${printTemperature(500, unit)} to ${printTemperature(50, unit)} faster than it would allow, and kilns are opened daily at ${printTemperature(150, unit)} to ${printTemperature(190, unit)} without loss`,
+        "fortuna-2000",
+        "opening-practice",
+      ),
     ),
-  );
+    stopped(`Published, to be read beside it: ${PUBLISHED_RATES.join("; ")}`),
+  ];
 }
 
-/**
- * The stress in the ware in words and tables, the piece that stands the least first; nothing where
- * no body is named.
- */
+/** The stress in the ware in words and tables, the piece that bears the least first. */
 export function strainBlocks(
   strains: readonly PieceStrain[],
   context: StrainContext,
@@ -104,9 +106,7 @@ export function strainBlocks(
         stopped(STRAIN_RISK_WORDS),
         rangeItem(strains),
         ...limitItems(strains),
-        ...(strains.some(({ limits }) => limits.some(({ topic }) => topic === PRACTISED))
-          ? [againstPractice(context.unit)]
-          : []),
+        ...besideIt(context.unit),
       ],
     },
   ];
@@ -124,7 +124,7 @@ function passageBlocks(strains: readonly PieceStrain[], context: StrainContext):
   return [
     {
       kind: "table",
-      caption: "Through the inversions, good to a factor of two either way",
+      caption: "On the way through",
       columns: [
         { head: "piece", align: "left" },
         { head: "through", align: "left" },
@@ -138,8 +138,8 @@ function passageBlocks(strains: readonly PieceStrain[], context: StrainContext):
 }
 
 function passageRows(
-  { name, passages }: PieceStrain,
-  { startOfDaySeconds }: StrainContext,
+  { name, passages, ware }: PieceStrain,
+  { startOfDaySeconds, unit }: StrainContext,
 ): readonly (readonly Cell[])[] {
   return passages.flatMap(
     ({ band, direction, measured, computed }): readonly (readonly Cell[])[] =>
@@ -148,8 +148,12 @@ function passageRows(
         : [
             [
               name,
-              { lines: [band.replace(/ inversion$/, ""), direction] },
-              ratioCell(computed.ratio, { measured, direction }),
+              { lines: [bandNameOf(band, ware.body, unit), direction] },
+              ratioCell(
+                computed.ratio,
+                measured,
+                passageRisk({ band, direction, ratio: computed.ratio }, ware.body),
+              ),
               rangeText(computed),
               { lines: momentLines(startOfDaySeconds, computed.atSeconds) },
             ],
@@ -167,8 +171,7 @@ function openingBlocks(
   return [
     {
       kind: "table",
-      caption:
-        "At the opening, good to a factor of two either way; under each ratio the range of 8 in 10",
+      caption: "At the opening; under each ratio the range of 8 in 10",
       columns: [
         { head: "piece", align: "left" },
         { head: "at", align: "right" },
@@ -186,7 +189,7 @@ function openingBlocks(
 
 /** One row for each temperature, the lid beside lifting out. */
 function openingRows(
-  { name, openings }: PieceStrain,
+  { name, openings, ware }: PieceStrain,
   unit: TemperatureUnit,
 ): readonly (readonly Cell[])[] {
   const temps = [...new Set(openings.map(({ tempC }) => tempC))];
@@ -194,27 +197,37 @@ function openingRows(
     name,
     printTemperature(tempC, unit),
     ...WAYS.map((way) =>
-      openingCell(openings.find((each) => each.tempC === tempC && each.way === way)),
+      openingCell(
+        openings.find((each) => each.tempC === tempC && each.way === way),
+        hasCristobalite(ware.body),
+      ),
     ),
   ]);
 }
 
-function openingCell(opening: OpeningStrain | undefined): Cell {
+function openingCell(opening: OpeningStrain | undefined, isJudged: boolean): Cell {
   if (opening === undefined) return "–";
-  const risk = strainRisk(opening.ratio);
+  const risk = isJudged ? strainRisk(opening.ratio) : null;
   return {
-    lines: [`${strainRatioText(opening.ratio)}, ${risk}`, rangeText(opening)],
+    lines: [withRisk(opening.ratio, risk), rangeText(opening)],
     ...styled(risk),
   };
 }
 
-function ratioCell(
-  ratio: number,
-  passage: { readonly measured: "whole" | "partly"; readonly direction: Direction },
-): Cell {
-  const risk = passageRisk(passage.direction, ratio);
-  const words = [strainRatioText(ratio), ...(risk === null ? [] : [risk])].join(", ");
-  return { lines: passage.measured === "whole" ? [words] : [words, "or more"], ...styled(risk) };
+function ratioCell(ratio: number, measured: "whole" | "partly", risk: StrainRisk | null): Cell {
+  const words = withRisk(ratio, risk);
+  return { lines: measured === "whole" ? [words] : [words, "or more"], ...styled(risk) };
+}
+
+function withRisk(ratio: number, risk: StrainRisk | null): string {
+  return [strainRatioText(ratio), ...(risk === null ? [] : [risk])].join(", ");
+}
+
+function bandNameOf(band: string, body: Body, unit: TemperatureUnit): string {
+  return bandSaid(band, { isCristobalitic: hasCristobalite(body), unit }).replace(
+    / inversion$/,
+    "",
+  );
 }
 
 function styled(risk: StrainRisk | null): { readonly style?: PaintStyle } {
@@ -248,7 +261,7 @@ function heatingItems(strains: readonly PieceStrain[]): readonly string[] {
 
 const HEATING = {
   computed:
-    "on the way up the properties of the fired body at its end are used, and no word is put to the ratio. Bisque is weaker and softer, and its pores stop small cracks: it bears more than such a ratio says. Use it only to compare firings.",
+    "on the way up the ware is taken to be the finished body already, as in a glaze firing over finished ware, and no word is put to the ratio. Bisque is weaker and softer, and its pores stop small cracks: it bears more than such a ratio says. Use it only to compare firings.",
   raw: "the way up is not computed. Raw clay is not yet the fired body whose properties are known.",
   "state not known":
     "the way up is not computed. It is not said whether the ware went in raw or bisqued.",

@@ -2,7 +2,7 @@ import type { Band } from "../../curve/Band.ts";
 import type { AssumedKiln } from "../../kiln/AssumedKiln.ts";
 import { printRate } from "../../units/print.ts";
 import { UNLOAD_C } from "../checks/unloading.ts";
-import { COOLING_BANDS, type LimitFor } from "../coolingLimits.ts";
+import { COOLING_BANDS, type CoolingLimit, type LimitFor } from "../coolingLimits.ts";
 import { paced } from "../paced.ts";
 import type { Schedule } from "../Schedule.ts";
 import { rateDown, temperatureDown, temperatureUp } from "../wholeUnits.ts";
@@ -15,11 +15,13 @@ export const WINDOW_REACH_HOURS = 0.14;
 export const MEND_COOLING: readonly Mend[] = COOLING_BANDS.map((band) => ({
   topic: coolingTopic(band),
   mend: (schedule, _, { kiln, limitFor }) => {
+    const limit = limitFor(band);
+    if (limit === null) return { ok: true, schedule, did: "left as it is" };
     const slowed = cooledWithin(untilCool(schedule), { band, kiln, limitFor });
     return {
       ok: true,
       schedule: slowed,
-      did: `held to ${printRate(pace(limitFor, band, schedule), schedule.unit)} through the ${band.name}`,
+      did: `held to ${printRate(pace(limit, schedule), schedule.unit)} through the ${band.name}`,
     };
   },
 }));
@@ -29,14 +31,16 @@ export function coolingTopic(band: Band): string {
   return `cooling through ${band.name.replace(" inversion", "")}`;
 }
 
-/** A schedule that goes through a band no faster than its limit, edges included. */
+/** A schedule that goes through a band no faster than its guide, edges included; as it is without one. */
 function cooledWithin(
   schedule: Schedule,
   by: { readonly band: Band; readonly kiln: AssumedKiln; readonly limitFor: LimitFor },
 ): Schedule {
   const { band, kiln, limitFor } = by;
   const { unit } = schedule;
-  const mostCPerHour = pace(limitFor, band, schedule);
+  const limit = limitFor(band);
+  if (limit === null) return schedule;
+  const mostCPerHour = pace(limit, schedule);
   const padK = mostCPerHour * WINDOW_REACH_HOURS;
   return paced(
     schedule,
@@ -44,7 +48,7 @@ function cooledWithin(
       fromC: temperatureUp(band.highC + padK, unit),
       toC: temperatureDown(band.lowC - padK, unit),
       mostCPerHour,
-      why: `${band.name}: ${printRate(mostCPerHour, unit)} for ${limitFor(band).meantFor}`,
+      why: `${band.name}: ${printRate(mostCPerHour, unit)} for ${limit.meantFor}`,
     },
     kiln,
   );
@@ -58,6 +62,6 @@ export function untilCool(schedule: Schedule): Schedule {
   return { ...schedule, segments: [...schedule.segments, fall] };
 }
 
-function pace(limitFor: LimitFor, band: Band, schedule: Schedule): number {
-  return rateDown(limitFor(band).limitCPerHour, schedule.unit);
+function pace({ limitCPerHour }: CoolingLimit, schedule: Schedule): number {
+  return rateDown(limitCPerHour, schedule.unit);
 }
