@@ -2,14 +2,12 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { REFERENCE_KILN } from "../../../src/core/kiln/AssumedKiln.ts";
 import { topEndSeconds } from "../../../src/core/schedule/coneAim.ts";
-import { computedLimits } from "../../../src/core/schedule/coolingLimits.ts";
 import { draftSchedule } from "../../../src/core/schedule/draftSchedule.ts";
 import { type NewScheduleInput, newSchedule } from "../../../src/core/schedule/newSchedule.ts";
 import type { Schedule } from "../../../src/core/schedule/Schedule.ts";
 import { parseSchedule } from "../../../src/core/schedule/scheduleFile.ts";
 import { scheduleYaml } from "../../../src/core/schedule/scheduleYaml.ts";
 import { bodyNamed } from "../../../src/core/ware/bodies.ts";
-import { wareOf } from "../../../src/core/ware/wareOf.ts";
 import { hasAlikeNeighbours, isWhole, valued } from "../../support/schedules.ts";
 
 function wanted(parts: Partial<NewScheduleInput> = {}): NewScheduleInput {
@@ -25,11 +23,6 @@ function wanted(parts: Partial<NewScheduleInput> = {}): NewScheduleInput {
 }
 
 const ware = (parts: Partial<NewScheduleInput["ware"]>) => ({ ...wanted().ware, ...parts });
-
-const limitsFor = (body: string, widestMm: number | null) =>
-  computedLimits(
-    wareOf({ body: valued(bodyNamed(body, "a test")), wallMm: 6, baseMm: 10, widestMm }),
-  );
 
 function problemOf(input: NewScheduleInput) {
   const result = newSchedule(input);
