@@ -18,7 +18,7 @@ export const TROUBLED_FIRINGS: readonly DemoFiring[] = [
       roomC: 21,
       legs: GLAZE_CONE_5,
       probes: [THIN_K],
-      stopBelowC: 95,
+      stopBelowC: 125,
       intervalSeconds: 60,
     },
     shape: troubled({
@@ -37,7 +37,7 @@ export const TROUBLED_FIRINGS: readonly DemoFiring[] = [
     }),
     moments: "clock",
     cones: ["4", "5", "6"],
-    unloadedBelowC: 95,
+    unloadedBelowC: 125,
     heard: [],
     noted: {
       title: "Jugs and lids, with a loose plug on the logger",
