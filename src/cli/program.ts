@@ -47,11 +47,10 @@ Exit codes: 0 fine, 1 it ran and the answer is no (a warning, a cone not reached
       .option("--offset <degrees>", "add to thermocouple readings, from witness cones: 8C, -12F")
       .option("--new", "write a schedule for --cone and the ware below")
       .addOption(
-        new Option("--solve <part>", "change one thing so that the cone is just down").choices([
-          "peak",
-          "hold",
-          "rate",
-        ]),
+        new Option(
+          "--solve <part>",
+          "change one thing so that the cone falls by the end of the top hold",
+        ).choices(["peak", "hold", "rate"]),
       )
       .option("--repair", "mend every finding with the smallest change in time")
       .option(

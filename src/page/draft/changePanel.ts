@@ -49,7 +49,7 @@ export function changePanel(bench: Bench, schedule: Schedule): TemplateResult {
       )}
       <button type="button" ?disabled=${busy !== null} @click=${() => offerMended(bench, schedule)}>Mend every finding</button>
     </div>
-    <p class="hint">${schedule.cone === null ? "Name the cone first; mending needs none." : `One thing is changed so that cone ${schedule.cone} is just down. You see the change before you take it.`}</p>
+    <p class="hint">${schedule.cone === null ? "Name the cone first; mending needs none." : `One thing is changed so that cone ${schedule.cone} falls by the end of the top hold. You see the change before you take it.`}</p>
     ${busy === null ? nothing : html`<p role="status">${busy}… <button type="button" @click=${() => stop(bench)}>Stop</button></p>`}
     ${offer === null ? nothing : offerSheet(bench, offer)}
   </section>`;

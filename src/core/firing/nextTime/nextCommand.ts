@@ -115,9 +115,13 @@ function changeSaid(change: {
   readonly repair: boolean;
 }): string {
   const { cone, paces, repair } = change;
-  if (!repair) return `This moves the peak alone, so that cone ${cone} is just down`;
+  if (!repair)
+    return `This moves the peak alone, so that cone ${cone} falls by the end of the top hold`;
   const kept = paces.length > 0 ? "keeps the schedule to what is said above, and " : "";
-  const peak = cone === null ? "" : `, and moves the peak so that cone ${cone} is just down`;
+  const peak =
+    cone === null
+      ? ""
+      : `, and moves the peak so that cone ${cone} falls by the end of the top hold`;
   return `This ${kept}mends it with the smallest change in time${peak}`;
 }
 
