@@ -19,6 +19,9 @@ export interface RecordedWare {
   readonly baseMm: number | null;
   readonly thickestMm: number | null;
   readonly widestMm: number | null;
+  /** From shelf to rim. */
+  readonly heightMm: number | null;
+  readonly stands: WareGeometry["stands"] | null;
   /** Thickness of the shelf under it. */
   readonly shelfMm: number | null;
   /** Air under the foot. */

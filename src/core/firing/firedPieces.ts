@@ -12,7 +12,7 @@ export interface FiredPiece extends StrainedPiece {
 }
 
 /** As much of a piece as a record or a schedule may say. */
-type Said = Partial<Omit<RecordedWare, "name" | "clay" | "count">>;
+type Said = Partial<Omit<RecordedWare, "clay" | "count">>;
 
 /**
  * The ware of a firing: the record's pieces; what it does not say of one is taken from the schedule
@@ -49,6 +49,9 @@ function firedPiece(piece: Said, planned: Said) {
     baseMm: thickness.baseMm ?? null,
     thickestMm: thickness.thickestMm,
     widestMm: piece.widestMm ?? planned.widestMm ?? null,
+    name: piece.name,
+    heightMm: piece.heightMm ?? planned.heightMm,
+    stands: piece.stands ?? planned.stands,
     shelfMm: piece.shelfMm ?? planned.shelfMm,
     footGapMm: piece.footGapMm ?? planned.footGapMm,
     glazedSides: piece.glazedSides ?? planned.glazedSides,

@@ -136,6 +136,8 @@ function wareOf(
     baseMm: values.maybeWareLength("base", ware.base, path),
     thickestMm: values.maybeWareLength("thickest", ware.thickest, path),
     widestMm: values.maybeWareLength("widest", ware.widest, path),
+    heightMm: values.maybeWareLength("height", ware.height, path),
+    stands: ware.stands ?? null,
     shelfMm: values.maybeWareLength("shelf", ware.shelf, path),
     footGapMm: values.maybeWareLength("footGap", ware.footGap, path),
     glazedSides: ware.glazedSides ?? null,

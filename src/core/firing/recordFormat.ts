@@ -23,6 +23,13 @@ export const Ware = z.strictObject({
   base: WrittenLength.optional().describe("thickness of the base; millimetres or with a unit"),
   thickest: WrittenLength.optional().describe("thickest part; millimetres or with a unit"),
   widest: WrittenLength.optional().describe("widest piece; millimetres or with a unit"),
+  height: WrittenLength.optional().describe(
+    "from shelf to rim, the thickness alone for a tile; taken from the name and the width when left out",
+  ),
+  stands: z
+    .enum(["on the shelf", "on edge"])
+    .optional()
+    .describe("on edge: a tile whose two faces are both free; on the shelf when left out"),
   shelf: WrittenLength.optional().describe("thickness of the shelf; 16 mm when left out"),
   footGap: WrittenLength.optional().describe(
     "air under the foot, 0.1 mm for a foot that stands flat; 3 mm when left out",

@@ -50,6 +50,8 @@ function wareText(ware: RecordedWare): string {
     ware.baseMm && `base ${length(ware.baseMm)}`,
     ware.thickestMm && `thickest ${length(ware.thickestMm)}`,
     ware.widestMm && `widest ${length(ware.widestMm)}`,
+    ware.heightMm && `${length(ware.heightMm)} high`,
+    ware.stands === "on edge" ? ware.stands : null,
     ware.shelfMm && `shelf ${length(ware.shelfMm)}`,
     ware.footGapMm && `${length(ware.footGapMm)} of air under the foot`,
     ware.glazedSides && GLAZED[ware.glazedSides],

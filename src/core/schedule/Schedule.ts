@@ -34,6 +34,9 @@ export interface Schedule {
     readonly thickestMm: number | null;
     /** Widest piece [mm]. */
     readonly widestMm: number | null;
+    /** From shelf to rim, when the file says [mm]. */
+    readonly heightMm?: number | null;
+    readonly stands?: WareGeometry["stands"] | null;
     /** Thickness of the shelf, and air under the foot, when the file says [mm]. */
     readonly shelfMm?: number | null;
     readonly footGapMm?: number | null;

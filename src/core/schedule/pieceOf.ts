@@ -10,6 +10,8 @@ export function pieceOf(ware: Schedule["ware"]): AssumedWare {
     baseMm: ware.baseMm ?? null,
     thickestMm: ware.thickestMm,
     widestMm: ware.widestMm,
+    heightMm: ware.heightMm,
+    stands: ware.stands,
     shelfMm: ware.shelfMm,
     footGapMm: ware.footGapMm,
     glazedSides: ware.glazedSides,

@@ -35,7 +35,7 @@ export const SCHEDULE_DOCUMENT: DocumentFormat = {
     ["start", 'a temperature: a number in the file\'s unit, or "68 F"'],
     [
       "ware",
-      "ware with any of body, wall, base, thickest, widest, shelf, footGap, glazedSides, state, crackle",
+      "ware with any of body, wall, base, thickest, widest, height, stands, shelf, footGap, glazedSides, state, crackle",
     ],
     [
       "body",

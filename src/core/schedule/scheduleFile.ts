@@ -85,12 +85,14 @@ function wareOfFile(
     file.body === undefined
       ? null
       : taken(bodyGiven(file.body, (inside) => at(["ware", "body", ...inside])));
-  const [wallMm, baseMm, thickestMm, widestMm, shelfMm, footGapMm] = LENGTHS.map((name) => {
-    const value = file[name];
-    return value === undefined
-      ? null
-      : taken(wareLength(value, { name, where: at(["ware", name]) }));
-  }) as [Mm, Mm, Mm, Mm, Mm, Mm];
+  const [wallMm, baseMm, thickestMm, widestMm, heightMm, shelfMm, footGapMm] = LENGTHS.map(
+    (name) => {
+      const value = file[name];
+      return value === undefined
+        ? null
+        : taken(wareLength(value, { name, where: at(["ware", name]) }));
+    },
+  ) as [Mm, Mm, Mm, Mm, Mm, Mm, Mm];
   if (problems.length > 0) return failed(...problems);
   return ok({
     ...(body && { body }),
@@ -98,6 +100,8 @@ function wareOfFile(
     ...(baseMm !== null && { baseMm }),
     thickestMm,
     widestMm,
+    ...(heightMm !== null && { heightMm }),
+    ...(file.stands && { stands: file.stands }),
     ...(shelfMm !== null && { shelfMm }),
     ...(footGapMm !== null && { footGapMm }),
     ...(file.glazedSides && { glazedSides: file.glazedSides }),
@@ -108,4 +112,4 @@ function wareOfFile(
 
 type Mm = number | null;
 
-const LENGTHS = ["wall", "base", "thickest", "widest", "shelf", "footGap"] as const;
+const LENGTHS = ["wall", "base", "thickest", "widest", "height", "shelf", "footGap"] as const;

@@ -48,6 +48,13 @@ export const ScheduleFile = z
         base: Quantity.optional().describe("Thickness of the base: millimetres, or like 1/2 in."),
         thickest: Quantity.optional().describe("Thickest part: millimetres, or like 1/4 in."),
         widest: Quantity.optional().describe("Widest piece: millimetres, or like 12 in."),
+        height: Quantity.optional().describe(
+          "From shelf to rim, the thickness alone for a tile; taken from the width when left out.",
+        ),
+        stands: z
+          .enum(["on the shelf", "on edge"])
+          .optional()
+          .describe("On edge: a tile whose two faces are both free; on the shelf when left out."),
         shelf: Quantity.optional().describe("Thickness of the shelf; 16 mm when left out."),
         footGap: Quantity.optional().describe(
           "Air under the foot, 0.1 mm for a foot that stands flat; 3 mm when left out.",

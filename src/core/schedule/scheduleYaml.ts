@@ -35,20 +35,26 @@ function setWare(ware: YAMLMap): void {
   if (isMap(body)) for (const { value } of body.items) if (isMap(value)) value.flow = true;
 }
 
-function fileOf(schedule: Schedule): Record<string, unknown> {
-  const { unit, ware } = schedule;
-  const wareFile = {
+function wareFileOf(ware: Schedule["ware"]): Record<string, unknown> {
+  return {
     ...(ware.body && { body: bodyAsGiven(ware.body) }),
     ...(typeof ware.wallMm === "number" && { wall: rounded(ware.wallMm) }),
     ...(typeof ware.baseMm === "number" && { base: rounded(ware.baseMm) }),
     ...(ware.thickestMm !== null && { thickest: rounded(ware.thickestMm) }),
     ...(ware.widestMm !== null && { widest: rounded(ware.widestMm) }),
+    ...(typeof ware.heightMm === "number" && { height: rounded(ware.heightMm) }),
+    ...(ware.stands && { stands: ware.stands }),
     ...(typeof ware.shelfMm === "number" && { shelf: rounded(ware.shelfMm) }),
     ...(typeof ware.footGapMm === "number" && { footGap: rounded(ware.footGapMm) }),
     ...(ware.glazedSides && { glazedSides: ware.glazedSides }),
     ...(ware.state !== null && { state: ware.state }),
     ...(ware.crackle && { crackle: true }),
   };
+}
+
+function fileOf(schedule: Schedule): Record<string, unknown> {
+  const { unit } = schedule;
+  const wareFile = wareFileOf(schedule.ware);
   return {
     formatVersion: 1,
     title: schedule.title,

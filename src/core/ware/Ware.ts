@@ -38,6 +38,8 @@ export interface WareGeometry {
   readonly shelfMm: number;
   /** Air under the foot [mm]. */
   readonly footGapMm: number;
+  /** On edge both faces of a tile are free; on the shelf where nothing is said. */
+  readonly stands?: "on the shelf" | "on edge" | undefined;
   readonly glazedSides: "none" | "one" | "both";
 }
 

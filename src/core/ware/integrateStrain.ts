@@ -7,10 +7,10 @@ import { stressRatio } from "./pieceStress.ts";
 import type { StrainNumbers } from "./strainNumbers.ts";
 import type { StrainSteps } from "./strainSteps.ts";
 import {
+  AROUND,
   advanceWare,
   BASE,
   DEEP,
-  KILN,
   LOAD,
   meanC,
   SHELF,
@@ -140,7 +140,7 @@ export function strainRunner(steps: StrainSteps, peakSeconds: number): StrainRun
       const at = state(step);
       const wallC = at[WALL]!;
       const baseC = at[BASE]! + at[LOAD]!;
-      const kilnC = at[KILN]!;
+      const kilnC = steps.tempsC[step]!;
       const inside = heating
         ? kilnC >= band.lowC && Math.min(kilnC, wallC, baseC) <= band.highC
         : kilnC <= band.highC && Math.max(kilnC, wallC, baseC) >= band.lowC;
@@ -208,7 +208,7 @@ export function atRest(state: Float64Array, tempC: number): void {
 export function mismatch(state: Float64Array, numbers: StrainNumbers): number {
   const { strain, shape } = numbers;
   const baseC = meanC(state, BASE);
-  const wallC = isFlat(shape) ? state[KILN]! : meanC(state, WALL);
+  const wallC = isFlat(shape) ? state[AROUND]! : meanC(state, WALL);
   const of = (tempC: number) => strainIn(strain, tempC);
   const across = of(baseC + state[LOAD]!) - of(wallC);
   const base = of(state[BASE]!) - of(state[BASE + DEEP - 1]!);

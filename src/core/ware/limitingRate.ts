@@ -4,7 +4,7 @@ import { atRest, mismatch, spacedMoments } from "./integrateStrain.ts";
 import { stressRatio } from "./pieceStress.ts";
 import { type StrainNumbers, wareNumbers } from "./strainNumbers.ts";
 import type { Ware } from "./Ware.ts";
-import { advanceWare, BASE, KILN, LOAD, meanC, STATE_SIZE, shutKiln, WALL } from "./wareState.ts";
+import { advanceWare, BASE, LOAD, meanC, STATE_SIZE, shutKiln, WALL } from "./wareState.ts";
 
 /** No faster rate is ever named [°C/h]. */
 const FASTEST_C_PER_HOUR = 3000;
@@ -60,9 +60,9 @@ export function limitingRateAt(
 function worstFalling(numbers: StrainNumbers, band: Band, rateCPerHour: number): number {
   const state = new Float64Array(STATE_SIZE);
   const states: Float64Array[] = [];
-  for (const _ of falling(state, numbers, band.highC + FROM_ABOVE_K, rateCPerHour)) {
-    if (state[KILN]! > band.highC) continue;
-    if (Math.max(state[KILN]!, state[WALL]!, state[BASE]! + state[LOAD]!) < band.lowC) break;
+  for (const kilnC of falling(state, numbers, band.highC + FROM_ABOVE_K, rateCPerHour)) {
+    if (kilnC > band.highC) continue;
+    if (Math.max(kilnC, state[WALL]!, state[BASE]! + state[LOAD]!) < band.lowC) break;
     states.push(state.slice());
   }
   const mismatches = Float64Array.from(states, (each) => mismatch(each, numbers));

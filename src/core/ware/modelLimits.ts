@@ -47,7 +47,7 @@ export function modelLimits({ body, geometry }: Ware): readonly ModelLimit[] {
       errs: "too hard",
       why: "a porous body stops small cracks that a dense one would not, and bears more than its strength says",
     });
-  if (isFlat(shape))
+  if (isFlat(shape) && geometry.stands !== "on edge")
     limits.push({
       topic: "flat",
       errs: "too hard",

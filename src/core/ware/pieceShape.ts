@@ -26,7 +26,7 @@ const FLAT_HEIGHT = 1.5;
 export function pieceShape(geometry: WareGeometry): PieceShape {
   const { wallMm, baseMm, footprintRadiusMm } = geometry;
   const heightMm = geometry.heightMm ?? likelyHeightMm(2 * footprintRadiusMm);
-  const flat = heightMm <= FLAT_HEIGHT * Math.max(baseMm, wallMm);
+  const flat = geometry.stands === "on edge" || heightMm <= FLAT_HEIGHT * Math.max(baseMm, wallMm);
   return {
     wallMm,
     baseMm,
@@ -41,9 +41,47 @@ export function isFlat({ heightMm, baseMm }: PieceShape): boolean {
   return heightMm <= baseMm;
 }
 
+/** What the name of a piece says of its shape. */
+interface NamedShape {
+  readonly flat: boolean;
+  readonly heightOverWidth: number;
+  readonly footOverWidth: number;
+}
+
+/** Shapes by the words for them; our own estimate. A foot is as wide as the piece where that is harder on it. */
+const NAMED: readonly (readonly [RegExp, NamedShape])[] = [
+  [
+    /\b(?:tiles?|slabs?|plaques?|trivets?|coasters?|bricks?|discs?|test bars?)\b/i,
+    { flat: true, heightOverWidth: 0, footOverWidth: 1 },
+  ],
+  [
+    /\b(?:plates?|platters?|saucers?|trays?)\b/i,
+    { flat: false, heightOverWidth: PLATE_HEIGHT, footOverWidth: 1 },
+  ],
+  [/\bbowls?\b/i, { flat: false, heightOverWidth: 0.45, footOverWidth: 0.55 }],
+  [
+    /\b(?:mugs?|cups?|beakers?|tumblers?|jars?|cylinders?)\b/i,
+    { flat: false, heightOverWidth: MUG_HEIGHT, footOverWidth: 1 },
+  ],
+  [
+    /\b(?:vases?|bottles?|jugs?|pitchers?)\b/i,
+    { flat: false, heightOverWidth: 1.8, footOverWidth: 0.8 },
+  ],
+];
+
+/** The shape that a name says, by the first word for one; null when it says none. */
+export function shapeNamed(name: string): NamedShape | null {
+  return NAMED.find(([words]) => words.test(name))?.[1] ?? null;
+}
+
 /** Height of a piece of which only the width is known: narrow ones are mugs, wide ones plates [mm]. */
-function likelyHeightMm(wideMm: number): number {
+export function likelyHeightMm(wideMm: number): number {
   const share = (wideMm - MUG_WIDE_MM) / (PLATE_WIDE_MM - MUG_WIDE_MM);
   const plate = Math.min(1, Math.max(0, share));
-  return wideMm * (MUG_HEIGHT + (PLATE_HEIGHT - MUG_HEIGHT) * plate);
+  return tenths(wideMm * (MUG_HEIGHT + (PLATE_HEIGHT - MUG_HEIGHT) * plate));
+}
+
+/** To a tenth of a millimetre: no guess is better. */
+export function tenths(mm: number): number {
+  return Math.round(mm * 10) / 10;
 }

@@ -4,7 +4,7 @@ import { CONVECTION_W_PER_M2K, LAYER_SHARE, radiationWPerM2K } from "./heatExcha
 import { PLACES, pieceMesh } from "./pieceMesh.ts";
 import { isFlat, type PieceShape } from "./pieceShape.ts";
 import type { StrainNumbers } from "./strainNumbers.ts";
-import { BASE, DEEP, gapWPerM2K, KILN, LOAD, meanC, WALL } from "./wareState.ts";
+import { AROUND, BASE, DEEP, gapWPerM2K, LOAD, meanC, WALL } from "./wareState.ts";
 import { barStress } from "./weibull.ts";
 
 /** Elastic piece and room for its temperatures; shared by all pieces of one shape. */
@@ -80,7 +80,7 @@ function putFreeStrain(
   const { lag, deep } = by.alteration ?? UNALTERED;
   const flat = isFlat(numbers.shape);
   putBaseShare(state, numbers);
-  const wallC = flat ? state[KILN]! : meanC(state, WALL);
+  const wallC = flat ? state[AROUND]! : meanC(state, WALL);
   const baseC = meanC(state, BASE);
   const rim = mesh.radius[mesh.lines - 1]!;
   for (let line = 0; line < mesh.lines; line++) {
@@ -107,7 +107,8 @@ function putBaseShare(state: Float64Array, numbers: StrainNumbers): void {
   const tempC = meanC(state, BASE);
   const face = radiationWPerM2K(tempC) + CONVECTION_W_PER_M2K;
   const flat = isFlat(numbers.shape);
-  const baseWPerM2K = face * (1 - baseSeesOut * (1 - LAYER_SHARE)) + gapWPerM2K(numbers, tempC);
+  const under = numbers.onEdge ? face * LAYER_SHARE : gapWPerM2K(numbers, tempC);
+  const baseWPerM2K = face * (1 - baseSeesOut * (1 - LAYER_SHARE)) + under;
   const wallSeesBase = numbers.baseOverWall * (1 - baseSeesOut);
   const wallWPerM2K = face * (1 + wallSeesOut * LAYER_SHARE + wallSeesBase);
   const baseFin = finMm(conductivity * baseM, baseWPerM2K);

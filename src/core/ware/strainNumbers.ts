@@ -15,6 +15,8 @@ export interface StrainNumbers {
   readonly wallM: number;
   readonly baseM: number;
   readonly footGapM: number;
+  /** Both faces of a tile are free, and there is no shelf. */
+  readonly onEdge: boolean;
   /** Share of its own part of a load's lag that the piece sees. */
   readonly stackShare: number;
   /** Share of what the base and the inside of the wall see that is outside the piece. */
@@ -51,7 +53,9 @@ export function wareNumbers(ware: Ware): StrainNumbers {
     wallM: shape.wallMm / 1000,
     baseM: shape.baseMm / 1000,
     footGapM: geometry.footGapMm / 1000,
-    stackShare: stackShare(shape.rimRadiusMm),
+    onEdge: geometry.stands === "on edge",
+    // What stands on edge does not reach across the shelf.
+    stackShare: geometry.stands === "on edge" ? 0 : stackShare(shape.rimRadiusMm),
     ...insideSeen(shape),
     strainToFailure: body.ruptureMPa.value / (1000 * body.youngGPa.value),
     strain,

@@ -17,6 +17,7 @@ const LIMITS = {
   base: { thing: "the base", ...CLAY },
   thickest: { thing: "the ware", ...CLAY },
   shelf: { thing: "the shelf", ...CLAY },
+  height: { thing: "the piece", code: "ware/height", leastMm: 1, mostMm: 3000 },
   footGap: { thing: "the air under the foot", code: "ware/foot-gap", leastMm: 0.1, mostMm: 100 },
   widest: { thing: "the widest piece", code: "ware/width", leastMm: 1, mostMm: 3000 },
 } as const satisfies Readonly<Record<string, LengthLimits>>;
@@ -25,7 +26,7 @@ const ZERO = /^0+(?:\.0+)?(?:$|[^\d./])/;
 
 /**
  * A length of a piece [mm] from what a person wrote, within what the ware of a kiln can be:
- * clay and shelves 1 to 100 mm thick, 0.1 to 100 mm of air under a foot, pieces up to 3 m wide.
+ * clay and shelves 1 to 100 mm thick, 0.1 to 100 mm of air under a foot, pieces up to 3 m wide and high.
  *
  * @returns `units/not-a-length`, or `ware/thickness`, `ware/foot-gap`, `ware/width` with the
  * nearest length that is possible.

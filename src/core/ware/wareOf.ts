@@ -1,5 +1,6 @@
 import { printMm } from "../units/print.ts";
 import { ORDINARY_BODY } from "./bodies.ts";
+import { likelyHeightMm, shapeNamed, tenths } from "./pieceShape.ts";
 import type { Body, Ware, WareGeometry } from "./Ware.ts";
 
 /** What may be known of a piece; a size is null, and anything else left out, where it is not known. */
@@ -11,6 +12,11 @@ export interface GivenWare {
   readonly thickestMm?: number | null | undefined;
   /** Widest dimension, taken as the width of what stands on the shelf. */
   readonly widestMm: number | null;
+  /** What it is called: a plate, a bowl or a tile is known by its name. */
+  readonly name?: string | undefined;
+  /** From shelf to rim. */
+  readonly heightMm?: number | null | undefined;
+  readonly stands?: WareGeometry["stands"] | null | undefined;
   /** Thickness of the shelf under it. */
   readonly shelfMm?: number | null | undefined;
   /** Air under the foot. */
@@ -43,6 +49,7 @@ const SIZES = [
   "baseMm",
   "thickestMm",
   "widestMm",
+  "heightMm",
   "shelfMm",
   "footGapMm",
 ] as const satisfies readonly (keyof GivenWare)[];
@@ -66,6 +73,8 @@ export function wareOf(given: GivenWare): AssumedWare {
   const widestMm = given.widestMm ?? ORDINARY_MUG.widestMm;
   const isMug = !given.body && sized.isUnknown && given.widestMm === null;
   const { wallMm, baseMm } = sized;
+  const shape = shapeFor(given, { baseMm, widestMm });
+  const edge = given.stands === "on edge";
   return {
     ware: {
       body,
@@ -73,6 +82,8 @@ export function wareOf(given: GivenWare): AssumedWare {
         wallMm,
         baseMm,
         footprintRadiusMm: widestMm / 2,
+        ...shape.geometry,
+        ...(edge && { stands: "on edge" as const }),
         shelfMm: given.shelfMm ?? SHELF_MM,
         footGapMm: given.footGapMm ?? FOOT_GAP_MM,
         glazedSides: given.glazedSides ?? "none",
@@ -94,7 +105,8 @@ export function wareOf(given: GivenWare): AssumedWare {
               ? [`taken to be ${widestMm} mm wide, as a mug is; wider pieces bear less`]
               : []),
           ]),
-      shelfAssumed(given),
+      ...(edge ? [] : [shelfAssumed(given)]),
+      ...(isMug || shape.assumed === null ? [] : [shape.assumed]),
     ],
   };
 }
@@ -153,4 +165,24 @@ function shelfAssumed({ shelfMm, footGapMm }: GivenWare): string {
 
 function rounded(mm: number): string {
   return String(Math.round(mm * 10) / 10);
+}
+
+/** Height and foot, as given, else by the name of the piece, else by its width. */
+function shapeFor(
+  { heightMm, name, stands }: GivenWare,
+  { baseMm, widestMm }: { readonly baseMm: number; readonly widestMm: number },
+): {
+  readonly geometry: Pick<WareGeometry, "heightMm" | "footRadiusMm">;
+  readonly assumed: string | null;
+} {
+  const named = shapeNamed(name ?? "");
+  const footRadiusMm = ((named?.footOverWidth ?? 1) * widestMm) / 2;
+  if (typeof heightMm === "number") return { geometry: { heightMm, footRadiusMm }, assumed: null };
+  if (stands === "on edge" || named?.flat)
+    return { geometry: { heightMm: baseMm, footRadiusMm }, assumed: null };
+  const high = named === null ? likelyHeightMm(widestMm) : tenths(named.heightOverWidth * widestMm);
+  return {
+    geometry: { heightMm: high, footRadiusMm },
+    assumed: `${Math.round(high)} mm high assumed`,
+  };
 }

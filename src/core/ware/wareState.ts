@@ -18,17 +18,18 @@ export const DEEP = 5;
 /**
  * Temperatures of a piece in one chain, as heat passes: wall from its outside to its inside, base
  * from its upper face to its underside, shelf [°C]. Then the lag of the piece's middle behind its
- * edge within the load [K], and the kiln [°C].
+ * edge within the load [K], and what the base would come to if it hung free: the kiln's temperature
+ * while that is shut [°C].
  */
 export const WALL = 0;
 export const BASE = WALL + DEEP;
 export const SHELF = 2 * DEEP;
 const CHAIN = SHELF + 1;
 export const LOAD = CHAIN;
-export const KILN = LOAD + 1;
+export const AROUND = LOAD + 1;
 
 /** Number of temperatures in the state. */
-export const STATE_SIZE = KILN + 1;
+export const STATE_SIZE = AROUND + 1;
 
 /** What the piece exchanges heat with; written anew for every step. */
 export interface Surroundings {
@@ -71,7 +72,9 @@ export function advanceWare(
   putFaces(state, numbers, around);
   putGap(state, numbers);
   stepChain(state);
-  state[KILN] = around.airC;
+  const baseC = meanC(state, BASE);
+  const perK = 4 * EMISSIVITY * STEFAN * thirdPowerK(baseC) + around.airWPerM2K;
+  state[AROUND] = baseC + takesUp(around, baseC) / perK;
   const lag = loadLagSeconds(numbers.stackShare, state[WALL]!) / seconds;
   // What the edge moved by, the middle has yet to.
   state[LOAD] = ((state[LOAD]! - heat[WALL]!) * lag) / (lag + 1);
@@ -113,6 +116,7 @@ function putFaces(state: Float64Array, numbers: StrainNumbers, around: Surroundi
   face(state, BASE - 1, numbers.wallSeesOut * up, around);
   face(state, BASE, numbers.baseSeesOut * up, around);
   face(state, SHELF, LAYER_SHARE, around);
+  if (numbers.onEdge) face(state, SHELF - 1, up, around);
   if (numbers.baseOverWall > 0) {
     const wallC = state[BASE - 1]!;
     const baseC = state[BASE]!;
@@ -126,15 +130,21 @@ function putFaces(state: Float64Array, numbers: StrainNumbers, around: Surroundi
 
 function face(state: Float64Array, i: number, share: number, around: Surroundings): void {
   const faceC = state[i]!;
-  heat[i]! +=
-    share *
-    (EMISSIVITY * STEFAN * (around.radiantK4 - fourthPowerK(faceC)) +
-      around.airWPerM2K * (around.airC - faceC));
+  heat[i]! += share * takesUp(around, faceC);
   diagonal[i]! += share * (4 * EMISSIVITY * STEFAN * thirdPowerK(faceC) + around.airWPerM2K);
+}
+
+/** Heat that a face takes up, seen whole [W/m²]. */
+function takesUp(around: Surroundings, faceC: number): number {
+  return (
+    EMISSIVITY * STEFAN * (around.radiantK4 - fourthPowerK(faceC)) +
+    around.airWPerM2K * (around.airC - faceC)
+  );
 }
 
 /** Across the foot gap: radiation between two grey faces, and still air. */
 function putGap(state: Float64Array, numbers: StrainNumbers): void {
+  if (numbers.onEdge) return;
   const baseC = state[SHELF - 1]!;
   const shelfC = state[SHELF]!;
   const middleC = (baseC + shelfC) / 2;

@@ -98,6 +98,8 @@ export const PARTS: readonly RecordPart[] = [
       { key: "base", label: "Base", kind: "quantity" },
       { key: "thickest", label: "Thickest part", kind: "quantity" },
       { key: "widest", label: "Widest piece", kind: "quantity" },
+      { key: "height", label: "Height", kind: "quantity" },
+      { key: "stands", label: "Stands", kind: ["on the shelf", "on edge"] },
       { key: "shelf", label: "Shelf", kind: "quantity" },
       { key: "footGap", label: "Air under the foot", kind: "quantity" },
       { key: "glazedSides", label: "Sides with glaze", kind: ["none", "one", "both"] },

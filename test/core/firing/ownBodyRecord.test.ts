@@ -38,7 +38,7 @@ describe("the ware of a firing record", () => {
     const [piece] = firedPieces(record, null);
     expect(piece?.ware.body).toMatchObject({ name: "mine", ruptureMPa: { value: 30 } });
     // 1/2 in is 12.7 mm, 1/8 in is 3.175 mm, half of 9 cm is 45 mm.
-    expect(piece?.ware.geometry).toEqual({
+    expect(piece?.ware.geometry).toMatchObject({
       wallMm: 6,
       baseMm: 12.7,
       footprintRadiusMm: 45,
@@ -46,7 +46,7 @@ describe("the ware of a firing record", () => {
       footGapMm: 3.175,
       glazedSides: "both",
     });
-    expect(piece?.assumed).toEqual(["cordierite shelf assumed"]);
+    expect(piece?.assumed[0]).toBe("cordierite shelf assumed");
     const lines = recordLines(record).map(({ text }) => text);
     expect(lines.join()).toContain("body taken as mine");
     expect(lines.join()).toContain("shelf 20 mm");

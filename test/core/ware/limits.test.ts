@@ -133,8 +133,19 @@ describe("strainSpread", () => {
 
 describe("wareOf", () => {
   it("assumes nothing but the shelf when all is given", () => {
-    const { ware, assumed } = wareOf({ body: MUG.body, wallMm: 5, baseMm: 7, widestMm: 300 });
-    expect(ware.geometry).toMatchObject({ wallMm: 5, baseMm: 7, footprintRadiusMm: 150 });
+    const { ware, assumed } = wareOf({
+      body: MUG.body,
+      wallMm: 5,
+      baseMm: 7,
+      widestMm: 300,
+      heightMm: 80,
+    });
+    expect(ware.geometry).toMatchObject({
+      wallMm: 5,
+      baseMm: 7,
+      footprintRadiusMm: 150,
+      heightMm: 80,
+    });
     expect(assumed).toEqual(["cordierite shelf of 16 mm and 3 mm of air under the foot assumed"]);
   });
 
@@ -142,7 +153,30 @@ describe("wareOf", () => {
     const { ware, assumed } = wareOf({ wallMm: null, baseMm: null, widestMm: null });
     expect(ware.geometry).toMatchObject({ wallMm: 6, baseMm: 8, footprintRadiusMm: 42.5 });
     expect(assumed).toHaveLength(2);
-    expect(wareOf({ wallMm: 7, baseMm: null, widestMm: null }).assumed).toHaveLength(4);
+    expect(wareOf({ wallMm: 7, baseMm: null, widestMm: null }).assumed).toHaveLength(5);
+  });
+
+  it("knows a plate, a bowl, a tile and a mug by their names, and guesses by the width else", () => {
+    const of = (name: string, widestMm: number) =>
+      wareOf({ wallMm: 6, baseMm: 8, widestMm, name }).ware.geometry;
+    expect(of("dinner plates", 200).heightMm).toBeCloseTo(18);
+    expect(of("test tiles", 100).heightMm).toBe(8);
+    expect(of("bowl", 200).heightMm).toBeCloseTo(90);
+    expect(of("bowl", 200).footRadiusMm).toBeCloseTo(55);
+    expect(of("mugs", 90).heightMm).toBeCloseTo(103.5);
+    expect(of("things", 90).heightMm).toBeCloseTo(103.5);
+    expect(of("things", 300).heightMm).toBeCloseTo(27);
+    expect(of("things", 300).footRadiusMm).toBe(150);
+  });
+
+  it("stands a tile on edge on no shelf, where it bears more", () => {
+    const tile = { body: MUG.body, wallMm: 8, baseMm: 8, widestMm: 100, name: "tiles" };
+    const flat = wareOf(tile);
+    const edge = wareOf({ ...tile, stands: "on edge" });
+    expect(edge.assumed).toEqual([]);
+    expect(limitingRate(edge.ware, { band: QUARTZ_BAND, ratio: 0.3 })).toBeGreaterThan(
+      1.5 * limitingRate(flat.ware, { band: QUARTZ_BAND, ratio: 0.3 }),
+    );
   });
 
   it("takes the wall from the base when only that is known", () => {
