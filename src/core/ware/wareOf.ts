@@ -63,11 +63,7 @@ const SIZES = [
  * @throws RangeError when a given size is not above 0.
  */
 export function wareOf(given: GivenWare): AssumedWare {
-  for (const name of SIZES) {
-    const size = given[name] ?? null;
-    if (size !== null && !(size > 0 && Number.isFinite(size)))
-      throw new RangeError(`wareOf: ${name} ${size}`);
-  }
+  checkSizes(given);
   const sized = thicknesses(given);
   const body = given.body ?? ORDINARY_BODY;
   const widestMm = given.widestMm ?? ORDINARY_MUG.widestMm;
@@ -109,6 +105,14 @@ export function wareOf(given: GivenWare): AssumedWare {
       ...(isMug || shape.assumed === null ? [] : [shape.assumed]),
     ],
   };
+}
+
+function checkSizes(given: GivenWare): void {
+  for (const name of SIZES) {
+    const size = given[name] ?? null;
+    if (size !== null && !(size > 0 && Number.isFinite(size)))
+      throw new RangeError(`wareOf: ${name} ${size}`);
+  }
 }
 
 /** Whole millimetres of wall and base where a schedule is to be made for ware that is not quite known. */
