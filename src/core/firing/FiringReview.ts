@@ -6,7 +6,7 @@ import type { Finding } from "../findings/Finding.ts";
 import type { LogReading } from "../log/LogReading.ts";
 import type { Crossing } from "../ware/Crossing.ts";
 import type { PieceStrain } from "../ware/pieceStrain.ts";
-import type { DiagnosedCause } from "./diagnosis/DiagnosedCause.ts";
+import type { DiagnosedCause, DiagnosedPiece } from "./diagnosis/DiagnosedCause.ts";
 import type { FiredPiece } from "./firedPieces.ts";
 import type { NextTime } from "./nextTime/NextTime.ts";
 import type { OpeningInLog } from "./openingInLog.ts";
@@ -88,8 +88,10 @@ export interface FiringReview {
     readonly label: string;
     readonly text: string;
   }[];
-  /** Kinds of crack, what speaks for them first; empty when nothing was heard or found. */
+  /** Of the worst pieces together, most probable first; empty when nothing was heard or found. */
   readonly diagnosis: readonly DiagnosedCause[];
+  /** The same for each piece, or kind of piece, by itself. */
+  readonly diagnosedPieces: readonly DiagnosedPiece[];
   /** What to change in the next firing; null where it was not asked for. */
   readonly nextTime: NextTime | null;
   readonly findings: readonly Finding[];

@@ -26,8 +26,11 @@ const CALM_SECONDS = 2700;
 /** … and by so much [K]. */
 const CALM_K = 25;
 
+/** Nobody unloads hotter than this [°C]. */
+const HOTTEST_OPENING_C = 350;
+
 /** How sure a fall that quickened is an opening, and how sure a record is, where the two differ; our own estimates. */
-const SURE = { opened: 0.9, "let air in": 0.5, againstRecord: 0.75 } as const;
+const SURE = { opened: 0.9, "let air in": 0.5, againstRecord: 0.75, beforeRecord: 0.4 } as const;
 
 /** Puts together what the record says of the opening and what the log shows of it. */
 export function knownOpening(
@@ -40,6 +43,9 @@ export function knownOpening(
   if (unloading === null || said === null) {
     const at = unloading?.atSeconds ?? null;
     if (seen === null) return { ...NOTHING, atSeconds: at, notAboveC: logged.shutDownToC };
+    // A vent, a fan or a lid propped hot is no opening yet, and what it does to the ware is in the readings.
+    if (seen.how === "let air in" && seen.tempC > HOTTEST_OPENING_C)
+      return { ...NOTHING, atSeconds: at };
     return {
       tempC: seen.tempC,
       atSeconds: seen.atSeconds,
@@ -61,7 +67,7 @@ export function knownOpening(
     return { ...recorded, from: "both" };
   const lid = seen?.how === "opened" ? seen : null;
   if (lid !== null) {
-    const share = SURE.againstRecord;
+    const share = lid.tempC > said ? SURE.beforeRecord : SURE.againstRecord;
     return {
       tempC: lid.tempC,
       atSeconds: lid.atSeconds,

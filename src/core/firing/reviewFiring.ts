@@ -11,7 +11,7 @@ import { failed, ok, type Problem, type Result } from "../problem.ts";
 import type { Schedule } from "../schedule/Schedule.ts";
 import { beforeAndNext } from "./beforeAndNext.ts";
 import { crackFacts } from "./diagnosis/crackFacts.ts";
-import { diagnosedCauses } from "./diagnosis/diagnosedCauses.ts";
+import { diagnosisOf } from "./diagnosis/diagnosedCauses.ts";
 import type { FiringFacts } from "./FiringFacts.ts";
 import type { EarlierLog } from "./FiringHistory.ts";
 import type { FiringRecord } from "./FiringRecord.ts";
@@ -117,7 +117,7 @@ export function reviewFiring(input: FiringInput): Result<FiringReview> {
       openedC: opening.tempC,
     }),
   };
-  const diagnosis = diagnosedCauses(crackFacts(facts));
+  const { causes: diagnosis, pieces: diagnosedPieces } = diagnosisOf(crackFacts(facts));
   const { history, nextTime } = beforeAndNext(facts, {
     diagnosis,
     earlier: input.earlier ?? [],
@@ -141,6 +141,7 @@ export function reviewFiring(input: FiringInput): Result<FiringReview> {
     })),
     recordLines: record ? recordLines(record) : [],
     diagnosis,
+    diagnosedPieces,
     nextTime,
     findings: ordered([...firingFindings(facts), ...(history?.findings ?? [])]),
     cautions: cautionsOf(facts),

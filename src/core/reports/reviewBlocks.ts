@@ -54,7 +54,7 @@ export function reviewBlocks(review: FiringReview, context: ReportContext): read
     ...headlineBlocks(review, hottest, unit),
     ...chartBlocks("Temperature against time, whole firing", charts.firing),
     ...findingBlocks(findings, when),
-    ...diagnosisBlocks(review.diagnosis, unit),
+    ...diagnosisBlocks(review.diagnosis, unit, review.diagnosedPieces),
     ...nextTimeBlocks(review.nextTime, unit),
     ...section("Through the inversions", [
       ...zones.flatMap((zone) =>

@@ -23,18 +23,22 @@ const PLACES: Readonly<
   sound: { part: "heard", key: "at" },
   "cool and still pinging": { part: "heard", key: "at" },
   opening: { part: "unloaded", key: "temperature" },
-  sides: { part: "trials", key: "cracked" },
+  sides: { part: "ware", key: "glazedSides" },
   coat: { part: "trials", key: "crackSpacing" },
   quartz: null,
   cristobalite: null,
+  heating: null,
 };
 
 /** Answers whose word in the record says less than a potter would. */
 const WORDS: Readonly<Record<string, string>> = {
   "through-crack": "yes, through the wall",
-  crackle: "no, crackle in the glaze only",
+  crackle: "crackle in the glaze only",
+  crazing: "crazing, not wanted",
   crack: "a crack, how deep is not known",
+  shivering: "glaze flakes off",
   chip: "a chip",
+  none: "neither",
 };
 
 /** What can be asked of the pieces, answered by a click; each answer goes into the record at once. */

@@ -2,6 +2,7 @@ import { html, nothing, type TemplateResult } from "lit-html";
 import { repeat } from "lit-html/directives/repeat.js";
 import type { TopLevelSpec } from "vega-lite";
 import type { Block } from "../../core/reports/Block.ts";
+import { CRACKS_HEADING, TELL_MORE_HEADING } from "../../core/reports/sections/diagnosisBlocks.ts";
 import type { TemperatureUnit } from "../../core/units/temperature.ts";
 import type { Bench } from "../bench/store.ts";
 import { blockList } from "../parts/blockList.ts";
@@ -19,7 +20,6 @@ import { readingPanel } from "./readingPanel.ts";
 import { recordForm } from "./recordForm.ts";
 import { reportParts } from "./reportParts.ts";
 
-const CRACKS = "What speaks for which kind of crack";
 const READING = "How the log was read";
 
 /**
@@ -37,8 +37,8 @@ export function reviewReport(bench: Bench, answer: ReviewAnswer): TemplateResult
   const [first, findings, ...rest] = blockSections(blocks);
   const alarms = blocks.filter(({ kind }) => kind === "alarm");
   const head = first && { ...first, blocks: first.blocks.filter(({ kind }) => kind !== "alarm") };
-  const cracks = rest.filter(({ heading }) => heading === CRACKS);
-  const others = rest.filter(({ heading }) => heading !== CRACKS);
+  const cracks = rest.filter(({ heading }) => heading === CRACKS_HEADING);
+  const others = rest.filter(({ heading }) => heading !== CRACKS_HEADING);
   const reading = others.findIndex(({ heading }) => heading === READING);
   const each = (sections: readonly BlockSection[], from: number) =>
     repeat(
@@ -85,7 +85,7 @@ function part(bench: Bench, answer: ReviewAnswer, { section, charts }: Place): T
           blocks.filter((block) => block.kind === "finding"),
           answer.findings,
         )}`;
-    case "What the record could add":
+    case TELL_MORE_HEADING:
       return html``;
     case "What to change next time":
       return html`${shown(blocks)}${draftNext(bench, answer)}`;

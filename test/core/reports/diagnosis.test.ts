@@ -1,7 +1,7 @@
 import { Ajv2020 } from "ajv/dist/2020.js";
 import { describe, expect, it } from "vitest";
 import type { CrackFacts } from "../../../src/core/firing/diagnosis/crackFacts.ts";
-import { diagnosedCauses } from "../../../src/core/firing/diagnosis/diagnosedCauses.ts";
+import { diagnosisOf } from "../../../src/core/firing/diagnosis/diagnosedCauses.ts";
 import { documentJsonSchema } from "../../../src/core/reports/documents/documentJsonSchema.ts";
 import { reviewDocument } from "../../../src/core/reports/documents/reviewDocument.ts";
 import { plainPaint } from "../../../src/core/reports/paint.ts";
@@ -10,26 +10,37 @@ import { reviewText } from "../../../src/core/reports/reviewText.ts";
 import { sampleReview } from "../../support/samples/reportsObjects.ts";
 
 const facts: CrackFacts = {
-  quartz: { timesLimit: 3, fastestCPerHour: 150 },
-  cristobalite: null,
-  openedC: 280,
-  sounds: [],
-  trials: [],
-  found: [
+  cases: [
     {
       piece: "platter",
+      count: 1,
       what: "through-crack",
       edges: "sharp",
       where: null,
       pattern: null,
       when: null,
       rings: null,
-      note: null,
+      glazedSides: null,
+      coatMm: null,
+      wallMm: null,
+      ware: null,
+      trials: [],
     },
   ],
+  sounds: [],
+  trials: [],
+  opening: { tempC: 280, maybe: [{ tempC: 280, share: 1 }], notAboveC: null },
+  stressOf: () => ({
+    quartz: { ratio: 0.8, fastestCPerHour: 150 },
+    cristobalite: null,
+    cristobaliteShare: 0.01,
+    openingAt: (tempC) => tempC / 500,
+  }),
+  climb: { steamCPerHour: null, quartzCPerHour: null },
   states: [],
 };
-const review = sampleReview({ diagnosis: diagnosedCauses(facts) });
+const { causes: diagnosis, pieces: diagnosedPieces } = diagnosisOf(facts);
+const review = sampleReview({ diagnosis, diagnosedPieces });
 
 describe("a diagnosis in a report", () => {
   it("keeps to the JSON Schema of a review, and is null when nothing was weighed", () => {
@@ -42,12 +53,13 @@ describe("a diagnosis in a report", () => {
   it("carries its numbers unrounded and its sentences in °C", () => {
     const causes = reviewDocument(review).diagnosis?.causes ?? [];
     const quartz = causes.find(({ kind }) => kind === "dunting at quartz");
+    expect(quartz?.posterior).toBeGreaterThan(0.15);
     expect(quartz?.evidence.find(({ question }) => question === "quartz")).toMatchObject({
       direction: "for",
-      weight: "fair",
+      weight: "strong",
       evidence: [
         { name: "fastest", value: 150, kind: "rate", unit: "°C/h" },
-        { name: "times", value: 3, kind: "cones", unit: "1" },
+        { name: "stress", value: 0.8, kind: "ratio", unit: "1" },
       ],
     });
   });
@@ -60,7 +72,7 @@ describe("a diagnosis in a report", () => {
 
   it("says the same in the text and on the page, where lines to copy keep their spaces", () => {
     const html = reviewHtml(review, { unit: "C" });
-    expect(html).toContain("What speaks for which kind of crack");
+    expect(html).toContain("What kind of crack is it?");
     expect(html).toMatch(/<pre>found:\n {2}- piece: mark or name of the piece\n/);
     expect(reviewText(review, { unit: "C", paint: plainPaint })).toContain(
       "\n  found:\n    - piece: mark or name of the piece\n",
@@ -74,6 +86,6 @@ describe("a diagnosis in a report", () => {
 
   it("says on what ground its weights stand", () => {
     const text = reviewText(review, { unit: "C", paint: plainPaint });
-    expect(text).toContain("Weights of the evidence about cracks: a coarse scale of our own");
+    expect(text).toContain("Kinds of crack: how often each comes in a usual firing");
   });
 });

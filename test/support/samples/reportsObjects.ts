@@ -142,6 +142,7 @@ export function sampleReview(overrides: Partial<FiringReview> = {}): FiringRevie
       { what: "a crack", atSeconds: null, tempC: null, note: null },
     ],
     diagnosis: [],
+    diagnosedPieces: [],
     nextTime: null,
     pieces: [],
     strains: [],

@@ -1,69 +1,203 @@
-import type { Crossing } from "../../ware/Crossing.ts";
+import { passagesOf } from "../../curve/bandPassage.ts";
+import type { Curve } from "../../curve/Curve.ts";
+import { slopeMeter } from "../../curve/slopes.ts";
+import { temperatureAt } from "../../curve/temperatureAt.ts";
+import { bodyNamed } from "../../ware/bodies.ts";
 import { CRISTOBALITE_BAND, QUARTZ_BAND } from "../../ware/inversionBands.ts";
+import { ratioFrom } from "../../ware/openingRatio.ts";
+import type { PieceStrain } from "../../ware/pieceStrain.ts";
+import { wareNumbers } from "../../ware/strainNumbers.ts";
+import type { Ware } from "../../ware/Ware.ts";
+import { wareOf } from "../../ware/wareOf.ts";
+import { wareStrain } from "../../ware/wareStrain.ts";
 import type { FiringFacts } from "../FiringFacts.ts";
-import type { FoundOnWare, RecordedTrial, RecordedWare } from "../FiringRecord.ts";
+import type { RecordedTrial, RecordedWare } from "../FiringRecord.ts";
+import { hottestZone } from "../hottestZone.ts";
+import type { KnownOpening } from "../knownOpening.ts";
+import { type CrackCase, crackCases } from "./crackCases.ts";
 import { type HeardSound, heardSounds } from "./heardSounds.ts";
 
-/** How hard the ware was cooled through one inversion, in the zone where it was hardest. */
+/** How hard one piece was cooled through an inversion. */
 export interface InversionStress {
-  /** Fastest sustained rate over its limit, computed or published. */
-  readonly timesLimit: number;
-  /** Positive [°C/h]. */
-  readonly fastestCPerHour: number;
+  /** Computed stress over strength. */
+  readonly ratio: number;
+  /** Fastest sustained rate in the band, positive [°C/h]; null when not measured. */
+  readonly fastestCPerHour: number | null;
 }
 
-/** All that the evidence rules look at. */
-export interface CrackFacts {
-  /** null when it was not measured. */
+/** What one kind of ware went through. */
+export interface WareStress {
+  /** Null when the log does not go through the band, or goes through it with the lid open. */
   readonly quartz: InversionStress | null;
   readonly cristobalite: InversionStress | null;
-  /** How hot the kiln was when it was opened; null when not known. */
-  readonly openedC: number | null;
+  /** Share of cristobalite in the body, 0–1. */
+  readonly cristobaliteShare: number;
+  /** Computed stress over strength of opening the kiln at a temperature [°C], between lid opened and lifted out. */
+  readonly openingAt: (tempC: number) => number;
+}
+
+/** All that the probabilities of cracks are worked out from. */
+export interface CrackFacts {
+  readonly cases: readonly CrackCase[];
   readonly sounds: readonly HeardSound[];
   readonly trials: readonly RecordedTrial[];
-  readonly found: readonly FoundOnWare[];
+  readonly opening: Pick<KnownOpening, "tempC" | "maybe" | "notAboveC">;
+  /** Of a ware of the record; of what stands the least, or of an ordinary mug, for none. */
+  readonly stressOf: (ware: RecordedWare | null) => WareStress;
+  /** Fastest climbs over half an hour [°C/h]; null when not measured. */
+  readonly climb: { readonly steamCPerHour: number | null; readonly quartzCPerHour: number | null };
   /** How the ware went in, as far as the record says. */
   readonly states: readonly NonNullable<RecordedWare["state"]>[];
 }
 
+/** Where water leaves clay, and where quartz grows on the way up [°C]. */
+const STEAM_C = [70, 200] as const;
+const QUARTZ_UP_C = [520, 620] as const;
+const CLIMB_WINDOW_SECONDS = 1800;
+
 /** The facts of a firing that bear on its cracks. */
 export function crackFacts(facts: FiringFacts): CrackFacts {
-  const { record, unloading } = facts;
+  const { record, zones } = facts;
+  const { curve, peakAtSeconds } = hottestZone(zones);
+  const cases = crackCases(record);
+  const known = new Map<RecordedWare | null, WareStress>();
   return {
-    quartz: hardest(facts, QUARTZ_BAND.name),
-    cristobalite: hardest(facts, CRISTOBALITE_BAND.name),
-    openedC: unloading?.tempC ?? null,
+    cases,
     sounds: heardSounds(facts),
     trials: record?.trials ?? [],
-    found: record?.found ?? [],
+    opening: facts.opening,
+    stressOf: (ware) => {
+      const stress = known.get(ware) ?? stressOfWare(facts, ware);
+      known.set(ware, stress);
+      return stress;
+    },
+    climb: {
+      steamCPerHour: fastestClimb(curve, peakAtSeconds, STEAM_C),
+      quartzCPerHour: fastestClimb(curve, peakAtSeconds, QUARTZ_UP_C),
+    },
     states: (record?.ware ?? []).flatMap(({ state }) => (state === null ? [] : [state])),
   };
 }
 
 /** Whether anything was heard, or found on the ware, that asks for an explanation. */
-export function hasSomethingToWeigh({ sounds, trials, found }: CrackFacts): boolean {
-  return (
-    sounds.length > 0 ||
-    trials.some(({ cracked }) => cracked === "crackle" || cracked === "through") ||
-    found.some(({ what, rings }) => what !== null || rings === "dull")
-  );
+export function hasSomethingToWeigh({ sounds, cases }: CrackFacts): boolean {
+  return sounds.length > 0 || cases.length > 0;
 }
 
-function hardest(facts: FiringFacts, band: string): InversionStress | null {
-  const stresses = facts.zones
-    .flatMap((zone) => zone.crossings)
+const STONEWARE = bodyNamed("stoneware cone 6", "ordinary mug");
+
+/** What is taken for ware of which nothing is known: an ordinary stoneware mug. */
+const ORDINARY_MUG: Ware = wareOf({
+  ...(STONEWARE.ok && { body: STONEWARE.value }),
+  wallMm: 6,
+  baseMm: 8,
+  widestMm: 85,
+}).ware;
+
+function stressOfWare(facts: FiringFacts, ware: RecordedWare | null): WareStress {
+  const { curve } = hottestZone(facts.zones);
+  const named = ware === null ? undefined : facts.strains.find(({ name }) => name === ware.name);
+  const computed = named === undefined ? facts.strains : [named];
+  const [weakest] = computed;
+  const piece: Ware = weakest?.ware ?? ORDINARY_MUG;
+  const worst = (band: string) =>
+    computed.length === 0
+      ? (wareStrain(curve, piece).worst.find(
+          (each) => each.band === band && each.direction === "cooling",
+        )?.ratio ?? null)
+      : highest(computed, band);
+  const stress = (band: typeof QUARTZ_BAND): InversionStress | null => {
+    if (!passedShut(facts, band)) return null;
+    const ratio = worst(band.name);
+    return ratio === null ? null : { ratio, fastestCPerHour: fastest(facts, band.name) };
+  };
+  return {
+    quartz: stress(QUARTZ_BAND),
+    cristobalite: stress(CRISTOBALITE_BAND),
+    cristobaliteShare: piece.body.cristobaliteFraction.value,
+    openingAt: openingOf(piece),
+  };
+}
+
+function highest(pieces: readonly PieceStrain[], band: string): number | null {
+  const ratios = pieces.flatMap(({ passages }) =>
+    passages
+      .filter((each) => each.band === band && each.direction === "cooling")
+      .flatMap(({ computed }) => (computed === null ? [] : [computed.ratio])),
+  );
+  return ratios.length === 0 ? null : Math.max(...ratios);
+}
+
+/** Whether the readings go through a band on the way down before the lid is off. */
+function passedShut(facts: FiringFacts, band: typeof QUARTZ_BAND): boolean {
+  const { curve } = hottestZone(facts.zones);
+  if (passagesOf(curve)(band, "cooling").measured !== "whole") return false;
+  const { tempC, contradiction } = facts.opening;
+  // Where the record says that it was opened later, air may only have been let in: the readings tell what it did.
+  return tempC === null || tempC <= band.lowC || contradiction === "opened before";
+}
+
+function fastest(facts: FiringFacts, band: string): number | null {
+  const rates = facts.zones
+    .flatMap(({ crossings }) => crossings)
     .filter((crossing) => crossing.band === band && crossing.direction === "cooling")
-    .flatMap(stressOf);
-  return stresses.reduce<InversionStress | null>(
-    (worst, each) => (worst && worst.timesLimit >= each.timesLimit ? worst : each),
-    null,
-  );
+    .flatMap(({ fastestCPerHour }) => (fastestCPerHour === null ? [] : [-fastestCPerHour]));
+  return rates.length === 0 ? null : Math.max(...rates);
 }
 
-function stressOf(crossing: Crossing): readonly InversionStress[] {
-  const { limitCPerHour } = crossing;
-  if (crossing.fastestCPerHour === null) return [];
-  const fastestCPerHour = Math.abs(crossing.fastestCPerHour);
-  if (limitCPerHour === null) return [];
-  return [{ timesLimit: fastestCPerHour / limitCPerHour, fastestCPerHour }];
+/** Step between the temperatures at which openings are worked out; straight between them [K]. */
+const OPENING_STEP_K = 20;
+const ROOM_C = 20;
+
+/** Worked out once for each piece: the mug is asked for again and again. */
+const OPENINGS = new WeakMap<Ware, (tempC: number) => number>();
+
+function openingOf(piece: Ware): (tempC: number) => number {
+  const known = OPENINGS.get(piece) ?? smoothOpening(piece);
+  OPENINGS.set(piece, known);
+  return known;
+}
+
+/**
+ * Stress of an opening as a function without steps: worked out every 20 K, straight between. Opening hotter is
+ * never better, since an open kiln falls through all that is below.
+ */
+function smoothOpening(piece: Ware): (tempC: number) => number {
+  const numbers = wareNumbers(piece);
+  const worst: number[] = [0];
+  const at = (step: number): number => {
+    for (let next = worst.length; next <= step; next++) {
+      const fromC = ROOM_C + next * OPENING_STEP_K;
+      const ratio = Math.sqrt(
+        ratioFrom(numbers, fromC, "lid opened") * ratioFrom(numbers, fromC, "lifted out"),
+      );
+      worst.push(Math.max(worst.at(-1) as number, ratio));
+    }
+    return worst[step] as number;
+  };
+  return (tempC) => {
+    const steps = Math.max(0, Math.min(tempC, HOTTEST_C) - ROOM_C) / OPENING_STEP_K;
+    const low = Math.floor(steps);
+    return at(low) * (low + 1 - steps) + at(low + 1) * (steps - low);
+  };
+}
+
+/** Hotter openings are reckoned as this one [°C]. */
+const HOTTEST_C = 700;
+
+function fastestClimb(
+  curve: Curve,
+  peakSeconds: number,
+  [lowC, highC]: readonly [number, number],
+): number | null {
+  const meter = slopeMeter(curve);
+  let best: number | null = null;
+  const begin = curve.timesSeconds[0] as number;
+  for (let seconds = begin; seconds <= peakSeconds; seconds += CLIMB_WINDOW_SECONDS / 6) {
+    const tempC = temperatureAt(curve, seconds);
+    if (tempC === null || tempC < lowC || tempC > highC) continue;
+    const rate = meter.slopeAt(seconds, CLIMB_WINDOW_SECONDS);
+    if (rate !== null && (best === null || rate > best)) best = rate;
+  }
+  return best;
 }

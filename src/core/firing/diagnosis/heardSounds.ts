@@ -1,7 +1,7 @@
 import { CRISTOBALITE_BAND, QUARTZ_BAND } from "../../ware/inversionBands.ts";
 import type { FiringFacts } from "../FiringFacts.ts";
 import { hottestZone } from "../hottestZone.ts";
-import type { PlacedSound } from "../placedMoments.ts";
+import { type SoundKind, soundKind } from "../soundKind.ts";
 
 /** Where in the firing a sound falls; `unknown` in a gap and outside the readings. */
 export type SoundPhase =
@@ -12,46 +12,61 @@ export type SoundPhase =
   | "cristobalite"
   | "below the inversions"
   | "after opening"
+  | "long after opening"
   | "unknown";
 
-/** A sound as evidence. */
+/** A sound as evidence; one whose day is not known stands in both places, each for half. */
 export interface HeardSound {
-  /** A single crack or knock, glaze pinging, or words that say neither. */
-  readonly kind: "crack" | "pinging" | "other";
+  readonly kind: SoundKind;
   readonly phase: SoundPhase;
   /** Of the hottest zone [°C]; null when not known. */
   readonly tempC: number | null;
   readonly atSeconds: number;
   /** Since the kiln was opened [s]; null before, and when that is not known. */
   readonly sinceOpeningSeconds: number | null;
+  readonly share: number;
 }
 
-const PINGING = /\b(ping|ting|tink|tick|chime|crackl)/i;
-const CRACK = /\b(crack(?!l)|knock|bang|snap|split|thud|pop|burst)/i;
+/** Ware is evenly cool so long after the kiln was opened [s]; our own estimate. */
+export const COOL_SECONDS = 7200;
 
 /** What was heard, as evidence, in order of time. */
 export function heardSounds(facts: FiringFacts): readonly HeardSound[] {
-  const opened = facts.unloading?.atSeconds ?? null;
-  return facts.heard.map((sound) => ({
-    kind: kindOf(sound.what),
-    phase: phaseOf(sound, facts, opened),
-    tempC: sound.tempC,
-    atSeconds: sound.atSeconds,
-    sinceOpeningSeconds:
-      opened === null || sound.atSeconds < opened ? null : sound.atSeconds - opened,
-  }));
+  return facts.heard.flatMap((sound) => {
+    const places = sound.orElse === null ? [sound] : [sound, sound.orElse];
+    return places.map(({ atSeconds, tempC }) => {
+      const opened = openedSeconds(facts);
+      const since = opened === null || atSeconds < opened ? null : atSeconds - opened;
+      return {
+        kind: soundKind(sound.what),
+        phase: phaseOf(atSeconds, { tempC, since, facts }),
+        tempC,
+        atSeconds,
+        sinceOpeningSeconds: since,
+        share: 1 / places.length,
+      };
+    });
+  });
 }
 
-function kindOf(what: string): HeardSound["kind"] {
-  if (PINGING.test(what)) return "pinging";
-  return CRACK.test(what) ? "crack" : "other";
+/** When the kiln was opened; where nobody says it, a log that ends cool ends with it. */
+function openedSeconds({ opening, zones }: FiringFacts): number | null {
+  if (opening.atSeconds !== null) return opening.atSeconds;
+  const { lastReadingAtSeconds, lastReadingC } = hottestZone(zones);
+  return lastReadingC <= COOL_END_C ? lastReadingAtSeconds : null;
 }
 
-function phaseOf(sound: PlacedSound, facts: FiringFacts, opened: number | null): SoundPhase {
-  if (opened !== null && sound.atSeconds >= opened) return "after opening";
-  if (sound.tempC === null) return "unknown";
-  if (sound.atSeconds < hottestZone(facts.zones).peakAtSeconds) return "heating";
-  return coolingPhase(sound.tempC);
+/** A log that ends below this was followed to the opening of the kiln [°C]; our own estimate. */
+const COOL_END_C = 110;
+
+function phaseOf(
+  atSeconds: number,
+  at: { readonly tempC: number | null; readonly since: number | null; readonly facts: FiringFacts },
+): SoundPhase {
+  if (at.since !== null) return at.since < COOL_SECONDS ? "after opening" : "long after opening";
+  if (at.tempC === null) return "unknown";
+  if (atSeconds < hottestZone(at.facts.zones).peakAtSeconds) return "heating";
+  return coolingPhase(at.tempC);
 }
 
 function coolingPhase(tempC: number): SoundPhase {

@@ -14,10 +14,10 @@ export interface Question {
 /** What can be asked, in the order in which it is told. */
 export const QUESTIONS: Readonly<Record<QuestionId, Question>> = {
   depth: {
-    ask: "Do the cracks pass through the wall?",
+    ask: "Did anything crack or flake, and does the crack pass through the wall?",
     look: "Rub ink into one side and look for it on the other.",
     part: "found",
-    line: "what: through-crack        # or crackle, crack (depth not known), chip",
+    line: "what: through-crack        # or crackle, crack, S-crack, shivering",
   },
   edges: {
     ask: "Are the edges of the crack sharp, or rounded with glaze run over them?",
@@ -29,7 +29,7 @@ export const QUESTIONS: Readonly<Record<QuestionId, Question>> = {
     ask: "When was the crack first seen?",
     look: "Look at every piece as it leaves the kiln, and again after a week.",
     part: "found",
-    line: "when: at unloading         # or before unloading, hours later, days later",
+    line: "when: at unloading         # or before firing, hours later, days later",
   },
   sound: {
     ask: "How hot was the kiln when something was heard?",
@@ -61,11 +61,17 @@ export const QUESTIONS: Readonly<Record<QuestionId, Question>> = {
     part: "unloaded",
     line: "temperature: 95 C          # what the kiln read",
   },
+  heating: {
+    ask: "How fast was it heated while water left the clay, and through quartz?",
+    look: "Let the log begin with the firing.",
+    part: null,
+    line: null,
+  },
   sides: {
-    ask: "Were the cracked pieces glazed on one side or on both?",
-    look: "Fire the same piece glazed on one side and on both.",
-    part: "trials",
-    line: "cracked: through           # or none, crackle",
+    ask: "Is the cracked piece glazed on one side or on both?",
+    look: "Look inside and outside.",
+    part: "ware",
+    line: "glazedSides: one           # or both, none",
   },
   coat: {
     ask: "Do the cracks stand farther apart where the glaze is thicker?",
@@ -77,7 +83,7 @@ export const QUESTIONS: Readonly<Record<QuestionId, Question>> = {
     ask: "Is it one long line, a spiral, a network or a star?",
     look: "Ink the crack and follow it all the way.",
     part: "found",
-    line: "pattern: one long line     # or spiral, network, star",
+    line: "pattern: one long line     # or spiral, network, star, S",
   },
   place: {
     ask: "Where does the crack begin?",

@@ -1,14 +1,16 @@
-import { type CrackKind, type DiagnosedCause, type QuestionId, WEIGHTS } from "./DiagnosedCause.ts";
-import type { EvidenceRule } from "./EvidenceRule.ts";
-import { EVIDENCE_RULES } from "./evidenceRules.ts";
+import { ANSWERS } from "./answerTable.ts";
+import { type CrackKind, type DiagnosedCause, KINDS, type QuestionId } from "./DiagnosedCause.ts";
+import { type ByKind, normalised, tablesOf } from "./diagnosedCauses.ts";
 import { QUESTIONS } from "./questions.ts";
 
-/** An open question that would part two kinds of crack. */
+/** An open question whose answer would move the probabilities. */
 export interface TellingApart {
   readonly question: QuestionId;
   readonly ask: string;
   readonly look: string;
-  /** Each answer that pulls the two different ways, and what it then speaks for or against. */
+  /** How much uncertainty its answer takes away, on the whole [bits]. */
+  readonly gainBits: number;
+  /** Each answer that moves a kind of crack that is still in the running. */
   readonly answers: readonly {
     readonly answer: string;
     readonly speaksFor: CrackKind | null;
@@ -17,35 +19,44 @@ export interface TellingApart {
 }
 
 /** More questions than this are not asked at once. */
-const MOST_QUESTIONS = 4;
+const MOST_QUESTIONS = 2;
+/** A question that tells less than this is not asked [bits]. */
+const LEAST_BITS = 0.02;
+/** A kind of crack is moved when its probability changes by this much. */
+const MOVED = 0.05;
+/** Kinds from this probability on are in the running, and always the first two. */
+const RUNNING_FROM = 0.15;
 
 /**
- * What would tell the first two kinds apart: the open questions with an answer that speaks for one
- * of them and not for the other, or against one and not the other. Those that part them most come
- * first, four at most.
+ * The open questions whose answers would tell most about the first causes listed: by how much uncertainty
+ * an answer takes away, weighed by how probable it is. The two that tell most, first the better.
  */
 export function tellingApart(causes: readonly DiagnosedCause[]): readonly TellingApart[] {
-  const [first, second] = causes;
-  if (!first || !second) return [];
-  const pair = [first.kind, second.kind] as const;
-  return openQuestions([first, second])
-    .map((question) => ({
-      question,
-      rules: EVIDENCE_RULES.filter((rule) => rule.question === question && parts(rule, pair)),
-    }))
-    .filter(({ rules }) => rules.length > 0)
-    .sort((a, b) => widest(b.rules, pair) - widest(a.rules, pair))
-    .slice(0, MOST_QUESTIONS)
-    .map(({ question, rules }) => ({
+  if (causes.length === 0) return [];
+  const now = posteriorOf(causes);
+  const running = causes.filter(({ posterior }, at) => at < 2 || posterior >= RUNNING_FROM);
+  const isGlaze = now["crackle by fit"] + now["delayed crazing"] + now.shivering > 0.5;
+  return openQuestions(causes)
+    .flatMap((question) => tablesOf(question, isGlaze).map((table) => asked(question, table, now)))
+    .map(({ question, answers, gainBits }) => ({
       question,
       ask: QUESTIONS[question].ask,
       look: QUESTIONS[question].look,
-      answers: rules.map((rule) => ({
-        answer: rule.answer,
-        speaksFor: pair.find((kind) => pull(rule, kind) > 0) ?? null,
-        speaksAgainst: pair.find((kind) => pull(rule, kind) < 0) ?? null,
-      })),
-    }));
+      gainBits,
+      answers: answers.flatMap(({ answer, after }) => {
+        const moves = running.map(({ kind }) => ({ kind, by: after[kind] - now[kind] }));
+        const up = moves.reduce((a, b) => (b.by > a.by ? b : a));
+        const down = moves.reduce((a, b) => (b.by < a.by ? b : a));
+        const speaksFor = up.by >= MOVED ? up.kind : null;
+        const speaksAgainst = down.by <= -MOVED ? down.kind : null;
+        return speaksFor === null && speaksAgainst === null
+          ? []
+          : [{ answer, speaksFor, speaksAgainst }];
+      }),
+    }))
+    .filter(({ gainBits, answers }) => gainBits >= LEAST_BITS && answers.length > 0)
+    .sort((a, b) => b.gainBits - a.gainBits)
+    .slice(0, MOST_QUESTIONS);
 }
 
 /** Questions that are open for any of these kinds, in the order in which questions are told. */
@@ -54,15 +65,27 @@ export function openQuestions(causes: readonly DiagnosedCause[]): readonly Quest
   return (Object.keys(QUESTIONS) as QuestionId[]).filter((question) => open.has(question));
 }
 
-function pull(rule: EvidenceRule, kind: CrackKind): number {
-  const [pro, contra] = [rule.for[kind], rule.against[kind]];
-  return (pro ? WEIGHTS[pro] : 0) - (contra ? WEIGHTS[contra] : 0);
+function asked(question: QuestionId, table: keyof typeof ANSWERS, now: ByKind) {
+  const answers = Object.values(ANSWERS[table]).map(({ answer, probability }) => {
+    const joint = Object.fromEntries(
+      KINDS.map((kind) => [kind, now[kind] * probability[kind]]),
+    ) as Record<CrackKind, number>;
+    const chance = KINDS.reduce((sum, kind) => sum + joint[kind], 0);
+    return { answer, chance, after: normalised(joint) };
+  });
+  const left = answers.reduce((sum, { chance, after }) => sum + chance * bits(after), 0);
+  return { question, answers, gainBits: bits(now) - left };
 }
 
-function parts(rule: EvidenceRule, [a, b]: readonly [CrackKind, CrackKind]): boolean {
-  return Math.sign(pull(rule, a)) !== Math.sign(pull(rule, b));
+function posteriorOf(causes: readonly DiagnosedCause[]): ByKind {
+  return Object.fromEntries(
+    KINDS.map((kind) => [kind, causes.find((cause) => cause.kind === kind)?.posterior ?? 0]),
+  ) as Record<CrackKind, number>;
 }
 
-function widest(rules: readonly EvidenceRule[], [a, b]: readonly [CrackKind, CrackKind]): number {
-  return Math.max(...rules.map((rule) => Math.abs(pull(rule, a) - pull(rule, b))));
+function bits(posterior: ByKind): number {
+  return KINDS.reduce((sum, kind) => {
+    const p = posterior[kind];
+    return p > 0 ? sum - p * Math.log2(p) : sum;
+  }, 0);
 }

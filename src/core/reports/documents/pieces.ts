@@ -3,7 +3,11 @@ import type { Heatwork } from "../../cones/cone.ts";
 import type { Evidence, EvidenceKind, Finding } from "../../findings/Finding.ts";
 import { adviceText, statementText } from "../../findings/findingText.ts";
 import { ordered } from "../../findings/ordered.ts";
-import type { DiagnosedCause } from "../../firing/diagnosis/DiagnosedCause.ts";
+import {
+  type DiagnosedCause,
+  type DiagnosedPiece,
+  SAYABLE_FROM,
+} from "../../firing/diagnosis/DiagnosedCause.ts";
 import { linesToRecord } from "../../firing/diagnosis/linesToRecord.ts";
 import { tellingApart } from "../../firing/diagnosis/tellingApart.ts";
 import type { Crossing } from "../../ware/Crossing.ts";
@@ -53,26 +57,36 @@ export function evidencePiece(
 /** What speaks for which kind of crack as it stands in a document; null when nothing was weighed. */
 export function diagnosisPiece(
   causes: readonly DiagnosedCause[],
+  pieces: readonly DiagnosedPiece[] = [],
 ): z.infer<typeof diagnosisShape> | null {
   if (causes.length === 0) return null;
   return {
-    causes: causes.map(({ kind, name, standing, balance, evidence }) => ({
+    canSay: (causes[0]?.posterior ?? 0) >= SAYABLE_FROM,
+    causes: causes.map(({ kind, name, posterior, likelihood, standing, balance, evidence }) => ({
       kind,
       name,
+      posterior,
+      likelihood,
       standing,
       balance,
       evidence: evidence.map((each) => ({
         question: each.question,
         direction: each.direction,
         weight: each.weight,
+        ratio: each.ratio,
         text: statementText({ ...each, topic: each.question }, "C"),
         evidence: evidencePiece(each.evidence),
         basis: each.basis,
       })),
     })),
-    tellApart: tellingApart(causes).map(({ ask, look, answers }) => ({
+    pieces: pieces.map((piece) => ({
+      ...piece,
+      causes: piece.causes.map((cause) => ({ ...cause })),
+    })),
+    tellApart: tellingApart(causes).map(({ ask, look, gainBits, answers }) => ({
       ask,
       look,
+      gainBits,
       answers: answers.map((each) => ({ ...each })),
     })),
     linesToRecord: [...linesToRecord(causes)],

@@ -188,7 +188,7 @@ export function reviewDocument(review: FiringReview): ReviewDocument {
       note,
     })),
     openingInLog: review.openingInLog && { ...review.openingInLog },
-    diagnosis: diagnosisPiece(review.diagnosis),
+    diagnosis: diagnosisPiece(review.diagnosis, review.diagnosedPieces),
     nextTime: nextTimePiece(review.nextTime),
     record: review.recordLines.map(({ label, text }) => ({ label, text })),
     bodies: bodiesPiece(review.pieces.map(({ ware }) => ware)),

@@ -83,13 +83,23 @@ export const openingInLogShape = z.strictObject({
 
 const crackKind = z.enum(Object.keys(CRACK_KINDS) as [CrackKind, ...CrackKind[]]);
 
-/** What speaks for which kind of crack: a ranking by evidence, never a probability. */
+const posterior = number.min(0).max(1).describe("probability; all causes together make 1");
+const likelihood = z
+  .enum(["likely", "possible", "unlikely"])
+  .describe("from 60 %, from 15 %, below");
+
+/** How probable every kind of crack is, for the worst pieces together and for each by itself. */
 export const diagnosisShape = z.strictObject({
+  canSay: z.boolean().describe("whether any cause reaches 40 %"),
   causes: z.array(
     z.strictObject({
       kind: crackKind,
       name: text,
-      standing: z.enum(["speaks for", "open", "speaks against"]),
+      posterior,
+      likelihood,
+      standing: z
+        .enum(["speaks for", "open", "speaks against"])
+        .describe("likely, possible, unlikely in older words"),
       balance: z
         .int()
         .describe("weights for it minus weights against it; 1 weak, 2 fair, 3 strong"),
@@ -98,6 +108,7 @@ export const diagnosisShape = z.strictObject({
           question: text,
           direction: z.enum(["for", "against"]),
           weight: z.enum(["weak", "fair", "strong"]),
+          ratio: number.describe("how many times as probable under this kind as under all others"),
           text: text.describe("the statement, numbers in place, °C"),
           evidence: z.array(evidenceShape),
           basis: text,
@@ -105,11 +116,22 @@ export const diagnosisShape = z.strictObject({
       ),
     }),
   ),
+  pieces: z
+    .array(
+      z.strictObject({
+        piece: nothingOr(text),
+        what: z.enum(["cracked", "flaked", "crackled", "not known"]),
+        count: z.int(),
+        causes: z.array(z.strictObject({ kind: crackKind, name: text, posterior, likelihood })),
+      }),
+    )
+    .describe("each piece or kind of piece by itself"),
   tellApart: z
     .array(
       z.strictObject({
         ask: text,
         look: text,
+        gainBits: number.describe("uncertainty that its answer takes away, on the whole"),
         answers: z.array(
           z.strictObject({
             answer: text,
@@ -119,7 +141,7 @@ export const diagnosisShape = z.strictObject({
         ),
       }),
     )
-    .describe("what would tell the first two apart"),
+    .describe("the two questions that would move it most"),
   linesToRecord: z.array(text).describe("lines of YAML for the firing record"),
 });
 

@@ -2,8 +2,11 @@ import { statementText } from "../../findings/findingText.ts";
 import {
   CRACK_KINDS,
   type DiagnosedCause,
-  WEIGHTS,
+  type DiagnosedPiece,
+  type Likelihood,
+  SAYABLE_FROM,
   type WeighedEvidence,
+  type WeightName,
 } from "../../firing/diagnosis/DiagnosedCause.ts";
 import { linesToRecord, onlyInLogs } from "../../firing/diagnosis/linesToRecord.ts";
 import { QUESTIONS } from "../../firing/diagnosis/questions.ts";
@@ -12,30 +15,33 @@ import type { TemperatureUnit } from "../../units/temperature.ts";
 import type { Block } from "../Block.ts";
 import { capitalised, stopped } from "../capitalised.ts";
 
-const STANDING = {
-  "speaks for": "on the whole, for it",
-  open: "open",
-  "speaks against": "on the whole, against it",
-} as const;
+/** Headings of the parts about cracks, by which the page finds them. */
+export const CRACKS_HEADING = "What kind of crack is it?";
+export const TELL_MORE_HEADING = "Tell me more";
 
-/** What speaks for which kind of crack, and what would tell more; nothing when nothing was weighed. */
+/** What kind of crack it may be, likeliest first, and what would tell more; nothing when nothing was found. */
 export function diagnosisBlocks(
   causes: readonly DiagnosedCause[],
   unit: TemperatureUnit,
+  pieces: readonly DiagnosedPiece[] = [],
 ): readonly Block[] {
-  if (causes.length === 0) return [];
-  const [bare, told] = parted(causes, ({ evidence }) => evidence.length === 0);
+  const [first] = causes;
+  if (first === undefined) return [];
+  const running = causes.filter(({ likelihood }, at) => at < 2 || likelihood !== "unlikely");
+  const others = causes.filter((cause) => !running.includes(cause));
   return [
-    { kind: "heading", text: "What speaks for which kind of crack" },
-    {
-      kind: "sentence",
-      text: "What was heard and found, held against the log and the record, and put in order by how much speaks for it. It settles nothing: only the pieces can, and one firing may hold several kinds of crack.",
-    },
-    ...(told.length === 0 ? [] : [rankingTable(told, unit), ...levelBlocks(told)]),
-    ...(bare.length === 0
+    { kind: "heading", text: CRACKS_HEADING },
+    sentence(
+      first.posterior < SAYABLE_FROM
+        ? "It can't be said from what is noted: several kinds of crack are as good as level."
+        : "By what was heard and found, held against the log. The log alone settles nothing; look at the pots.",
+    ),
+    { kind: "list", items: running.map((cause) => causeText(cause, unit)) },
+    ...(others.length === 0
       ? []
-      : [sentence(`Nothing speaks for or against ${listed(bare.map(({ name }) => name))}.`)]),
-    ...reasonBlocks(causes, unit),
+      : [sentence(`Unlikely: ${listed(others.map(({ name }) => name))}`)]),
+    ...pieceBlocks(pieces),
+    ...reasonBlocks(running, unit),
     ...apartBlocks(causes),
     ...missingBlocks(causes),
   ];
@@ -48,54 +54,62 @@ export function diagnosisBases(causes: readonly DiagnosedCause[]): readonly stri
   for (const { basis, question } of observations(causes))
     questions.set(basis, (questions.get(basis) ?? new Set()).add(question));
   return [
-    `Weights of the evidence about cracks: a coarse scale of our own, strong ${WEIGHTS.strong}, fair ${WEIGHTS.fair}, weak ${WEIGHTS.weak}; it speaks for or against a kind when these come to ${WEIGHTS.fair} or more.`,
+    "Kinds of crack: how often each comes in a usual firing, times how much more often what is known here is seen with it. Likely means six times in ten or more, possible one and a half in ten or more, unlikely less; how often is our own estimate.",
     ...[...questions].map(
       ([basis, about]) => `Evidence about cracks (${[...about].join(", ")}): ${basis}`,
     ),
   ];
 }
 
-function rankingTable(causes: readonly DiagnosedCause[], unit: TemperatureUnit): Block {
-  return {
-    kind: "table",
-    caption: "Most spoken for first",
-    columns: [
-      { head: "kind of crack", align: "left" },
-      { head: "for and against, strongest first", align: "left" },
-    ],
-    rows: causes.map((cause, at) => {
-      const end = at === causes.length - 1 ? [] : [""];
-      return [
-        { lines: [`${rankText(cause, causes)} ${cause.name}:`, STANDING[cause.standing], ...end] },
-        { lines: [...evidenceLines(cause, unit), ...end] },
-      ];
+/** One kind of crack with its word and its reasons, strongest first. */
+function causeText(cause: DiagnosedCause, unit: TemperatureUnit): string {
+  const reasons = (["for", "against"] as const).flatMap((direction) =>
+    (["strong", "fair", "weak"] as const).flatMap((weight) => {
+      const said = cause.evidence
+        .filter((each) => each.direction === direction && each.weight === weight)
+        .map((each) => shortText(each, unit));
+      return said.length === 0 ? [] : [`${POINTS[direction][weight]}: ${said.join("; ")}.`];
     }),
-  };
-}
-
-/** `1`, or `2 =` for kinds that stand level. */
-function rankText(cause: DiagnosedCause, causes: readonly DiagnosedCause[]): string {
-  const rank = causes.findIndex(({ balance }) => balance === cause.balance) + 1;
-  const level = causes.filter(({ balance }) => balance === cause.balance).length > 1;
-  return level ? `${rank} =` : `${rank}`;
-}
-
-function evidenceLines(cause: DiagnosedCause, unit: TemperatureUnit): readonly string[] {
-  return (["for", "against"] as const).flatMap((direction) =>
-    cause.evidence
-      .filter((each) => each.direction === direction)
-      .map((each) => `${each.weight} ${direction}: ${shortText(each, unit)}`),
   );
+  return [`${capitalised(cause.likelihood)}: ${cause.name}.`, ...reasons].join(" ");
 }
 
-/** Which kinds have the same balance, in words; none when all differ. */
-function levelBlocks(causes: readonly DiagnosedCause[]): readonly Block[] {
-  const levels = [...new Set(causes.map(({ balance }) => balance))]
-    .map((level) => causes.filter(({ balance }) => balance === level))
-    .filter((group) => group.length > 1);
-  return levels.map((group) =>
-    sentence(`Level with each other: ${listed(group.map(({ name }) => name))}`),
-  );
+const POINTS: Readonly<Record<"for" | "against", Readonly<Record<WeightName, string>>>> = {
+  for: {
+    strong: "Points to it strongly",
+    fair: "Points to it",
+    weak: "Hints at it",
+  },
+  against: {
+    strong: "Speaks strongly against it",
+    fair: "Speaks against it",
+    weak: "Hints against it",
+  },
+};
+
+/** Each piece by itself, where there are several. */
+function pieceBlocks(pieces: readonly DiagnosedPiece[]): readonly Block[] {
+  if (pieces.length < 2) return [];
+  return [
+    { kind: "heading", text: "Piece by piece" },
+    { kind: "list", items: pieces.map(pieceText) },
+  ];
+}
+
+function pieceText({ piece, what, causes }: DiagnosedPiece): string {
+  const named = (likelihood: Likelihood) =>
+    listed(
+      causes.filter((cause) => cause.likelihood === likelihood).map(({ name }) => name),
+      "or",
+    );
+  const canSay = (causes[0]?.posterior ?? 0) >= SAYABLE_FROM;
+  const [likely, possible] = [named("likely"), named("possible")];
+  const said = [
+    ...(canSay ? [] : ["can't say"]),
+    ...(likely === "" ? [] : [`likely ${likely}`]),
+    ...(possible === "" ? [] : [`possible ${possible}`]),
+  ];
+  return stopped(`${piece ?? "A piece"}, ${what}: ${said.join("; ")}`);
 }
 
 function shortText(each: WeighedEvidence, unit: TemperatureUnit): string {
@@ -106,6 +120,7 @@ function reasonBlocks(causes: readonly DiagnosedCause[], unit: TemperatureUnit):
   const items = observations(causes).map((each) =>
     statementText({ ...each, topic: each.question }, unit),
   );
+  if (items.length === 0) return [];
   return [
     { kind: "heading", text: "Why this counts" },
     { kind: "list", items: [...new Set(items)] },
@@ -113,15 +128,12 @@ function reasonBlocks(causes: readonly DiagnosedCause[], unit: TemperatureUnit):
 }
 
 function apartBlocks(causes: readonly DiagnosedCause[]): readonly Block[] {
-  const [first, second] = causes;
-  if (!first || !second) return [];
   const apart = tellingApart(causes);
   return [
-    { kind: "heading", text: "What would tell the first two apart" },
-    sentence(`${capitalised(first.name)}, and ${second.name}`),
+    { kind: "heading", text: "How to tell which" },
     apart.length === 0
       ? sentence(
-          "Nothing else that a log or a record can hold parts these two: look at each cracked piece by itself, and fire like pieces with one thing changed.",
+          "Nothing else that a log or a record can hold would tell: look at each cracked piece by itself, and fire like pieces with one thing changed.",
         )
       : { kind: "list", items: apart.map(apartText) },
   ];
@@ -131,8 +143,8 @@ function apartText({ ask, look, answers }: TellingApart): string {
   const sides = new Map<string, string[]>();
   for (const { answer, speaksFor, speaksAgainst } of answers) {
     const side = [
-      ...(speaksFor === null ? [] : [`for ${CRACK_KINDS[speaksFor]}`]),
-      ...(speaksAgainst === null ? [] : [`against ${CRACK_KINDS[speaksAgainst]}`]),
+      ...(speaksFor === null ? [] : [`for “${CRACK_KINDS[speaksFor]}”`]),
+      ...(speaksAgainst === null ? [] : [`against “${CRACK_KINDS[speaksAgainst]}”`]),
     ].join(" and ");
     sides.set(side, [...(sides.get(side) ?? []), answer]);
   }
@@ -150,8 +162,8 @@ function missingBlocks(causes: readonly DiagnosedCause[]): readonly Block[] {
     ...(lines.length === 0
       ? []
       : ([
-          { kind: "heading", text: "What the record could add" },
-          sentence("Lines to copy into it; keep what you saw, and drop the rest"),
+          { kind: "heading", text: TELL_MORE_HEADING },
+          sentence("Lines to copy into the record; keep what you saw, and drop the rest"),
           { kind: "lines", lines },
         ] as const)),
   ];
@@ -164,7 +176,11 @@ function observations(causes: readonly DiagnosedCause[]): readonly WeighedEviden
     all.filter(
       (each, at) =>
         each.question === question &&
-        all.findIndex(({ statement }) => statement === each.statement) === at,
+        all.findIndex(
+          (other) =>
+            other.statement === each.statement &&
+            other.evidence.every(({ value }, i) => each.evidence[i]?.value === value),
+        ) === at,
     ),
   );
 }
@@ -176,11 +192,4 @@ function sentence(text: string): Block {
 function listed(words: readonly string[], last = "and"): string {
   const end = words.at(-1) ?? "";
   return words.length < 2 ? end : `${words.slice(0, -1).join(", ")} ${last} ${end}`;
-}
-
-function parted<T>(
-  items: readonly T[],
-  isFirst: (item: T) => boolean,
-): readonly [readonly T[], readonly T[]] {
-  return [items.filter(isFirst), items.filter((item) => !isFirst(item))];
 }
