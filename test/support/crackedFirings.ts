@@ -243,7 +243,7 @@ export const KEPT_APART: readonly CrackedFiring[] = [
     seed: 77,
     intervalSeconds: 300,
     record:
-      "unit: F\nfound: [{ piece: big bowl, what: through-crack, note: sharp edges, runs from the rim down, heard it go on the shelf }]\n",
+      "unit: F\nfound: [{ piece: big bowl, what: through-crack, note: 'sharp edges, runs from the rim down, heard it go on the shelf' }]\n",
   },
   {
     name: "propped at 300 °C and off at 250 °C",

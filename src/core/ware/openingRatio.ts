@@ -67,7 +67,7 @@ export function worstOpening(numbers: StrainNumbers, tempC: number, way: Opening
 }
 
 /** Worst stress over strength of ware that comes into the cold at one temperature [°C] alone. */
-function openedAt(piece: StrainNumbers, fromC: number, way: OpeningWay): WorstOpening {
+export function openedAt(piece: StrainNumbers, fromC: number, way: OpeningWay): WorstOpening {
   // The load lags no more than the piece: all of it stands in the open.
   const numbers = { ...piece, stackShare: 0 };
   const state = new Float64Array(STATE_SIZE);

@@ -114,7 +114,10 @@ function crackEvidence(cracks: readonly HeardSound[]): readonly CaseEvidence[] {
     );
     return ((1 - OTHERS_SOUND) * own + OTHERS_SOUND * others) / all;
   });
-  return answers.map(({ sound, answer }, at) => ({
+  const once = answers.filter(
+    ({ sound }, at) => answers.findIndex((each) => each.sound.atSeconds === sound.atSeconds) === at,
+  );
+  return once.map(({ sound, answer }, at) => ({
     ...told("sound", answer),
     short: shortSound(answer, sound),
     evidence: numbersOf(sound),

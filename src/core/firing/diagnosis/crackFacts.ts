@@ -4,7 +4,7 @@ import { slopeMeter } from "../../curve/slopes.ts";
 import { temperatureAt } from "../../curve/temperatureAt.ts";
 import { bodyNamed } from "../../ware/bodies.ts";
 import { CRISTOBALITE_BAND, QUARTZ_BAND } from "../../ware/inversionBands.ts";
-import { ratioFrom } from "../../ware/openingRatio.ts";
+import { openedAt } from "../../ware/openingRatio.ts";
 import type { PieceStrain } from "../../ware/pieceStrain.ts";
 import { wareNumbers } from "../../ware/strainNumbers.ts";
 import type { Ware } from "../../ware/Ware.ts";
@@ -169,7 +169,7 @@ function smoothOpening(piece: Ware): (tempC: number) => number {
     for (let next = worst.length; next <= step; next++) {
       const fromC = ROOM_C + next * OPENING_STEP_K;
       const ratio = Math.sqrt(
-        ratioFrom(numbers, fromC, "lid opened") * ratioFrom(numbers, fromC, "lifted out"),
+        openedAt(numbers, fromC, "lid opened").ratio * openedAt(numbers, fromC, "lifted out").ratio,
       );
       worst.push(Math.max(worst.at(-1) as number, ratio));
     }

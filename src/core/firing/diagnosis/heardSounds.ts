@@ -15,7 +15,7 @@ export type SoundPhase =
   | "long after opening"
   | "unknown";
 
-/** A sound as evidence; one whose day is not known stands in both places, each for half. */
+/** A sound as evidence; where its day or its phase is not sure it stands in each, with a share. */
 export interface HeardSound {
   readonly kind: SoundKind;
   readonly phase: SoundPhase;
@@ -34,17 +34,17 @@ export const COOL_SECONDS = 7200;
 export function heardSounds(facts: FiringFacts): readonly HeardSound[] {
   return facts.heard.flatMap((sound) => {
     const places = sound.orElse === null ? [sound] : [sound, sound.orElse];
-    return places.map(({ atSeconds, tempC }) => {
+    return places.flatMap(({ atSeconds, tempC }) => {
       const opened = openedSeconds(facts);
       const since = opened === null || atSeconds < opened ? null : atSeconds - opened;
-      return {
+      return phasesOf(atSeconds, { tempC, since, facts }).map(({ phase, share }) => ({
         kind: soundKind(sound.what),
-        phase: phaseOf(atSeconds, { tempC, since, facts }),
+        phase,
         tempC,
         atSeconds,
         sinceOpeningSeconds: since,
-        share: 1 / places.length,
-      };
+        share: share / places.length,
+      }));
     });
   });
 }
@@ -59,19 +59,40 @@ function openedSeconds({ opening, zones }: FiringFacts): number | null {
 /** A log that ends below this was followed to the opening of the kiln [°C]; our own estimate. */
 const COOL_END_C = 110;
 
-function phaseOf(
+/** The phases that a moment may belong to, the likeliest first; their shares make 1. */
+function phasesOf(
   atSeconds: number,
   at: { readonly tempC: number | null; readonly since: number | null; readonly facts: FiringFacts },
-): SoundPhase {
-  if (at.since !== null) return at.since < COOL_SECONDS ? "after opening" : "long after opening";
-  if (at.tempC === null) return "unknown";
-  if (atSeconds < hottestZone(at.facts.zones).peakAtSeconds) return "heating";
-  return coolingPhase(at.tempC);
+): readonly { readonly phase: SoundPhase; readonly share: number }[] {
+  const sure = (phase: SoundPhase) => [{ phase, share: 1 }];
+  if (at.since !== null)
+    return sure(at.since < COOL_SECONDS ? "after opening" : "long after opening");
+  if (at.tempC === null) return sure("unknown");
+  if (atSeconds < hottestZone(at.facts.zones).peakAtSeconds) return sure("heating");
+  return coolingPhases(at.tempC)
+    .filter(({ share }) => share > LEAST_SHARE)
+    .toSorted((a, b) => b.share - a.share);
 }
 
-function coolingPhase(tempC: number): SoundPhase {
-  if (tempC > QUARTZ_BAND.highC) return "above the inversions";
-  if (tempC >= QUARTZ_BAND.lowC) return "quartz";
-  if (tempC > CRISTOBALITE_BAND.highC) return "between the inversions";
-  return tempC >= CRISTOBALITE_BAND.lowC ? "cristobalite" : "below the inversions";
+/** Ware follows the kiln so much later, and an inversion has no sharp edge [K]; our own estimates. */
+const BEHIND_K = 20;
+const EDGE_K = 8;
+const LEAST_SHARE = 0.02;
+
+/** An inversion is left by degrees: the thick parts of the ware are still in it when the kiln is past it. */
+function coolingPhases(
+  tempC: number,
+): readonly { readonly phase: SoundPhase; readonly share: number }[] {
+  const below = (edgeC: number) => 1 / (1 + Math.exp((tempC - edgeC) / EDGE_K));
+  const intoQuartz = below(QUARTZ_BAND.highC);
+  const outOfQuartz = below(QUARTZ_BAND.lowC - BEHIND_K);
+  const intoCristobalite = below(CRISTOBALITE_BAND.highC);
+  const outOfCristobalite = below(CRISTOBALITE_BAND.lowC - BEHIND_K);
+  return [
+    { phase: "above the inversions", share: 1 - intoQuartz },
+    { phase: "quartz", share: intoQuartz - outOfQuartz },
+    { phase: "between the inversions", share: outOfQuartz - intoCristobalite },
+    { phase: "cristobalite", share: intoCristobalite - outOfCristobalite },
+    { phase: "below the inversions", share: outOfCristobalite },
+  ];
 }
