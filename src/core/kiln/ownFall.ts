@@ -13,7 +13,9 @@ export const LED_K = 12;
 /** Two falls are held against each other for their shape when so much time lies between them [s] … */
 export const TELLING_SECONDS = [2700, 5400, 10_800] as const;
 /** … and the height above the room has shrunk to this share or less. */
-export const TELLING_SHARE = 0.94;
+const TELLING_SHARE = 0.94;
+/** Free moments count where so many follow each other, five minutes apart. */
+const LEAST_RUN = 6;
 /** A fit needs this much of a fall [K], and speaks for temperatures so little below it. */
 const FIT_SPAN_K = 80;
 const NEAR_K = 150;
@@ -40,11 +42,20 @@ export function freeFalls(
     const kept = b.rateCPerHour / a.rateCPerHour;
     return slowed <= TELLING_SHARE && kept > (1 + slowed) / 2 && kept < GROWN;
   };
-  return falls.filter(
+  const wasHeld = falls.map(
     (fall) =>
-      !isNearSet(setPoint, fall) &&
-      !falls.some((other) => isStraight(other, fall) || isStraight(fall, other)),
+      isNearSet(setPoint, fall) ||
+      falls.some((other) => isStraight(other, fall) || isStraight(fall, other)),
   );
+  // Noise makes a few of the held ones look free, but seldom so many in a row.
+  const isFree = (i: number) => wasHeld[i] === false;
+  const runAt = falls.map((_, i) => {
+    let [from, to] = [i, i];
+    while (isFree(from - 1)) from--;
+    while (isFree(to + 1)) to++;
+    return to - from + 1;
+  });
+  return falls.filter((_, i) => isFree(i) && (runAt[i] as number) >= LEAST_RUN);
 }
 
 /** Whether a reading is led by a set point. */

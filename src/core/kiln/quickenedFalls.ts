@@ -13,7 +13,6 @@ import {
   type OwnFall,
   ownFall,
   TELLING_SECONDS,
-  TELLING_SHARE,
 } from "./ownFall.ts";
 import { placedHinge } from "./placedHinge.ts";
 import { scatterK } from "./scatterK.ts";
@@ -65,6 +64,13 @@ const FIT_NEAR = 1.5;
 const FIT_FAR = 2;
 /** A fall of less than this share of the kiln's own is being held by the elements. */
 const HELD_SHARE = 0.8;
+/** A fall that kept this share of what slowing down takes away may have been held; noise blurs it. */
+const MAYBE_HELD = 0.25;
+/** Hotter than this, with no word of the power, a fall slower than its height over this is a shut kiln's [°C], [h]. */
+const HOT_C = 400;
+const SHUT_HOURS = 3;
+/** A fall is doubted from a smaller drop on than it is learned from. */
+const DOUBTED_SHARE = 0.97;
 /** None shut falls as fast as its height above the room over this [h]; our own estimate. */
 const FASTEST_HOURS = 0.8;
 /** Elements that give less than this share are off. */
@@ -93,6 +99,7 @@ export function quickenedFalls(curve: Curve, explained: FallExplained): WatchedF
     fromSeconds,
     window,
     leastGrowth: Math.max(GROWN_CPERHOUR, SIGMAS * sigma),
+    sigma,
     explained,
     ownFall: (tempC, seconds) =>
       ownFall(falls, {
@@ -122,6 +129,8 @@ interface Look {
   readonly window: number;
   /** A fall that outgrows another by less may be noise [°C/h]. */
   readonly leastGrowth: number;
+  /** Scatter of a rate [°C/h]. */
+  readonly sigma: number;
   readonly explained: FallExplained;
   /** The kiln's own fall at a temperature by what was seen before a moment; null when not seen. */
   readonly ownFall: (tempC: number, beforeSeconds: number) => OwnFall | null;
@@ -162,6 +171,7 @@ function quickeningAt(look: Look, seconds: number) {
   const outgrows = (own: number, share: number) =>
     afterCPerHour > share * own && afterCPerHour > own + look.leastGrowth;
   if (!outgrows(expected, GROWN) || isLed(look, seconds, afterCPerHour)) return null;
+  if (mayBeShut(look, laterC, afterCPerHour)) return null;
   const own = look.ownFall(laterC, seconds);
   const isHeld = wasHeld(look, { seconds, earlierC, beforeCPerHour });
   const heldBelow = own === null ? (laterC - roomC) / FASTEST_HOURS : own.cPerHour;
@@ -170,6 +180,11 @@ function quickeningAt(look: Look, seconds: number) {
   if (!isHeld && own?.isNear && !outgrows(own.cPerHour, GROWN)) return null;
   const ownCPerHour = isHeld ? heldBelow : expected;
   return { atSeconds: seconds, tempC, beforeCPerHour, afterCPerHour, ownCPerHour };
+}
+
+/** Whether a fall may as well be that of a shut kiln whose power was taken away, in a log that does not tell the power. */
+function mayBeShut({ explained, roomC }: Look, tempC: number, fallCPerHour: number): boolean {
+  return explained.output === null && tempC > HOT_C && (tempC - roomC) / fallCPerHour > SHUT_HOURS;
 }
 
 /** Whether the elements held the fall back before a moment, or may have: by their output or by its shape. */
@@ -193,7 +208,7 @@ function wasHeld(
 
 /** Whether a fall kept its rate since so long ago where one by itself slows down; empty when it cannot tell. */
 function straightSince(
-  { curve, meter, roomC, window, fromSeconds }: Look,
+  { curve, meter, roomC, window, fromSeconds, sigma }: Look,
   at: { readonly seconds: number; readonly earlierC: number; readonly beforeCPerHour: number },
   agoSeconds: number,
 ): readonly boolean[] {
@@ -202,8 +217,9 @@ function straightSince(
   const [thenC, rate] = [temperatureAt(curve, then), meter.slopeAt(then, 2 * window)];
   if (thenC === null || rate === null || rate >= 0) return [];
   const slowed = (at.earlierC - roomC) / (thenC - roomC);
-  if (slowed > TELLING_SHARE) return [];
-  return [at.beforeCPerHour / -rate > (1 + slowed) / 2];
+  if (slowed > DOUBTED_SHARE) return [];
+  const blur = (2 * sigma) / -rate;
+  return [at.beforeCPerHour / -rate > slowed + MAYBE_HELD * (1 - slowed) - blur];
 }
 
 /** Whether the set point leads the fall after a moment. */

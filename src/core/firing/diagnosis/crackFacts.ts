@@ -18,7 +18,7 @@ import { type CrackCase, crackCases } from "./crackCases.ts";
 import { type HeardSound, heardSounds } from "./heardSounds.ts";
 
 /** How hard one piece was cooled through an inversion. */
-export interface InversionStress {
+interface InversionStress {
   /** Computed stress over strength. */
   readonly ratio: number;
   /** Fastest sustained rate in the band, positive [°C/h]; null when not measured. */
@@ -26,7 +26,7 @@ export interface InversionStress {
 }
 
 /** What one kind of ware went through. */
-export interface WareStress {
+interface WareStress {
   /** Null when the log does not go through the band, or goes through it with the lid open. */
   readonly quartz: InversionStress | null;
   readonly cristobalite: InversionStress | null;

@@ -55,11 +55,6 @@ export function diagnosisOf(facts: CrackFacts): Diagnosis {
   };
 }
 
-/** The same for the worst pieces together alone. */
-export function diagnosedCauses(facts: CrackFacts): readonly DiagnosedCause[] {
-  return diagnosisOf(facts).causes;
-}
-
 function weighedCase(facts: CrackFacts, piece: CrackCase | null): WeighedCase {
   const evidence = caseEvidence(facts, piece);
   const posterior = normalised(

@@ -34,7 +34,7 @@ const HALF_BREAK = { shut: 1.3, opened: 0.8 } as const;
 const LEAST_SHARE = 0.0003;
 
 /** Share of pieces that break at a computed stress over strength: log-normal. */
-export function breakingShare(ratio: number, how: keyof typeof HALF_BREAK): number {
+function breakingShare(ratio: number, how: keyof typeof HALF_BREAK): number {
   if (!(ratio > 0)) return LEAST_SHARE;
   const z = Math.log(ratio / HALF_BREAK[how]) / SPREAD;
   // Normal distribution by a logistic curve with a cubic term, right to 0.0002.

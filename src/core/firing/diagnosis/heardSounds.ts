@@ -4,7 +4,7 @@ import { hottestZone } from "../hottestZone.ts";
 import { type SoundKind, soundKind } from "../soundKind.ts";
 
 /** Where in the firing a sound falls; `unknown` in a gap and outside the readings. */
-export type SoundPhase =
+type SoundPhase =
   | "heating"
   | "above the inversions"
   | "quartz"
