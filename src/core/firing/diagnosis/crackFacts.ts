@@ -2,7 +2,6 @@ import { passagesOf } from "../../curve/bandPassage.ts";
 import type { Curve } from "../../curve/Curve.ts";
 import { slopeMeter } from "../../curve/slopes.ts";
 import { temperatureAt } from "../../curve/temperatureAt.ts";
-import { bodyNamed } from "../../ware/bodies.ts";
 import { CRISTOBALITE_BAND, QUARTZ_BAND } from "../../ware/inversionBands.ts";
 import { openedAt } from "../../ware/openingRatio.ts";
 import type { PieceStrain } from "../../ware/pieceStrain.ts";
@@ -84,15 +83,8 @@ export function hasSomethingToWeigh({ sounds, cases }: CrackFacts): boolean {
   return sounds.length > 0 || cases.length > 0;
 }
 
-const STONEWARE = bodyNamed("stoneware cone 6", "ordinary mug");
-
 /** What is taken for ware of which nothing is known: an ordinary stoneware mug. */
-const ORDINARY_MUG: Ware = wareOf({
-  ...(STONEWARE.ok && { body: STONEWARE.value }),
-  wallMm: 6,
-  baseMm: 8,
-  widestMm: 85,
-}).ware;
+const ORDINARY_MUG: Ware = wareOf({ wallMm: null, baseMm: null, widestMm: null }).ware;
 
 function stressOfWare(facts: FiringFacts, ware: RecordedWare | null): WareStress {
   const { curve } = hottestZone(facts.zones);
