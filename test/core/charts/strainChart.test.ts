@@ -4,6 +4,7 @@ import { drawnPassages, drawnStrain, strainRows } from "../../../src/core/charts
 import { makeCurve } from "../../../src/core/curve/Curve.ts";
 import { pieceStrain, type StrainedPiece } from "../../../src/core/ware/pieceStrain.ts";
 import { wareOf } from "../../../src/core/ware/wareOf.ts";
+import { sampleWare } from "../ware/sampleWare.ts";
 
 const PEAK_SECONDS = 6 * 3600;
 const FIRING = makeCurve([0, PEAK_SECONDS, 14 * 3600], [20, 900, 60]);
@@ -18,25 +19,27 @@ const texts = (of: typeof FIRED) =>
   JSON.stringify(strainChart({ title: "Stress", curve: FIRING, strained: of }));
 
 describe("the chart of stress", () => {
-  it("shows all four passages of ware that had been fired before, from the start of the firing", () => {
-    expect(drawnPassages(FIRED)).toHaveLength(4);
-    expect(drawnStrain(FIRED, PEAK_SECONDS).timesSeconds[0]).toBe(0);
-    expect(texts(FIRED).match(/"text":"heating"/g)).toHaveLength(2);
-    expect(texts(FIRED).match(/"text":"cooling"/g)).toHaveLength(2);
-  });
-
-  it("begins raw ware at the peak, and shows the way down alone", () => {
-    expect(drawnPassages(RAW).map(({ direction }) => direction)).toEqual(["cooling", "cooling"]);
-    const from = drawnStrain(RAW, PEAK_SECONDS).timesSeconds[0] as number;
+  it.each([
+    ["fired before", FIRED],
+    ["raw", RAW],
+  ])("begins at the peak for ware that was %s, and shows the way down alone", (_, piece) => {
+    const from = drawnStrain(piece, PEAK_SECONDS).timesSeconds[0] as number;
     expect(Math.abs(from - PEAK_SECONDS)).toBeLessThanOrEqual(60);
-    expect(texts(RAW)).not.toContain('"text":"heating"');
-    expect(texts(RAW)).toContain("after the peak");
+    expect(texts(piece)).not.toContain('"text":"heating"');
+    expect(texts(piece)).toContain("from the peak on");
   });
 
-  it("says how good it is, and gives every passage with its range in words", () => {
-    const { description } = strainChart({ title: "Stress", curve: FIRING, strained: FIRED });
-    expect(description).toContain("good to a factor of two either way");
-    expect(description?.match(/8 in 10 between/g)).toHaveLength(4);
+  it("names both inversions only for ware that holds cristobalite, each with its range in words", () => {
+    const names = (of: typeof FIRED) => drawnPassages(of).map(({ band }) => band);
+    expect(names(FIRED)).toEqual(["quartz inversion"]);
+    const rich = pieceStrain(FIRING, {
+      name: "bowls",
+      ware: sampleWare("cristobalitic", 8),
+      state: null,
+    });
+    expect(names(rich)).toEqual(["quartz inversion", "cristobalite inversion"]);
+    const { description } = strainChart({ title: "Stress", curve: FIRING, strained: rich });
+    expect(description?.match(/8 in 10 between/g)).toHaveLength(2);
   });
 
   it("draws the range through the 10 and 90 % points at each worst moment", () => {

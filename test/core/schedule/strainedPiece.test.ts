@@ -30,15 +30,15 @@ describe("the stress that a schedule puts into its ware", () => {
     expect(draftDocument(KNOWN).strains[0]?.openings).toHaveLength(6);
   });
 
-  it("is drawn beside the computed limit, and is not when no body is named", () => {
+  it("is drawn beside the computed guide, with a body of its own and without", () => {
     const style = { unit: "C" } as const;
     const charts = draftCharts(KNOWN);
     expect(charts.strain?.(style).description).toContain("the ware");
     expect(JSON.stringify(charts.cooling(style))).toContain("half the strength of the ware");
     const unknown = draft("thickest: 8");
-    expect(unknown.strains).toEqual([]);
-    expect(draftCharts(unknown).strain).toBeNull();
-    expect(JSON.stringify(draftCharts(unknown).cooling(style))).not.toContain("half the strength");
+    expect(unknown.strains[0]?.ware.body.name).toBe("stoneware cone 6");
+    expect(draftCharts(unknown).strain).not.toBeNull();
+    expect(JSON.stringify(draftCharts(unknown).cooling(style))).toContain("half the strength");
   });
 
   it("changes no finding, so a repair that asks many times may leave it out", () => {

@@ -81,9 +81,9 @@ describe("strainRisk", () => {
   it.each([
     [0, "low"],
     [0.29, "low"],
-    [0.3, "watch"],
-    [0.6, "watch"],
-    [0.61, "high"],
+    [0.69, "low"],
+    [0.7, "watch"],
+    [1, "high"],
     [4, "high"],
   ] as const)("calls %d %s", (ratio, word) => {
     expect(strainRisk(ratio)).toBe(word);
