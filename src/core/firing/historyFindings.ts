@@ -1,3 +1,4 @@
+import type { OffsetTrend } from "../cones/offsetTrend.ts";
 import type { Finding } from "../findings/Finding.ts";
 import { quoted } from "../findings/findingText.ts";
 import type { FiringHistory, ThermocoupleDrift } from "./FiringHistory.ts";
@@ -17,19 +18,29 @@ interface HistoryParts {
   /** Left out of the drift: another type of thermocouple. */
   readonly otherProbes: readonly string[];
   readonly drift: ThermocoupleDrift | null;
+  /** Over all firings in a row; null when too few pin it. */
+  readonly trend: OffsetTrend | null;
   readonly whyNoKiln: string | null;
   readonly changes: readonly Finding[];
 }
 
 /** What has changed since earlier firings, what cannot be told, and which logs were left out. */
 export function historyFindings(parts: HistoryParts): readonly Finding[] {
-  const { used, changes, drift, whyNoKiln } = parts;
+  const { used, changes, drift, trend, whyNoKiln } = parts;
   return [
     ...leftOut(parts),
     ...(used.length === 0 ? [] : unnamed(parts)),
     ...(used.length > 0 && whyNoKiln !== null ? [cannotLearn(whyNoKiln)] : []),
     ...changes,
-    ...(used.length === 0 ? [] : [drift === null ? noDrift(parts) : drifted(drift, parts)]),
+    ...(used.length === 0
+      ? []
+      : [
+          trend?.isPlain
+            ? plainDrift(trend)
+            : drift === null
+              ? noDrift(parts)
+              : drifted(drift, parts),
+        ]),
     ...(used.length > 0 && whyNoKiln === null && changes.length === 0 ? [unchanged(parts)] : []),
   ];
 }
@@ -81,6 +92,27 @@ function unchanged({ used, now }: HistoryParts): Finding {
         "pull at equal temperature, share of the time fully on, fall by itself, scatter of the readings",
     },
   );
+}
+
+/** Many firings together tell what no two of them can. */
+function plainDrift({ driftK, sigmaK, firings }: OffsetTrend): Finding {
+  return {
+    ...note(
+      "thermocouple",
+      `By the witness cones of {firings} firings in a row the thermocouple came to read {drift} ${driftK > 0 ? "lower" : "higher"} than it did, give or take {sigma}.`,
+      {
+        evidence: [
+          { name: "firings", value: firings, kind: "count" },
+          { name: "drift", value: Math.abs(driftK), kind: "difference" },
+          { name: "sigma", value: sigmaK, kind: "difference" },
+        ],
+        basis:
+          "a line through the middles of what the witness cones of each firing allow; plain from three sigmas on",
+        advice: "Renew the thermocouple; until then go by the cones.",
+      },
+    ),
+    severity: "caution",
+  };
 }
 
 function noDrift({ now, used, otherProbes }: HistoryParts): Finding {

@@ -1,3 +1,4 @@
+import { offsetTrend } from "../cones/offsetTrend.ts";
 import type { KilnFiring, LearnedKiln } from "../kiln/LearnedKiln.ts";
 import { learnKiln } from "../kiln/learnKiln.ts";
 import { tooLittle } from "../kiln/tooLittle.ts";
@@ -34,6 +35,7 @@ export function historyOf(now: PastFiring, earlier: readonly EarlierLog[]): Firi
       unnamed: used.filter(({ firing }) => !firing.kiln).map(({ name }) => name),
       otherProbes: used.filter((past) => !isSameProbe(past, now)).map(({ name }) => name),
       drift,
+      trend: offsetTrend([...offsets, ...(now.offset === null ? [] : [now.offset])]),
       whyNoKiln: why,
       changes: changes.findings,
     }),

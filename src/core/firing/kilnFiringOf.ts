@@ -1,3 +1,6 @@
+import { CONE_MODELS } from "../cones/coneModel.ts";
+import { witnessOffset } from "../cones/witnessOffset.ts";
+import type { Curve } from "../curve/Curve.ts";
 import { peakOf } from "../curve/peakOf.ts";
 import type { KilnFiring } from "../kiln/LearnedKiln.ts";
 import type { Channel, LogReading } from "../log/LogReading.ts";
@@ -18,7 +21,20 @@ export function kilnFiringOf(reading: LogReading, record: FiringRecord | null): 
     output: reading.channels.map(outputOf).find((output) => output !== null) ?? null,
     start: reading.start,
     kiln: record?.kiln ?? null,
+    ...offsetOf(hottest, record),
   };
+}
+
+/** What the witness cones of the record allow the thermocouple to be out by; nothing without any. */
+function offsetOf(curve: Curve, record: FiringRecord | null): Pick<KilnFiring, "offset"> {
+  const witnesses = record?.witnesses ?? [];
+  const series = record?.series ?? "self-supporting";
+  const isKnown = witnesses.every(({ cone }) =>
+    CONE_MODELS[series].some((model) => model.cone === cone),
+  );
+  if (witnesses.length === 0 || !isKnown) return {};
+  const { lowK, highK } = witnessOffset({ curve, series, witnesses });
+  return { offset: { lowK, highK } };
 }
 
 function outputOf({ outputFraction }: Channel): KilnFiring["output"] {

@@ -22,6 +22,8 @@ export interface KilnFiring {
   readonly start: string | null;
   /** Which kiln it was, as the record says; null when nobody noted it. */
   readonly kiln?: string | null;
+  /** What its witness cones allow the thermocouple to be out by [K]; left out where none stood in it. */
+  readonly offset?: { readonly lowK: number | null; readonly highK: number | null };
 }
 
 /** What a person may say of the kiln that no log can. */

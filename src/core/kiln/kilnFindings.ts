@@ -1,3 +1,4 @@
+import { FEWEST_PINNED, offsetTrend } from "../cones/offsetTrend.ts";
 import type { Finding } from "../findings/Finding.ts";
 import { quoted } from "../findings/findingText.ts";
 import { basedOn } from "../sources/basedOn.ts";
@@ -9,6 +10,8 @@ import { sharedPulls } from "./sharedPulls.ts";
 /** What the findings look at. */
 interface Known {
   readonly firings: readonly LearnedFiring[];
+  /** What the witness cones of each firing allow the thermocouple to be out by [K]. */
+  readonly offsets: readonly { readonly lowK: number | null; readonly highK: number | null }[];
   readonly cooling: CoolingConstants & { readonly lowestC: number };
   readonly power: LearnedKiln["power"];
   readonly ceilingC: number;
@@ -17,6 +20,9 @@ interface Known {
 
 /** The ceiling should lie this far above what was fired [K]. */
 const HEADROOM_K = 40;
+
+const DRIFT_BASIS =
+  "a line through the middles of what the witness cones of each firing allow; plain from three sigmas and 8 °C (14 °F) on, our own estimate";
 
 const BALANCE = basedOn(
   "a heat balance with two cooling constants, fitted to where the kiln fell by itself",
@@ -32,6 +38,7 @@ export function kilnFindings(known: Known): readonly Finding[] {
     ...elements(known.firings),
     ...fallsApart(known.firings),
     ...scatter(known.firings),
+    ...drift(known),
     ...opened(known.firings),
   ];
 }
@@ -168,6 +175,46 @@ function scatter(firings: readonly LearnedFiring[]): readonly Finding[] {
       basis: "how much neighbouring readings jump about",
       advice: "Look at the tip and the terminals; a log cannot show whether it reads true.",
     }),
+  ];
+}
+
+/** How the thermocouple moved over the firings, by the witness cones in their records. */
+function drift({ firings, offsets }: Known): readonly Finding[] {
+  const pinned = offsets.filter(({ lowK, highK }) => lowK !== null && highK !== null).length;
+  if (firings.length < 2) return [];
+  const trend = offsetTrend(offsets);
+  if (trend === null)
+    return [
+      note({
+        topic: "thermocouple drift",
+        statement: `Whether the thermocouple has drifted cannot be told yet: ${pinned === 0 ? "no record has" : `${pinned} of {firings} records ${pinned === 1 ? "has" : "have"}`} witness cones that pin it from both sides, and it takes ${FEWEST_PINNED}.`,
+        evidence: [{ name: "firings", value: firings.length, kind: "count" }],
+        basis: DRIFT_BASIS,
+        advice:
+          "Set three cones in a row every time: one that falls, the one you want, one that stands.",
+      }),
+    ];
+  const { driftK, sigmaK, isPlain } = trend;
+  const way = driftK > 0 ? "lower" : "higher";
+  return [
+    {
+      ...note({
+        topic: "thermocouple drift",
+        statement: isPlain
+          ? `By the witness cones of {firings} firings the thermocouple came to read {drift} ${way} than it did, give or take {sigma}.`
+          : "The witness cones of {firings} firings show no drift of the thermocouple: {drift}, give or take {sigma}.",
+        evidence: [
+          { name: "firings", value: trend.firings, kind: "count" },
+          { name: "drift", value: Math.abs(driftK), kind: "difference" },
+          { name: "sigma", value: sigmaK, kind: "difference" },
+        ],
+        basis: DRIFT_BASIS,
+        advice: isPlain
+          ? `Renew the thermocouple${driftK > 0 ? ": the kiln fires hotter than it reads, and more so each time" : ""}; until then go by the cones.`
+          : "",
+      }),
+      severity: isPlain ? "caution" : "note",
+    },
   ];
 }
 

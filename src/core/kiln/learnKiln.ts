@@ -73,7 +73,7 @@ export function learnKiln(
   );
   const reach = reachRows(
     studied.map(({ firing }) => firing.curve),
-    { ...balance, isLeast: power.value.from === "fastest climb" },
+    balance,
   );
   const twoNode = twoNodeOf(studied);
   const ceilingC = ceilingOf(balance, twoNode);
@@ -87,7 +87,14 @@ export function learnKiln(
     ceilingC,
     powerWatt: options.powerWatt ?? null,
     tariffPerKWh: options.tariffPerKWh ?? null,
-    findings: kilnFindings({ firings: learned, cooling, power: power.value, ceilingC, roomC }),
+    findings: kilnFindings({
+      firings: learned,
+      offsets: inOrder(firings).map(offsetOf),
+      cooling,
+      power: power.value,
+      ceilingC,
+      roomC,
+    }),
     cautions: cautionsFor({ kiln: true, opening: true, estimate: true }),
   });
 }
@@ -96,6 +103,11 @@ export function learnKiln(
 function inOrder(firings: readonly KilnFiring[]): readonly KilnFiring[] {
   if (firings.some(({ start }) => start === null)) return firings;
   return firings.toSorted((a, b) => ((a.start as string) < (b.start as string) ? -1 : 1));
+}
+
+/** What the cones of a firing allow; nothing where none stood in it. */
+function offsetOf({ offset }: KilnFiring): NonNullable<KilnFiring["offset"]> {
+  return offset ?? { lowK: null, highK: null };
 }
 
 function study(firing: KilnFiring): Studied {

@@ -52,12 +52,9 @@ export function ceilingOf(balance: Balance, twoNode: TwoNodeConstants | null): n
 
 /**
  * How fast a kiln goes both ways, every 50 °C up to a little above what its logs reached.
- * Where the power is the least that it can be, a faster climb that was seen goes before the balance.
+ * A faster climb that was seen goes before the balance: full power does no less.
  */
-export function reachRows(
-  curves: readonly Curve[],
-  balance: Balance & { readonly isLeast: boolean },
-): readonly ReachRow[] {
+export function reachRows(curves: readonly Curve[], balance: Balance): readonly ReachRow[] {
   const climbs = curves.flatMap((curve) =>
     speedsBetween(curve, curve.timesSeconds[0] as number, peakOf(curve).seconds),
   );
@@ -66,11 +63,10 @@ export function reachRows(
   return Array.from({ length: Math.floor((last - FROM_C) / EVERY_C) + 1 }, (_, i) => {
     const tempC = FROM_C + i * EVERY_C;
     const seenCPerHour = fastestNear(climbs, tempC);
-    const leastCPerHour = balance.isLeast ? (seenCPerHour ?? 0) : 0;
     return {
       tempC,
       seenCPerHour,
-      climbCPerHour: Math.max(leastCPerHour, climbCPerHour(balance, tempC)),
+      climbCPerHour: Math.max(0, seenCPerHour ?? 0, climbCPerHour(balance, tempC)),
       fallCPerHour: 3600 * lossKPerSecond(balance.cooling, tempC, balance.roomC),
     };
   });

@@ -131,7 +131,10 @@ function firingBlocks(firing: LearnedFiring, unit: TemperatureUnit): readonly Bl
       : [
           {
             label: "fully on",
-            text: `${Math.round(fullOnFraction * 100)} % of the time up to the peak`,
+            text:
+              fullOnFraction < 0.005
+                ? "never: what it can do at full power is worked out from its output"
+                : `${Math.round(fullOnFraction * 100)} % of the time up to the peak`,
           },
         ]),
     ...(energyKWh === null
@@ -139,7 +142,7 @@ function firingBlocks(firing: LearnedFiring, unit: TemperatureUnit): readonly Bl
       : [
           {
             label: "energy",
-            text: `${Math.round(energyKWh)} kWh${cost === null ? "" : `, ${costFigure(cost)} at the tariff given`}, as if the elements were new`,
+            text: `${Math.round(energyKWh)} kWh${cost === null ? "" : `, ${costFigure(cost)} at the tariff given`}, or less: worn elements draw less than when new`,
           },
         ]),
   ];
