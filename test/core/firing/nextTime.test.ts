@@ -115,7 +115,7 @@ describe("what to change next time", () => {
     const next = fired(firing({ peakC: 1192, quartzCPerHour: 300 }), { plan: plan(1192, 300) });
     const cooling = next.changes.find(({ about }) => about === "cooling");
     expect(cooling).toMatchObject({ standing: "firm", inSchedule: true });
-    expect(cooling?.text).toMatch(/2\.\d times the limit of 1\d\d °C\/h/);
+    expect(cooling?.text).toMatch(/2\.\d times the guide of 1\d\d °C\/h/);
     expect(next.command).toContain("--repair");
   });
 

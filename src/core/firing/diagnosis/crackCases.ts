@@ -29,7 +29,10 @@ export function crackCases(record: FiringRecord | null): readonly CrackCase[] {
   const named = new Set(found.map(({ piece }) => piece));
   const cases = [
     ...found.map((each) => caseOfFound(each, record)),
-    ...trialCases(record.trials.filter(({ piece }) => !named.has(piece))),
+    ...trialCases(
+      record.trials.filter(({ piece }) => !named.has(piece)),
+      record.ware,
+    ),
   ];
   return cases.length > 0 ? cases : remarkedCases(record);
 }
@@ -56,7 +59,10 @@ function isCrack({ what, rings, pattern, edges }: FoundOnWare): boolean {
 
 function caseOfFound({ note, ...found }: FoundOnWare, record: FiringRecord): CrackCase {
   const trial = record.trials.find(({ piece }) => piece === found.piece) ?? null;
-  const ware = wareNamed(`${found.piece ?? ""} ${note ?? ""}`, record.ware);
+  const ware =
+    trial === null
+      ? wareNamed(`${found.piece ?? ""} ${note ?? ""}`, record.ware)
+      : wareOfTrial(trial, record.ware);
   const sides = sidesSaid(`${found.piece ?? ""}. ${note ?? ""}`);
   return {
     ...found,
@@ -76,7 +82,10 @@ function trialWord({ cracked }: RecordedTrial): FoundOnWare["what"] {
 }
 
 /** Test pieces that came out alike: one clay, one glaze, the same sides, cracked the same way. */
-function trialCases(trials: readonly RecordedTrial[]): readonly CrackCase[] {
+function trialCases(
+  trials: readonly RecordedTrial[],
+  ware: readonly RecordedWare[],
+): readonly CrackCase[] {
   const groups = new Map<string, RecordedTrial[]>();
   for (const trial of trials) {
     const what = trialWord(trial);
@@ -95,7 +104,7 @@ function trialCases(trials: readonly RecordedTrial[]): readonly CrackCase[] {
       glazedSides: first.glazedSides,
       coatMm: mean(group.map(({ coatMm }) => coatMm)),
       wallMm: first.wallMm,
-      ware: null,
+      ware: wareOfTrial(first, ware),
       trials: group,
     };
   });
@@ -144,6 +153,26 @@ function sidesSaid(text: string): RecordedWare["glazedSides"] {
   )
     ? "one"
     : null;
+}
+
+/** Walls that are taken for the same [mm]. */
+const SAME_WALL_MM = 0.5;
+
+/** The ware that a test piece stands among: by its shape's name, or by its wall; else the only one there is. */
+function wareOfTrial(
+  { shape, wallMm, note }: RecordedTrial,
+  ware: readonly RecordedWare[],
+): RecordedWare | null {
+  const called = wareNamed(
+    `${shape === "closed wall" ? "" : (shape ?? "tile")} test ${note ?? ""}`,
+    ware,
+  );
+  if (called !== null) return called;
+  const alike = ware.filter((each) => {
+    const wall = each.wallMm ?? each.thickestMm;
+    return wall !== null && wallMm !== null && Math.abs(wall - wallMm) <= SAME_WALL_MM;
+  });
+  return alike.length === 1 ? (alike[0] as RecordedWare) : null;
 }
 
 /** The ware whose name a text holds, a plural for its singular too; the only one where the text names none. */

@@ -46,11 +46,11 @@ function overLimit({ fastestCPerHour, limitCPerHour, severity }: Crossing): numb
 function change(crossing: Crossing, ratio: number, context: NextContext): WantedChange {
   const fastest = Math.abs(crossing.fastestCPerHour as number);
   const pace = paceOf(crossing, crossing.limitCPerHour as number, context);
-  const limit = pace.mostCPerHour;
+  const limit = crossing.limitCPerHour as number;
   const planned = plannedRate(crossing.band, context);
   const standing: Standing =
     ratio > CLEARLY ? "firm" : ratio > TELLING ? "worth trying" : "too close to tell";
-  const asked = planned !== null && planned.fastest <= ROUNDING * limit;
+  const asked = planned !== null && planned.fastest <= ROUNDING * pace.mostCPerHour;
   const hurried = asked && fastest > FASTER_THAN_PLANNED * planned.fastest;
   const from = "from {from} to {to}";
   return {
@@ -60,7 +60,7 @@ function change(crossing: Crossing, ratio: number, context: NextContext): Wanted
       : standing === "too close to tell"
         ? `Leave the cooling ${from} as it is unless pieces cracked: {fastest} against {limit} is within what either is known to.`
         : `Cool ${from}, through the ${crossing.band}, at {limit} or slower.`,
-    because: `It went at up to {fastest}, ${standing === "too close to tell" ? "just over" : "{times} times"} the limit of {limit} for ${quoted(crossing.limitMeantFor ?? "")}, which is good to a factor of two either way.${hurried ? " The schedule leads to less, so it was not the cause." : ""}`,
+    because: `It went at up to {fastest}, ${standing === "too close to tell" ? "just over" : "{times} times"} the guide of {limit} for ${quoted(crossing.limitMeantFor ?? "")}.${hurried ? " The schedule leads to less, so it was not the cause." : ""}`,
     evidence: [
       { name: "from", value: crossing.fromC, kind: "temperature" },
       { name: "to", value: crossing.toC, kind: "temperature" },
