@@ -253,3 +253,34 @@ describe("the command for the next firing", () => {
     expect(lines.slice(0, -1).every((line) => line.endsWith(" \\"))).toBe(true);
   });
 });
+
+describe("what a finding warns of is never left out of what to change", () => {
+  test("raw ware that steam was driven out of too fast: the next schedule goes slower there", () => {
+    const curve = sampled(corners([0, 20], [1, 66], [7, 66], [9, 640], [14, 1060], [26, 60]), 60);
+    const next = fired(curve, {
+      record: record("ware: [{ name: slabs, clay: any, state: damp, thickest: 25 mm }]"),
+    });
+    const asks = next.changes.flatMap(({ ask }) => (ask?.kind === "pace" ? [ask] : []));
+    expect(asks).toContainEqual(expect.objectContaining({ fromC: 60, toC: 120 }));
+    expect(asks[0]?.mostCPerHour).toBeLessThan(60);
+    expect(next.advice.join(" ")).not.toContain("Nothing to change");
+    expect(next.command).toContain("from 60C to 120C");
+  });
+
+  test("a lid that only the log shows opened hot is asked to stay shut", () => {
+    const shut = Array.from({ length: 60 }, (_, i): [number, number] => {
+      const hours = 8 + i * 0.3;
+      return [hours, 20 + 1160 * Math.exp(-(hours - 8) / 8)];
+    }).filter(([, tempC]) => tempC > 300);
+    const [hours] = shut.at(-1) as [number, number];
+    const open = [0.2, 0.4, 0.6, 0.9].map((after): [number, number] => [
+      hours + after,
+      20 + 280 * Math.exp(-after * 1.6),
+    ]);
+    const curve = sampled(corners([0, 20], ...shut, ...open), 60);
+    const next = fired(curve);
+    const lid = next.changes.find(({ about }) => about === "lid");
+    expect(lid?.because).toContain("seems to have been opened");
+    expect(next.advice.join(" ")).not.toContain("Nothing to change");
+  });
+});

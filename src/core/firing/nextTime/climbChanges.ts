@@ -1,3 +1,7 @@
+import { CARBON } from "../../schedule/checks/carbon.ts";
+import { STEAM } from "../../schedule/checks/water.ts";
+import { rateDown } from "../../schedule/wholeUnits.ts";
+import { rawWareFindings } from "../rawWareFindings.ts";
 import type { NextContext } from "./NextContext.ts";
 import type { WantedChange } from "./NextTime.ts";
 
@@ -16,6 +20,7 @@ export function climbChanges(context: NextContext): readonly WantedChange[] {
     ...outOfReach(context),
     ...behind(context),
     ...lostPower(context),
+    ...rawWare(context),
     ...driftingHold(context),
   ];
 }
@@ -62,6 +67,39 @@ function behind({ facts, reachC }: NextContext): readonly WantedChange[] {
       ask: { kind: "climb" },
     },
   ];
+}
+
+/** Where steam or carbon leaves, and so where a pace is asked for; drying is held for instead. */
+const LEAVES: Readonly<Record<string, { readonly fromC: number; readonly toC: number }>> = {
+  "water, rate of the start": STEAM,
+  "carbon burning out": CARBON,
+};
+
+/** Raw ware that was driven too fast while water or carbon left it. */
+function rawWare({ facts }: NextContext): readonly WantedChange[] {
+  const unit = facts.reading.unit === "F" ? "F" : "C";
+  return rawWareFindings(facts)
+    .filter(({ severity }) => severity !== "note")
+    .map(({ topic, statement, advice, evidence, severity }): WantedChange => {
+      const usual = evidence.find(({ name }) => name === "usual");
+      const at = LEAVES[topic];
+      return {
+        about: "climb",
+        change: advice,
+        because: statement,
+        evidence,
+        standing: severity === "warning" ? "firm" : "worth trying",
+        ask:
+          at === undefined || typeof usual?.value !== "number"
+            ? null
+            : {
+                kind: "pace",
+                fromC: at.fromC,
+                toC: at.toC,
+                mostCPerHour: rateDown(usual.value, unit),
+              },
+      };
+    });
 }
 
 function lostPower({ facts }: NextContext): readonly WantedChange[] {

@@ -32,13 +32,13 @@ export function handlingChanges(context: NextContext): readonly WantedChange[] {
 }
 
 function openedHot({ facts }: NextContext): readonly WantedChange[] {
-  const tempC = facts.unloading?.tempC ?? null;
+  const { tempC, from } = facts.opening;
   if (tempC === null || tempC <= FIRST_CRACK_C) return [];
   return [
     {
       about: "lid",
       change: "Leave the kiln shut until it is below {cool}.",
-      because: "It was opened at {opened}; cold air on ware as hot as that cracks it.",
+      because: `It ${from === "log" ? "seems to have been" : "was"} opened at {opened}; cold air on ware as hot as that cracks it.`,
       evidence: [
         { name: "cool", value: COOL_C, kind: "temperature" },
         { name: "opened", value: tempC, kind: "temperature" },
