@@ -160,13 +160,13 @@ describe("undunted draft", () => {
     expect(exit).toBe(0);
     expect(out).toContain("2026-12-01 18:00");
     expect(out).toMatch(/quartz\s+620 → 520 °C/);
-    expect(out).toMatch(/cristobalite\s+280 → 170 °C/);
+    expect(out).toMatch(/below 300 °C\s+280 → 170 °C/);
     const document = JSON.parse(undunted([...args, "--json"]).out);
     valid(document);
     expect(document.heatwork.cone).toBe("5");
-    const topics = document.findings.map((finding: { topic: string }) => finding.topic).join();
-    expect(topics).toMatch(/quartz/);
-    expect(topics).toMatch(/cristobalite/);
+    const bands = document.crossings.map((crossing: { band: string }) => crossing.band).join();
+    expect(bands).toMatch(/quartz/);
+    expect(bands).toMatch(/cristobalite/);
   });
 
   it.each(SCHEDULES)("takes schedules/%s without a warning", (name) => {

@@ -22,7 +22,7 @@ describe("undunted draft --new", () => {
     const ran = undunted([...NEW, "--cooling", "slow"]);
     expect(ran.exit).toBe(0);
     expect(ran.out).toContain("Segment 1: water of the glaze leaves.");
-    expect(ran.out).toContain("slow: ");
+    expect(ran.out).toContain("slow as asked: ");
     expect(ran.err).toContain("not written; -o FILE writes it");
     for (const line of ran.out.split("\n")) expect([...line].length).toBeLessThanOrEqual(80);
   });
@@ -71,7 +71,7 @@ describe("undunted draft --repair and --solve", () => {
   it("shows what changes, why, what it costs and what cannot be mended", () => {
     const { out, exit } = undunted(["draft", fileWith("hasty.yaml", HASTY), "--repair"]);
     expect(exit).toBe(0);
-    for (const words of ["− goes, + comes", "kWh more", "held back with the elements on"])
+    for (const words of ["− goes, + comes", "kWh more", "dries below boiling"])
       expect(out.replaceAll(/\s+/g, " ")).toContain(words);
   });
 

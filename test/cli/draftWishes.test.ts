@@ -49,7 +49,7 @@ describe("a series of cones", () => {
     ["Self-supporting", "Cone 5"],
   ])("%s is drafted for, written into the file and read from it again", (series, title) => {
     const written = undunted([...NEW, "--series", series, "-o", "-"]);
-    expect(written.out).toContain(`title: ${title}, up to 6 mm thick\n`);
+    expect(written.out).toContain(`title: ${title}, up to 8 mm thick\n`);
     expect(written.out.includes("series: ")).toBe(series !== "Self-supporting");
     const again = undunted(["draft", "-", "--json"], { input: written.out });
     expect(JSON.parse(again.out).heatwork).toMatchObject({

@@ -69,9 +69,9 @@ describe("the command that drafts the next firing", () => {
       way: "--solve peak",
     },
     {
-      what: "mends a schedule that leaves platters to a fast fall",
+      what: "solves the peak of a schedule that leaves platters to a fall which they bear",
       args: ["2026-05-23-b.csv", "--against", "../schedules/cone-5-glaze.yaml"],
-      way: "--repair",
+      way: "--solve peak",
     },
     {
       what: "writes a new schedule where none is known",

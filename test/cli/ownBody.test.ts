@@ -99,7 +99,7 @@ describe("review with a body of one's own", () => {
       source: "own bar tests, 2026",
     });
     const html = readFileSync(page, "utf8").replaceAll("&nbsp;", " ");
-    for (const words of ["own bar tests, 2026", "From memory, whole", "Base of 9 mm assumed"])
+    for (const words of ["own bar tests, 2026", "From memory, whole", "Base taken as 8 mm"])
       expect(html.includes(words), words).toBe(true);
   });
 });

@@ -7,6 +7,8 @@ import { workerData } from "node:worker_threads";
 const { command, port, done } = workerData;
 let calls = 0;
 let finish = () => undefined;
+/** A call that left by itself, or went on after its end, would speak into the next one. */
+let isSpent = false;
 
 class Left extends Error {}
 
@@ -26,6 +28,7 @@ function putInPlace(name, stream) {
 
 process.exit = (code) => {
   if (code !== undefined) process.exitCode = code;
+  isSpent = true;
   finish();
   throw new Left();
 };
@@ -55,7 +58,8 @@ port.on("message", async ({ args, env, input }) => {
     );
   });
   const text = (chunks) => Buffer.concat(chunks).toString("utf8");
-  port.postMessage({ exit: process.exitCode ?? 0, out: text(out), err: text(err) });
+  isSpent ||= process.getActiveResourcesInfo().some((name) => name !== "MessagePort");
+  port.postMessage({ exit: process.exitCode ?? 0, out: text(out), err: text(err), isSpent });
   Atomics.store(done, 0, 1);
   Atomics.notify(done, 0);
 });

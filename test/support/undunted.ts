@@ -56,7 +56,10 @@ export function undunted(args: readonly string[], around: Around = {}): RanAsPri
   } finally {
     process.chdir(before);
   }
-  const { message: ran } = receiveMessageOnPort(port) as { message: Ran };
+  const { message: ran } = receiveMessageOnPort(port) as {
+    message: Ran & { readonly isSpent: boolean };
+  };
+  if (ran.isSpent) endThread();
   return heard(ran);
 }
 
@@ -92,6 +95,7 @@ function envOf({ env }: Around): Record<string, string | undefined> {
 }
 
 interface CommandThread {
+  readonly worker: Worker;
   readonly port: MessagePort;
   /** Becomes 1 when a call has come to its end. */
   readonly done: Int32Array;
@@ -112,8 +116,14 @@ function commandThread(): CommandThread {
   });
   worker.unref();
   port.unref();
-  thread = { port, done };
+  thread = { worker, port, done };
   return thread;
+}
+
+/** Ends a thread in which something of a call may still go on. */
+function endThread(): void {
+  void thread?.worker.terminate();
+  thread = null;
 }
 
 /** Problems that were broken at 80 columns, put together again. */

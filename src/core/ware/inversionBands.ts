@@ -1,5 +1,6 @@
 import type { Band } from "../curve/Band.ts";
 import { basedOn } from "../sources/basedOn.ts";
+import { printRate, printTemperature } from "../units/print.ts";
 import type { TemperatureUnit } from "../units/temperature.ts";
 import type { Body } from "./Ware.ts";
 
@@ -38,11 +39,15 @@ export function bandSaid(
 }
 
 /** What is published about rates, to be read beside what is computed. */
-export const PUBLISHED_RATES: readonly string[] = [
-  basedOn("A textbook has 50 °C/h (90 °F/h) through 573 °C (1063 °F)", "fraser-1986"),
-  basedOn(
-    "sanitary ware with walls of 12 mm is cooled at 60 °C/h (108 °F/h) from 600 to 500 °C (1112 to 932 °F), and at 300 °C/h (540 °F/h) and more below",
-    "fortuna-2000",
-  ),
-  "neither knows your ware; below 300 °C (570 °F) no rate was found that is published for pots",
-];
+export function publishedRates(unit: TemperatureUnit): readonly string[] {
+  const at = (tempC: number) => printTemperature(tempC, unit);
+  const rate = (rateCPerHour: number) => printRate(rateCPerHour, unit);
+  return [
+    basedOn(`A textbook has ${rate(50)} through ${at(573)}`, "fraser-1986"),
+    basedOn(
+      `sanitary ware with walls of 12 mm is cooled at ${rate(60)} from ${at(600)} to ${at(500)}, and at ${rate(300)} and more below`,
+      "fortuna-2000",
+    ),
+    `neither knows your ware; ${unit === "F" ? "below 570 °F" : "below 300 °C"} no rate was found that is published for pots`,
+  ];
+}

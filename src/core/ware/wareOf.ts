@@ -40,6 +40,9 @@ const ORDINARY_MUG = { wallMm: 6, baseMm: 8, widestMm: 85 } as const;
 /** A base is thicker than its wall, as in the mug. */
 const BASE_OVER_WALL = ORDINARY_MUG.baseMm / ORDINARY_MUG.wallMm;
 
+/** No base is taken to be thicker by itself [mm]: the thickest clay that is computed. */
+const THICKEST_MM = 100;
+
 /** Cordierite shelf, and air under a foot [mm]. */
 const SHELF_MM = 16;
 const FOOT_GAP_MM = 3;
@@ -151,12 +154,13 @@ function thicknesses({ wallMm, baseMm, thickestMm = null }: GivenWare) {
       isUnknown,
       assumed: ["base taken to be as thick as the thickest part"],
     };
-  const base = wall * BASE_OVER_WALL;
+  const base = Math.min(wall * BASE_OVER_WALL, Math.max(wall, THICKEST_MM));
+  const why = base < wall * BASE_OVER_WALL ? "" : ", a third thicker than the wall";
   return {
     wallMm: wall,
     baseMm: base,
     isUnknown,
-    assumed: [`base taken as ${rounded(base)} mm, a third thicker than the wall`],
+    assumed: [`base taken as ${rounded(base)} mm${why}`],
   };
 }
 

@@ -3,7 +3,7 @@ import {
   bandSaid,
   CRISTOBALITE_BAND,
   hasCristobalite,
-  PUBLISHED_RATES,
+  publishedRates,
   QUARTZ_BAND,
 } from "../../../src/core/ware/inversionBands.ts";
 import { listedBody } from "./sampleWare.ts";
@@ -31,7 +31,7 @@ describe("the lower band", () => {
 
 describe("published rates", () => {
   it("name the textbook and the practice, both at second hand", () => {
-    const said = PUBLISHED_RATES.join("; ");
+    const said = publishedRates("C").join("; ");
     expect(said).toMatch(/50 °C\/h .* 573 °C .*H\. Fraser, 1986, at second hand/);
     expect(said).toMatch(/60 °C\/h .* from 600 to 500 °C .*D\. Fortuna, 2000, at second hand/);
   });

@@ -1,7 +1,7 @@
 import { basedOn } from "../../sources/basedOn.ts";
 import { printTemperature } from "../../units/print.ts";
 import type { TemperatureUnit } from "../../units/temperature.ts";
-import { bandSaid, hasCristobalite, PUBLISHED_RATES } from "../../ware/inversionBands.ts";
+import { bandSaid, hasCristobalite, publishedRates } from "../../ware/inversionBands.ts";
 import type { ModelLimit } from "../../ware/modelLimits.ts";
 import type { OpeningStrain } from "../../ware/openingStrain.ts";
 import type { PieceStrain } from "../../ware/pieceStrain.ts";
@@ -82,7 +82,7 @@ function besideIt(unit: TemperatureUnit): readonly string[] {
         "opening-practice",
       ),
     ),
-    stopped(`Published, to be read beside it: ${PUBLISHED_RATES.join("; ")}`),
+    stopped(`Published, to be read beside it: ${publishedRates(unit).join("; ")}`),
   ];
 }
 
