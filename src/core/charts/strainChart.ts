@@ -218,7 +218,7 @@ function titledAbove(axis: Places["y"]): Places["y"] {
 function subtitleOf({ name }: PieceStrain): string[] {
   return [
     `Computed for ${name}, from the peak on, the kiln shut`,
-    "The shade holds 8 in 10 of what the body may be",
+    "The shade holds 8 in 10 of what may be",
   ];
 }
 
