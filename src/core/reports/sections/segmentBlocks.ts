@@ -1,4 +1,5 @@
 import type { FoundSegment } from "../../firing/FiringReview.ts";
+import { type FallByItself, fellByItself } from "../../firing/fellByItself.ts";
 import { printDuration, printRate, printTemperature } from "../../units/print.ts";
 import type { TemperatureUnit } from "../../units/temperature.ts";
 import type { Block, Cell } from "../Block.ts";
@@ -29,7 +30,7 @@ export function segmentBlocks(
         { head: "lasted", align: "right" },
         ...momentColumns("ended", startOfDaySeconds),
       ],
-      rows: segments.map((segment): readonly Cell[] => [
+      rows: fellByItself(segments).map((segment): readonly Cell[] => [
         segment.kind === "hold" && segment.stable ? "steady hold" : segment.kind,
         spanCell(segment, unit),
         rateCell(segment, unit),
@@ -40,13 +41,15 @@ export function segmentBlocks(
   ];
 }
 
-function spanCell(segment: FoundSegment, unit: TemperatureUnit): string {
+function spanCell(segment: FoundSegment | FallByItself, unit: TemperatureUnit): string {
   const from = printTemperature(segment.fromC, unit);
   const to = printTemperature(segment.toC, unit);
   return segment.kind === "hold" && from === to ? to : printSpan(segment.fromC, segment.toC, unit);
 }
 
-function rateCell(segment: FoundSegment, unit: TemperatureUnit): string {
+function rateCell(segment: FoundSegment | FallByItself, unit: TemperatureUnit): string {
+  if (segment.kind === "fell by itself")
+    return `${printTravel(segment.firstCPerHour, unit)}, in the end ${printRate(-segment.lastCPerHour, unit)}`;
   if (segment.kind === "ramp") return printTravel(segment.rateCPerHour, unit);
   if (Math.abs(segment.rateCPerHour) < LEAST_DRIFT_CPERHOUR) return "held";
   const direction = segment.rateCPerHour < 0 ? "drifting down" : "drifting up";
