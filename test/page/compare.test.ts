@@ -7,6 +7,7 @@ import { describe, expect, it } from "vitest";
 import { packedLog, unpackedLog } from "../../src/page/packedLog.ts";
 import { answer, emptyFolder, undunted } from "../support/undunted.ts";
 import { comeBack, fileOf, layShipped, saved } from "./browser.ts";
+import { placesApart } from "./placesApart.ts";
 import { freshTables, onScreen, sharedTable } from "./withPage.ts";
 
 const LOGS = join(import.meta.dirname, "../../logs");
@@ -61,22 +62,11 @@ const LAST_DIGITS = 1e-12;
 /** All numbers of the command, to the last digit; those that were drawn at random to the last but two. */
 function expectSame({ page, command }: Awaited<ReturnType<typeof bothNumbers>>): void {
   expect(withoutFits(page)).toEqual(withoutFits(command));
-  expect(apart(page.study.fits, command.study.fits)).toEqual([]);
+  expect(placesApart(page.study.fits, command.study.fits, { share: LAST_DIGITS })).toEqual([]);
 }
 
 function withoutFits(document: { readonly study: object }): object {
   return { ...document, study: { ...document.study, fits: null } };
-}
-
-/** Places at which two documents differ. */
-function apart(one: unknown, other: unknown, place = "fits"): readonly string[] {
-  if (typeof one === "number" && typeof other === "number")
-    return Math.abs(one - other) <= LAST_DIGITS * Math.abs(other) ? [] : [place];
-  if (typeof one !== "object" || typeof other !== "object" || one === null || other === null)
-    return Object.is(one, other) ? [] : [place];
-  const keys = new Set([...Object.keys(one), ...Object.keys(other)]);
-  const at = (of: object, key: string) => (of as Record<string, unknown>)[key];
-  return [...keys].flatMap((key) => apart(at(one, key), at(other, key), `${place}.${key}`));
 }
 
 describe("the Compare table", () => {

@@ -5,6 +5,7 @@ import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
 import { answer, emptyFolder, undunted } from "../support/undunted.ts";
 import { fileOf, ready, saved } from "./browser.ts";
+import { placesApart } from "./placesApart.ts";
 import { freshTables, onScreen, sharedTable } from "./withPage.ts";
 
 const ROOT = join(import.meta.dirname, "../..");
@@ -46,17 +47,19 @@ function plainRows(time: (row: number) => number = (row) => row / 120, start = 2
   return rows.join("\n");
 }
 
+/** Stress in ware comes out of a solver; all else agrees to the last digit. */
+const LAST_DIGITS = { share: 1e-8 } as const;
+
 describe("the Review table", () => {
   const stems = readdirSync(LOGS).flatMap((name) => /^(.*)\.csv$/.exec(name)?.[1] ?? []);
 
-  it("gives for every demo log the numbers of the command, to the last digit", () =>
+  it("gives for every demo log the numbers of the command, to eight digits and more", () =>
     withPage(async ({ page }) => {
       for (const stem of stems) {
         await lay(page, [...demo(stem)]);
         const command = answer(["review", `${stem}.csv`, "--json", "-q"], LOGS);
-        expect(JSON.parse(await saved(page, "Save the numbers (JSON)")), stem).toEqual(
-          JSON.parse(command.out),
-        );
+        const numbers = JSON.parse(await saved(page, "Save the numbers (JSON)"));
+        expect(placesApart(numbers, JSON.parse(command.out), LAST_DIGITS), stem).toEqual([]);
         // Else the report of this log stands for a moment when the next one is laid down.
         await page.getByRole("button", { name: "Clear this table" }).click();
         await page.locator("#review-report").waitFor({ state: "detached" });
@@ -84,9 +87,8 @@ describe("the Review table", () => {
         ]),
         { cwd: folder },
       );
-      expect(JSON.parse(await saved(page, "Save the numbers (JSON)"))).toEqual(
-        JSON.parse(command.out),
-      );
+      const numbers = JSON.parse(await saved(page, "Save the numbers (JSON)"));
+      expect(placesApart(numbers, JSON.parse(command.out), LAST_DIGITS)).toEqual([]);
     }));
 
   it("drafts the next firing as the command that the report gives would", () =>
@@ -95,14 +97,17 @@ describe("the Review table", () => {
       for (const part of ["logs", "schedules"])
         cpSync(join(ROOT, part), join(folder, part), { recursive: true });
       const cwd = join(folder, "logs");
-      const next = JSON.parse(
-        undunted(["review", "2026-06-06-a.csv", "--json", "-q"], { cwd }).out,
-      ).nextTime.command.split(" ") as string[];
+      const { command } = JSON.parse(
+        undunted(["review", "2026-05-23-b.csv", "--json", "-q"], { cwd }).out,
+      ).nextTime as { readonly command: string };
+      const next = [...command.matchAll(/'([^']*)'|(\S+)/g)].map(
+        ([, quoted, bare]) => (quoted ?? bare) as string,
+      );
       undunted(next.slice(1), { cwd });
-      await lay(page, [...demo("2026-06-06-a")]);
+      await lay(page, [...demo("2026-05-23-b")]);
       await page.getByRole("button", { name: "Draft this next" }).click();
       await page.waitForSelector(".editor");
-      if (next.includes("--kiln")) await page.getByText("From 2026-06-06-a.csv").waitFor();
+      if (next.includes("--kiln")) await page.getByText("From 2026-05-23-b.csv").waitFor();
       expect(await saved(page, "Save the schedule")).toBe(
         readFileSync(join(cwd, next.at(-1) as string), "utf8"),
       );
@@ -148,12 +153,12 @@ describe("the Review table", () => {
 
   it("puts the kinds of crack in another order as soon as a question is answered, and writes it down", () =>
     withDemo(async ({ page }) => {
-      const first = page.locator("#cracks tbody th").first();
-      expect(await first.textContent()).toContain("opened too hot");
+      const first = page.locator("#cracks li").first();
+      expect(await first.textContent()).toContain("dunting at the quartz inversion");
       const before = await page.locator("#cracks").textContent();
       await page
-        .getByRole("group", { name: /Does the piece ring/ })
-        .getByText("dull", { exact: true })
+        .getByRole("group", { name: /Are the edges of the crack sharp/ })
+        .getByText("rounded under glaze", { exact: true })
         .click();
       await page.waitForFunction(
         (was) => document.querySelector("#cracks")?.textContent !== was,
@@ -161,7 +166,7 @@ describe("the Review table", () => {
       );
       await page.getByText("The record, to write").click();
       const text = await saved(page, "Save the record");
-      expect(text).toContain("    note: already in two when the lid came off\n    rings: dull\n");
+      expect(text).toContain("    what: through-crack\n    edges: rounded under glaze\n");
       const was = readFileSync(join(LOGS, "2026-05-23-b.yaml"), "utf8");
       for (const line of was
         .split("\n")
