@@ -6,10 +6,11 @@ import thirdLog from "../../../logs/2026-04-11-a.csv?raw";
 import thirdRecord from "../../../logs/2026-04-11-a.yaml?raw";
 import glaze from "../../../logs/glaze-pond-ice.yaml?raw";
 import type { KeptFile } from "../bench/KeptFile.ts";
+import { withLaid } from "../worker/readGroup.ts";
 
 /** Three invented firings of one studio with their trial tiles and their glaze, to try the table with. */
 export function demoFirings(): readonly KeptFile[] {
-  return [
+  const files = [
     fileOf("2026-02-21-b.csv", firstLog),
     fileOf("2026-02-21-b.yaml", firstRecord),
     fileOf("2026-03-14-b.csv", secondLog),
@@ -18,6 +19,7 @@ export function demoFirings(): readonly KeptFile[] {
     fileOf("2026-04-11-a.yaml", thirdRecord),
     fileOf("glaze-pond-ice.yaml", glaze),
   ];
+  return withLaid([], files);
 }
 
 function fileOf(name: string, text: string): KeptFile {

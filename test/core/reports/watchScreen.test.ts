@@ -24,7 +24,7 @@ describe("the screen of a watched firing", () => {
     // From 17:00, 60 °C/h from 20 °C: 1100 °C at 11:00; the chart's 1186 °C less the usual 8 °C, 1 h 18 min later.
     const text = flat(screen(lookAt(watchedAt(RAMP, 18, { cone: "5", offsetK: null }))));
     expect(text).toContain("last reading 11:00, day 2 · 18:00 after the start");
-    expect(text).toContain("1100 °C, climbing at 60 °C/h ± 0 °C/h over 10 min");
+    expect(text).toContain("1100 °C, climbing at 60 °C/h ± under 1 °C/h over 10 min");
     expect(text).toMatch(/down about 12:1[78], in 1 h 1[78] min; 12:0\d to 12:3\d/);
     expect(text).toContain("if it goes on at 60 °C/h, as for 1 h");
   });
