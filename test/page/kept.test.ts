@@ -96,9 +96,9 @@ describe("what this browser keeps", () => {
   it("is followed by a second window that has changed nothing itself", () =>
     withPage(async ({ page }) => {
       await layShipped(page, "crackle tiles");
-      await stored(page, "1171");
+      await stored(page, "1167");
       const other = await secondWindow(page);
-      expect(await other.inputValue("#to-2")).toBe("1171");
+      expect(await other.inputValue("#to-2")).toBe("1167");
       await changePeak(page, "1182");
       await stored(page, "1182");
       await other.evaluate(() => window.dispatchEvent(new Event("focus")));
@@ -134,7 +134,7 @@ describe("what this browser keeps", () => {
       await ready(page);
       await page.getByText("cannot be read by this page").waitFor();
       await layShipped(page, "crackle tiles");
-      await stored(page, "1171");
+      await stored(page, "1167");
       expect(JSON.parse(await saved(page, "Save it as a file"))).toMatchObject({
         formatVersion: 99,
         draft: "from later",
