@@ -35,7 +35,7 @@ describe("findings and charts, by the keyboard", () => {
       await page.keyboard.press("Enter");
       await page.waitForFunction(() => document.activeElement?.matches('.mark[data-finding="1"]'));
       expect(await page.evaluate(() => document.activeElement?.getAttribute("aria-label"))).toMatch(
-        /^Finding 2, caution: It cooled through the cristobalite inversion/,
+        /^Finding 2, caution: It cooled through the quartz inversion/,
       );
       await page.keyboard.press("ArrowRight");
       await page.waitForSelector("#finding-3.is-marked");
