@@ -3,6 +3,7 @@ import type { Curve } from "../curve/Curve.ts";
 import type { Crossing } from "../ware/Crossing.ts";
 import { crossingsOf } from "../ware/crossingsOf.ts";
 import { CRISTOBALITE_BAND, hasCristobalite, QUARTZ_BAND } from "../ware/inversionBands.ts";
+import { lastAsked } from "../ware/lastAsked.ts";
 import { limitingRate } from "../ware/limitingRate.ts";
 import type { ComputedPassage, PieceStrain } from "../ware/pieceStrain.ts";
 import { SAFE_RATIO } from "../ware/safeRatio.ts";
@@ -65,16 +66,12 @@ export function computedLimits({
   };
 }
 
-/** Guides that were worked out last, by ware and band: they cost much, and the same ones are asked for. */
-const LAST = new Map<string, number>();
-const MOST_KEPT = 100;
+const GUIDES = lastAsked<number>(100);
 
 function guideOf(ware: Ware, band: Band): number {
-  const key = JSON.stringify([band.name, ware]);
-  const guide = LAST.get(key) ?? limitingRate(ware, { band, ratio: SAFE_RATIO });
-  if (LAST.size >= MOST_KEPT) LAST.clear();
-  LAST.set(key, guide);
-  return guide;
+  return GUIDES.of(JSON.stringify([band.name, ware]), () =>
+    limitingRate(ware, { band, ratio: SAFE_RATIO }),
+  );
 }
 
 /** Where the guide is to be kept [°C]: the changing part of a band, and what the ware lags behind. */

@@ -1,3 +1,4 @@
+import { lastAsked } from "./lastAsked.ts";
 import { type OpeningWay, worstOpening } from "./openingRatio.ts";
 import { wareNumbers } from "./strainNumbers.ts";
 import { type Draws, ratioSpread, type SpreadShares } from "./strainSpread.ts";
@@ -21,6 +22,8 @@ const WAYS: readonly OpeningWay[] = ["lid opened", "lifted out"];
 
 const NOTHING: SpreadShares = { body: 0, strength: 0, shape: 0, kiln: 0 };
 
+const OPENINGS = lastAsked<OpeningStrain>(200);
+
 /**
  * What a piece suffers when the lid is opened, and when it is lifted out, at each temperature.
  * In the order of the temperatures, the lid first. The spread is that of `ratioSpread`, from the
@@ -33,7 +36,12 @@ export function openingStrains(
   tempsC: readonly number[],
   draws: Draws,
 ): readonly OpeningStrain[] {
-  return tempsC.flatMap((tempC) => WAYS.map((way) => openingStrain(ware, { tempC, way }, draws)));
+  const piece = JSON.stringify([ware, draws]);
+  return tempsC.flatMap((tempC) =>
+    WAYS.map((way) =>
+      OPENINGS.of(`${way} ${tempC} ${piece}`, () => openingStrain(ware, { tempC, way }, draws)),
+    ),
+  );
 }
 
 function openingStrain(

@@ -5,9 +5,9 @@ import { WATCHED } from "./integrateStrain.ts";
 import { type ModelLimit, modelLimits } from "./modelLimits.ts";
 import { type OpeningStrain, openingStrains } from "./openingStrain.ts";
 import { passageSpan } from "./passageSpan.ts";
-import { type SpreadShares, strainSpread } from "./strainSpread.ts";
+import { type SpreadShares, spreadOfMoments } from "./strainSpread.ts";
 import type { Ware, WareStrain } from "./Ware.ts";
-import { wareStrain } from "./wareStrain.ts";
+import { followedWare } from "./wareStrain.ts";
 
 /** A piece whose stress can be computed, and how it went into the kiln. */
 export interface StrainedPiece {
@@ -76,13 +76,13 @@ export function pieceStrain(
   openedC: readonly number[] = [],
 ): PieceStrain {
   const { name, ware, state } = piece;
-  const strain = wareStrain(curve, ware);
+  const { strain, moments } = followedWare(curve, ware);
   return {
     name,
     ware,
     state,
     strain,
-    passages: passages(curve, piece, strain),
+    passages: passages(curve, piece, { strain, moments }),
     heating: heatingOf(state),
     openings: openingStrains(ware, openedC, STRAIN_DRAWS),
     limits: modelLimits(ware),
@@ -98,9 +98,9 @@ export function heatingOf(state: StrainedPiece["state"]): HeatingStrain {
 function passages(
   curve: Curve,
   { ware, state }: StrainedPiece,
-  strain: WareStrain,
+  { strain, moments }: ReturnType<typeof followedWare>,
 ): readonly PiecePassage[] {
-  const spreads = strainSpread(curve, ware, STRAIN_DRAWS);
+  const spreads = spreadOfMoments(ware, moments, STRAIN_DRAWS);
   const passage = passagesOf(curve);
   return WATCHED.flatMap(({ band, direction }): readonly PiecePassage[] => {
     const isThis = (each: { readonly band: string; readonly direction: Direction }) =>

@@ -1,6 +1,7 @@
 import { strainIn } from "./bodyExpansion.ts";
 import { type ElasticPiece, elasticPiece } from "./elasticPiece.ts";
 import { CONVECTION_W_PER_M2K, LAYER_SHARE, radiationWPerM2K } from "./heatExchange.ts";
+import { lastAsked } from "./lastAsked.ts";
 import { PLACES, pieceMesh } from "./pieceMesh.ts";
 import { isFlat, type PieceShape } from "./pieceShape.ts";
 import type { StrainNumbers } from "./strainNumbers.ts";
@@ -15,24 +16,18 @@ export interface PieceStress {
   readonly free: Float64Array;
 }
 
-/** Shapes worked out last, by their measures. */
-const known = new Map<string, PieceStress>();
-const MOST_KNOWN = 24;
+const SHAPES = lastAsked<PieceStress>(24);
 
 /** The elastic piece of a shape; worked out once. */
 export function pieceStress(shape: PieceShape): PieceStress {
-  const key = Object.values(shape).join(" ");
-  const found = known.get(key);
-  if (found !== undefined) return found;
-  const mesh = pieceMesh(shape);
-  const made: PieceStress = {
-    elastic: elasticPiece(mesh),
-    baseShare: new Float64Array(mesh.lines),
-    free: new Float64Array(mesh.lines * PLACES),
-  };
-  if (known.size >= MOST_KNOWN) known.delete(known.keys().next().value as string);
-  known.set(key, made);
-  return made;
+  return SHAPES.of(Object.values(shape).join(" "), () => {
+    const mesh = pieceMesh(shape);
+    return {
+      elastic: elasticPiece(mesh),
+      baseShare: new Float64Array(mesh.lines),
+      free: new Float64Array(mesh.lines * PLACES),
+    };
+  });
 }
 
 /** What is changed about the temperatures of a piece before its stress is worked out. */

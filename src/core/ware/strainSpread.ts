@@ -2,7 +2,7 @@ import type { Curve } from "../curve/Curve.ts";
 import { peakOf } from "../curve/peakOf.ts";
 import { fillStrainTable, newStrainTable } from "./bodyExpansion.ts";
 import { drawn, SIGMAS_TO_90 } from "./drawn.ts";
-import { strainRunner, WATCHED } from "./integrateStrain.ts";
+import { type StrainRunner, strainRunner, WATCHED } from "./integrateStrain.ts";
 import { type Alteration, strainedBar, UNALTERED } from "./pieceStress.ts";
 import { seededNormal } from "./seededNormal.ts";
 import { type Spread, spreadOf } from "./spreadOf.ts";
@@ -71,8 +71,17 @@ const MOST_SILICA = 0.95;
 export function strainSpread(curve: Curve, ware: Ware, draws: Draws): readonly WorstSpread[] {
   const runner = strainRunner(strainSteps(curve), peakOf(curve).seconds);
   runner.run(wareNumbers(ware), null);
+  return spreadOfMoments(ware, runner.moments, draws);
+}
+
+/** The same from the states about the worst of each passage of a piece that was followed already. */
+export function spreadOfMoments(
+  ware: Ware,
+  momentsOf: StrainRunner["moments"],
+  draws: Draws,
+): readonly WorstSpread[] {
   return WATCHED.flatMap(({ band, direction }, i) => {
-    const moments = runner.moments(i);
+    const moments = momentsOf(i);
     if (moments.length === 0) return [];
     return [{ band: band.name, direction, ...ratioSpread(ware, moments, draws) }];
   });

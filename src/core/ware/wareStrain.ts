@@ -1,6 +1,6 @@
 import type { Curve } from "../curve/Curve.ts";
 import { peakOf } from "../curve/peakOf.ts";
-import { strainRunner, WATCHED } from "./integrateStrain.ts";
+import { type StrainRunner, strainRunner, WATCHED } from "./integrateStrain.ts";
 import { wareNumbers } from "./strainNumbers.ts";
 import { strainSteps } from "./strainSteps.ts";
 import type { Ware, WareStrain } from "./Ware.ts";
@@ -21,6 +21,14 @@ import type { Ware, WareStrain } from "./Ware.ts";
  * tens of kelvins behind; `tempC` is the kiln's.
  */
 export function wareStrain(curve: Curve, ware: Ware): WareStrain {
+  return followedWare(curve, ware).strain;
+}
+
+/** The same, with the states about the worst of each watched passage, for its spread. */
+export function followedWare(
+  curve: Curve,
+  ware: Ware,
+): { readonly strain: WareStrain; readonly moments: StrainRunner["moments"] } {
   const steps = strainSteps(curve);
   const numbers = wareNumbers(ware);
   const runner = strainRunner(steps, peakOf(curve).seconds);
@@ -32,7 +40,7 @@ export function wareStrain(curve: Curve, ware: Ware): WareStrain {
     shelfC: new Float64Array(count),
   };
   runner.run(numbers, trace);
-  return {
+  const strain = {
     timesSeconds: steps.timesSeconds,
     ...trace,
     worst: WATCHED.flatMap(({ band, direction }, i) => {
@@ -50,4 +58,5 @@ export function wareStrain(curve: Curve, ware: Ware): WareStrain {
       ];
     }),
   };
+  return { strain, moments: runner.moments };
 }

@@ -84,9 +84,12 @@ function forPlan(context: NextContext, planned: Planned): Command {
   const solve = cone === null ? null : ({ part: "peak", cone } as const);
   const changed = changedSchedule(schedule, { paces, repair, solve, ...known });
   const left = changed.ok
-    ? draftSchedule({ schedule: changed.value.after, start: null, ...known }).findings.filter(
-        ({ severity }) => severity === "warning",
-      )
+    ? draftSchedule({
+        schedule: changed.value.after,
+        start: null,
+        findingsOnly: true,
+        ...known,
+      }).findings.filter(({ severity }) => severity === "warning")
     : [];
   if ((!changed.ok || left.length > 0) && kiln.own !== null)
     return forPlan({ ...context, kiln: mendedKiln(kiln, NOT_SHOWN) }, planned);
