@@ -10,7 +10,7 @@ const PHONE = { viewport: { width: 390, height: 844 }, hasTouch: true, isMobile:
 describe("a schedule picked far down on a telephone", () => {
   it("is seen from its head", () =>
     withPage(async ({ page }) => {
-      await layShipped(page, "thick ware up to");
+      await layShipped(page, "ware up to 18 mm thick");
       await expect.poll(() => page.evaluate(() => scrollY)).toBe(0);
     }, PHONE));
 });

@@ -143,8 +143,8 @@ describe("the Review table", () => {
       await read(page);
       expect(await page.locator("#decided-unit").inputValue()).toBe("0");
       await page.getByRole("button", { name: "Remember this in the record" }).click();
+      await page.getByText("bare.yaml", { exact: true }).first().waitFor({ state: "attached" });
       await read(page);
-      expect(await page.getByText("bare.yaml", { exact: true }).count()).toBeGreaterThan(0);
       await page.getByText("The record, to write").click();
       expect(await saved(page, "Save the record")).toContain("log:\n  unit: C\n");
       await page.getByRole("button", { name: /^Undo/ }).click();

@@ -81,7 +81,7 @@ export function sharedTable({ name, lay, isLaid }: SharedTable): WithPage {
 
 const UNDO = '.tools [aria-label^="Undo"]';
 
-/** Undoes until the step that is named would be the next, and shuts what was opened. */
+/** Undoes until the step that is named would be the next, shuts what was opened and takes away the mark. */
 async function bringBack(page: Page, step: string): Promise<void> {
   await page.evaluate(
     async ([selector, wanted]) => {
@@ -95,6 +95,8 @@ async function bringBack(page: Page, step: string): Promise<void> {
         await drawn();
       }
       for (const each of document.querySelectorAll("details")) each.open = false;
+      document.querySelector<HTMLButtonElement>(".findings .is-marked button")?.click();
+      await drawn();
     },
     [UNDO, step] as const,
   );

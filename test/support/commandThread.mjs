@@ -39,6 +39,16 @@ process.on("uncaughtException", (error) => {
   finish();
 });
 
+/** Whether something of a call is still at work after the files that it closed have had time to be closed. */
+async function goesOn() {
+  const isAtWork = () => process.getActiveResourcesInfo().some((name) => name !== "MessagePort");
+  for (let turn = 0; turn < TURNS && isAtWork(); turn++) await new Promise(setImmediate);
+  return isAtWork();
+}
+
+/** Turns of the event loop that a call is given to come to rest. */
+const TURNS = 1000;
+
 port.on("message", async ({ args, env, input }) => {
   const [out, err] = [[], []];
   putInPlace("stdout", keeping(out));
@@ -58,7 +68,7 @@ port.on("message", async ({ args, env, input }) => {
     );
   });
   const text = (chunks) => Buffer.concat(chunks).toString("utf8");
-  isSpent ||= process.getActiveResourcesInfo().some((name) => name !== "MessagePort");
+  isSpent ||= await goesOn();
   port.postMessage({ exit: process.exitCode ?? 0, out: text(out), err: text(err), isSpent });
   Atomics.store(done, 0, 1);
   Atomics.notify(done, 0);
