@@ -81,8 +81,7 @@ export function fallen(
 /** A Curve taken by the core in the steps that it chooses itself. */
 export function traced(numbers: StrainNumbers, curve: Curve) {
   const steps = strainSteps(curve);
-  const empty = () => new Float64Array(steps.timesSeconds.length);
-  const trace = { ratio: empty(), wallC: empty(), baseC: empty(), shelfC: empty() };
-  strainRunner(steps, curve.timesSeconds[0] as number).run(numbers, trace);
-  return { ...trace, ...steps };
+  const runner = strainRunner(steps, curve.timesSeconds[0] as number);
+  runner.run(numbers);
+  return { ...runner.trace(numbers), ...steps };
 }

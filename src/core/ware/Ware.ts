@@ -62,7 +62,7 @@ interface WorstMoment {
 /** What a Curve does to a piece. */
 export interface WareStrain {
   readonly timesSeconds: Float64Array;
-  /** Stress over strength at each time. */
+  /** Stress over strength at each time; worked out when it is first asked for. */
   readonly ratio: Float64Array;
   readonly wallC: Float64Array;
   readonly baseC: Float64Array;

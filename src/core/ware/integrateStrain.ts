@@ -41,8 +41,9 @@ const HALVINGS = 4;
 /** Between moments of a trace whose stress is worked out, the kiln moves by this at most [K]. */
 const TRACE_STEP_K = 5;
 
-/** What is written down at every step, where it is wanted. */
+/** What is known at every step. */
 interface StrainTrace {
+  /** Stress over strength; worked out when it is first asked for. */
   readonly ratio: Float64Array;
   readonly wallC: Float64Array;
   readonly baseC: Float64Array;
@@ -55,7 +56,9 @@ export interface StrainRunner {
   readonly worst: Float64Array;
   /** Step at which it was worst. */
   readonly worstAt: Int32Array;
-  readonly run: (numbers: StrainNumbers, trace: StrainTrace | null) => void;
+  readonly run: (numbers: StrainNumbers) => void;
+  /** Every step of the last run; ask for its stress before the next. */
+  readonly trace: (numbers: StrainNumbers) => StrainTrace;
   /** States of the last run about the worst of a watched passage; none where the kiln was not in it. */
   readonly moments: (watched: number) => readonly Float64Array[];
 }
@@ -94,7 +97,7 @@ export function strainRunner(steps: StrainSteps, peakSeconds: number): StrainRun
     }
   };
 
-  const run = (numbers: StrainNumbers, trace: StrainTrace | null) => {
+  const run = (numbers: StrainNumbers) => {
     follow(numbers);
     for (const [i, { band }] of WATCHED.entries()) {
       chosen[i] = spacedMoments(within(i, band), mismatches);
@@ -102,9 +105,6 @@ export function strainRunner(steps: StrainSteps, peakSeconds: number): StrainRun
       for (const step of chosen[i]!) judge(i, step, numbers);
       if (chosen[i]!.length > 1) narrow(i, numbers);
     }
-    if (trace === null) return;
-    write(trace, numbers);
-    cap(trace);
   };
 
   const judge = (i: number, step: number, numbers: StrainNumbers) => {
@@ -149,14 +149,24 @@ export function strainRunner(steps: StrainSteps, peakSeconds: number): StrainRun
     return found;
   };
 
-  /** Temperatures of every step, and the stress: worked out at some, in proportion between them. */
-  const write = (trace: StrainTrace, numbers: StrainNumbers) => {
-    for (let step = 0; step < count; step++) {
-      const at = state(step);
-      trace.wallC[step] = meanC(at, WALL);
-      trace.baseC[step] = meanC(at, BASE);
-      trace.shelfC[step] = at[SHELF]!;
-    }
+  const trace = (numbers: StrainNumbers): StrainTrace => {
+    const each = (of: (state: Float64Array) => number) =>
+      Float64Array.from({ length: count }, (_, step) => of(state(step)));
+    let known: Float64Array | null = null;
+    return {
+      wallC: each((at) => meanC(at, WALL)),
+      baseC: each((at) => meanC(at, BASE)),
+      shelfC: each((at) => at[SHELF]!),
+      get ratio() {
+        known ??= capped(ratios(numbers));
+        return known;
+      },
+    };
+  };
+
+  /** Stress of every step: worked out at some, in proportion to the mismatch between them. */
+  const ratios = (numbers: StrainNumbers): Float64Array => {
+    const found = new Float64Array(count);
     const worked = new Set(worstAt.filter((_, i) => worst[i]! >= 0));
     let [from, fromFactor] = [0, 0];
     for (let step = 0; step < count; step++) {
@@ -166,22 +176,24 @@ export function strainRunner(steps: StrainSteps, peakSeconds: number): StrainRun
       const factor = mismatches[step]! > 0 ? ratio / mismatches[step]! : fromFactor;
       for (let k = from + 1; !begins && k < step; k++) {
         const share = (k - from) / (step - from);
-        trace.ratio[k] = (fromFactor + (factor - fromFactor) * share) * mismatches[k]!;
+        found[k] = (fromFactor + (factor - fromFactor) * share) * mismatches[k]!;
       }
-      trace.ratio[step] = ratio;
+      found[step] = ratio;
       from = step;
       fromFactor = factor;
     }
+    return found;
   };
 
   /** No moment of a passage passes for worse than its worst, between the moments worked out. */
-  const cap = (trace: StrainTrace) => {
+  const capped = (found: Float64Array): Float64Array => {
     for (const [i, { band }] of WATCHED.entries()) {
       if (worst[i]! < 0) continue;
       const most = worst[i]! * (1 - 1e-9);
       for (const step of within(i, band))
-        if (step !== worstAt[i]) trace.ratio[step] = Math.min(trace.ratio[step]!, most);
+        if (step !== worstAt[i]) found[step] = Math.min(found[step]!, most);
     }
+    return found;
   };
 
   /** Whether the stress of a trace is worked out at a step, after it was at another. */
@@ -194,6 +206,7 @@ export function strainRunner(steps: StrainSteps, peakSeconds: number): StrainRun
     worst,
     worstAt,
     run,
+    trace,
     moments: (watched) => chosen[watched]!.map(state),
   };
 }

@@ -5,7 +5,7 @@ import { WATCHED } from "./integrateStrain.ts";
 import { type ModelLimit, modelLimits } from "./modelLimits.ts";
 import { type OpeningStrain, openingStrains } from "./openingStrain.ts";
 import { passageSpan } from "./passageSpan.ts";
-import { type SpreadShares, spreadOfMoments } from "./strainSpread.ts";
+import { ratioSpread, type SpreadShares } from "./strainSpread.ts";
 import type { Ware, WareStrain } from "./Ware.ts";
 import { followedWare } from "./wareStrain.ts";
 
@@ -100,27 +100,26 @@ function passages(
   { ware, state }: StrainedPiece,
   { strain, moments }: ReturnType<typeof followedWare>,
 ): readonly PiecePassage[] {
-  const spreads = spreadOfMoments(ware, moments, STRAIN_DRAWS);
   const passage = passagesOf(curve);
-  return WATCHED.flatMap(({ band, direction }): readonly PiecePassage[] => {
-    const isThis = (each: { readonly band: string; readonly direction: Direction }) =>
-      each.band === band.name && each.direction === direction;
-    const worst = strain.worst.find(isThis);
-    const spread = spreads.find(isThis);
-    if (worst === undefined || spread === undefined) return [];
+  return WATCHED.flatMap(({ band, direction }, i): readonly PiecePassage[] => {
+    const worst = strain.worst.find(
+      (each) => each.band === band.name && each.direction === direction,
+    );
+    if (worst === undefined) return [];
     const measured = passage(band, direction).measured === "whole" ? "whole" : "partly";
     const known = direction === "cooling" || heatingOf(state) === "computed";
-    const computed = known
-      ? {
-          ratio: worst.ratio,
-          low: Math.min(spread.low, worst.ratio),
-          high: Math.max(spread.high, worst.ratio),
-          shares: spread.shares,
-          atSeconds: worst.atSeconds,
-          tempC: worst.tempC,
-          ...passageSpan(curve, strain, worst),
-        }
-      : null;
+    if (!known) return [{ band: band.name, direction, measured, computed: null }];
+    const { ratio, atSeconds, tempC } = worst;
+    const spread = ratioSpread(ware, moments(i), STRAIN_DRAWS);
+    const computed = {
+      ratio,
+      low: Math.min(spread.low, ratio),
+      high: Math.max(spread.high, ratio),
+      shares: spread.shares,
+      atSeconds,
+      tempC,
+      ...passageSpan(curve, strain, worst),
+    };
     return [{ band: band.name, direction, measured, computed }];
   });
 }

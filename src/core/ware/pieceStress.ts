@@ -44,32 +44,30 @@ export const UNALTERED: Alteration = { lag: 1, deep: 1 };
  * Stress over strength of a piece in a state: what its free strains, hindered by each other, put
  * on a test bar that breaks as often.
  */
-export function stressRatio(state: Float64Array, numbers: StrainNumbers, modulus?: number): number {
-  return strainedBar(state, numbers, { table: numbers.strain, modulus }) / numbers.strainToFailure;
+export function stressRatio(state: Float64Array, numbers: StrainNumbers): number {
+  return strainedBar(state, numbers, { table: numbers.strain }) / numbers.strainToFailure;
+}
+
+/** Another dilation, and other lags where asked. */
+interface StrainedBy {
+  readonly table: Float64Array;
+  readonly alteration?: Alteration;
 }
 
 /** Stress of the test bar over Young's modulus, with another dilation or other lags where asked. */
-export function strainedBar(
-  state: Float64Array,
-  numbers: StrainNumbers,
-  by: {
-    readonly table: Float64Array;
-    readonly alteration?: Alteration;
-    readonly modulus?: number | undefined;
-  },
-): number {
+export function strainedBar(state: Float64Array, numbers: StrainNumbers, by: StrainedBy): number {
+  strainPiece(state, numbers, by);
+  return barStress(numbers.stress.elastic);
+}
+
+/** Works out the stress at every place of a piece, into `numbers.stress.elastic`. */
+export function strainPiece(state: Float64Array, numbers: StrainNumbers, by: StrainedBy): void {
   putFreeStrain(state, numbers, by);
-  const { elastic, free } = numbers.stress;
-  elastic.strain(free);
-  return barStress(elastic, by.modulus);
+  numbers.stress.elastic.strain(numbers.stress.free);
 }
 
 /** Writes the free strain of every place of the section into `numbers.stress.free`. */
-function putFreeStrain(
-  state: Float64Array,
-  numbers: StrainNumbers,
-  by: { readonly table: Float64Array; readonly alteration?: Alteration },
-): void {
+function putFreeStrain(state: Float64Array, numbers: StrainNumbers, by: StrainedBy): void {
   const { elastic, baseShare, free } = numbers.stress;
   const { mesh } = elastic;
   const { lag, deep } = by.alteration ?? UNALTERED;

@@ -2,14 +2,14 @@ import type { Curve } from "../curve/Curve.ts";
 import { peakOf } from "../curve/peakOf.ts";
 import { fillStrainTable, newStrainTable } from "./bodyExpansion.ts";
 import { drawn, SIGMAS_TO_90 } from "./drawn.ts";
-import { type StrainRunner, strainRunner, WATCHED } from "./integrateStrain.ts";
-import { type Alteration, strainedBar, UNALTERED } from "./pieceStress.ts";
+import { strainRunner, WATCHED } from "./integrateStrain.ts";
+import { type Alteration, strainedBar, strainPiece, UNALTERED } from "./pieceStress.ts";
 import { seededNormal } from "./seededNormal.ts";
 import { type Spread, spreadOf } from "./spreadOf.ts";
 import { type StrainNumbers, wareNumbers } from "./strainNumbers.ts";
 import { strainSteps } from "./strainSteps.ts";
 import type { Body, Property, Ware } from "./Ware.ts";
-import { WEIBULL } from "./weibull.ts";
+import { barStress, WEIBULL } from "./weibull.ts";
 
 /** Where the uncertainty of a ratio comes from, as shares of its variance that add up to 1. */
 export interface SpreadShares {
@@ -70,18 +70,9 @@ const MOST_SILICA = 0.95;
  */
 export function strainSpread(curve: Curve, ware: Ware, draws: Draws): readonly WorstSpread[] {
   const runner = strainRunner(strainSteps(curve), peakOf(curve).seconds);
-  runner.run(wareNumbers(ware), null);
-  return spreadOfMoments(ware, runner.moments, draws);
-}
-
-/** The same from the states about the worst of each passage of a piece that was followed already. */
-export function spreadOfMoments(
-  ware: Ware,
-  momentsOf: StrainRunner["moments"],
-  draws: Draws,
-): readonly WorstSpread[] {
+  runner.run(wareNumbers(ware));
   return WATCHED.flatMap(({ band, direction }, i) => {
-    const moments = momentsOf(i);
+    const moments = runner.moments(i);
     if (moments.length === 0) return [];
     return [{ band: band.name, direction, ...ratioSpread(ware, moments, draws) }];
   });
@@ -102,10 +93,11 @@ export function ratioSpread(
   if (!(runs >= 10)) throw new RangeError(`ratioSpread: ${runs} runs`);
   if (moments.length === 0) throw new RangeError("ratioSpread: no states");
   const numbers = wareNumbers(ware);
-  const ratio = worstBar(numbers, moments, {}) / numbers.strainToFailure;
+  const bars = worstBars(numbers, moments);
+  const ratio = bars.value / numbers.strainToFailure;
   if (!(ratio > 0))
     return { low: 0, median: 0, high: 0, shares: { body: 0, strength: 0, shape: 0, kiln: 0 } };
-  const effects = effectsOf(ware, numbers, moments);
+  const effects = effectsOf(ware, bars, (by) => worstBar(numbers, moments, by));
   const normal = seededNormal(seed);
   const ratios = new Float64Array(runs);
   for (let run = 0; run < runs; run++) {
@@ -127,17 +119,16 @@ interface Effect {
 }
 
 function effectsOf(
-  ware: Ware,
-  numbers: StrainNumbers,
-  moments: readonly Float64Array[],
+  { body }: Ware,
+  bars: Readonly<Record<keyof typeof WEIBULL, number>>,
+  altered: (by: Altered) => number,
 ): readonly Effect[] {
-  const { body } = ware;
-  const middle = worstBar(numbers, moments, {});
-  const effect = (of: keyof SpreadShares, altered: (end: "low" | "high") => Altered): Effect => {
-    const log = (end: "low" | "high") =>
-      Math.log(worstBar(numbers, moments, altered(end)) / middle);
-    return { of, low: log("low"), high: log("high") };
-  };
+  const log = (bar: number) => Math.log(bar / bars.value);
+  const effect = (of: keyof SpreadShares, at: (end: "low" | "high") => Altered): Effect => ({
+    of,
+    low: log(altered(at("low"))),
+    high: log(altered(at("high"))),
+  });
   const lag = (property: Pick<Property, "value" | "low" | "high">) => (end: "low" | "high") => ({
     alteration: { ...UNALTERED, lag: property[end] / property.value },
   });
@@ -160,7 +151,7 @@ function effectsOf(
       },
     })),
     effect("kiln", lag(EXCHANGE)),
-    effect("strength", (end) => ({ modulus: WEIBULL[end] })),
+    { of: "strength", low: log(bars.low), high: log(bars.high) },
     linear("strength", HOT_STRAIN),
     linear("shape", SHAPE),
   ];
@@ -170,7 +161,6 @@ function effectsOf(
 interface Altered {
   readonly table?: Float64Array;
   readonly alteration?: Alteration;
-  readonly modulus?: number;
 }
 
 function worstBar(
@@ -180,6 +170,17 @@ function worstBar(
 ): number {
   const by = { table: numbers.strain, ...altered };
   return Math.max(...moments.map((state) => strainedBar(state, numbers, by)));
+}
+
+/** The worst bar at each modulus of Weibull, of the stresses that they have in common. */
+function worstBars(numbers: StrainNumbers, moments: readonly Float64Array[]) {
+  const worst = { low: 0, value: 0, high: 0 };
+  for (const state of moments) {
+    strainPiece(state, numbers, { table: numbers.strain });
+    for (const at of ["low", "value", "high"] as const)
+      worst[at] = Math.max(worst[at], barStress(numbers.stress.elastic, WEIBULL[at]));
+  }
+  return worst;
 }
 
 type Mixed = "quartzFraction" | "cristobaliteFraction" | "matrixExpansionPerK";

@@ -32,17 +32,16 @@ export function followedWare(
   const steps = strainSteps(curve);
   const numbers = wareNumbers(ware);
   const runner = strainRunner(steps, peakOf(curve).seconds);
-  const count = steps.timesSeconds.length;
-  const trace = {
-    ratio: new Float64Array(count),
-    wallC: new Float64Array(count),
-    baseC: new Float64Array(count),
-    shelfC: new Float64Array(count),
-  };
-  runner.run(numbers, trace);
+  runner.run(numbers);
+  const trace = runner.trace(numbers);
   const strain = {
     timesSeconds: steps.timesSeconds,
-    ...trace,
+    get ratio() {
+      return trace.ratio;
+    },
+    wallC: trace.wallC,
+    baseC: trace.baseC,
+    shelfC: trace.shelfC,
     worst: WATCHED.flatMap(({ band, direction }, i) => {
       const ratio = runner.worst[i] as number;
       const step = runner.worstAt[i] as number;

@@ -2,16 +2,17 @@ import type { Draft } from "../../core/schedule/Draft.ts";
 import { draftSchedule } from "../../core/schedule/draftSchedule.ts";
 import { limitsFor, pieceOf } from "../../core/schedule/pieceOf.ts";
 import type { Schedule } from "../../core/schedule/Schedule.ts";
+import type { WareStrain } from "../../core/ware/Ware.ts";
+import { wareStrain } from "../../core/ware/wareStrain.ts";
 import { remembered } from "../parts/remembered.ts";
 import { type KilnAsked, knownKiln } from "../worker/KilnAsked.ts";
-import { type WorstStrain, worstStrains } from "./worstStrains.ts";
 
 /** The part of a draft that is worked out at every change, well within a frame. */
 export interface LightDraft {
   /** Without stress and its spread, which come when the schedule rests. */
   readonly draft: Draft;
   /** Stress by the middle properties of the body. */
-  readonly worst: readonly WorstStrain[];
+  readonly worst: WareStrain["worst"];
 }
 
 /** Cones, times, findings, crossings and the middle value of the stress of a schedule. */
@@ -25,7 +26,7 @@ export const lightDraft = remembered(
       findingsOnly: true,
       ...known(kiln),
     });
-    return { draft, worst: worstStrains(draft.expansion.curve, piece.ware) };
+    return { draft, worst: wareStrain(draft.expansion.curve, piece.ware).worst };
   },
 );
 
