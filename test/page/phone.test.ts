@@ -47,7 +47,7 @@ describe("a comparison on a telephone", () => {
       await page.waitForSelector('#compare-report[aria-busy="false"]');
       expect(await page.locator("#compare-report figure.chart").count()).toBe(4);
       const names = page.locator("#compare-report .stage text");
-      for (const name of ["the Wren", "expected by files", "crack spacing, 12 tiles"])
+      for (const name of ["Wren", "expected by files", "crack spacing, 12 tiles"])
         await expect.poll(() => names.filter({ hasText: name }).count()).toBeGreaterThan(0);
       await expect
         .poll(() => overEdge(page, "#compare-report figure.chart :is(.stage, .panels)"))
