@@ -87,10 +87,28 @@ export function isMissingWord(cell: string): boolean {
   return trimmed.length > 0 && trimmed.length < 16 && MISSING.test(trimmed);
 }
 
+/** Cells that were looked at last: the same ones come again for each way to cut the rows. */
+const KNOWN: Readonly<Record<DecimalMark, Map<string, CellKind>>> = {
+  ".": new Map(),
+  ",": new Map(),
+};
+const MOST_KNOWN = 10_000;
+const LONGEST_KNOWN = 48;
+
 /** What a cell holds, under a decimal mark. */
 export function cellKind(cell: string, decimal: DecimalMark): CellKind {
   if (cell === "" || cell.trim() === "") return "empty";
   if (!Number.isNaN(plainNumber(cell, decimal))) return "number";
+  const known = KNOWN[decimal];
+  const before = known.get(cell);
+  if (before !== undefined) return before;
+  const kind = patientKind(cell, decimal);
+  if (known.size >= MOST_KNOWN) known.clear();
+  if (cell.length <= LONGEST_KNOWN) known.set(cell, kind);
+  return kind;
+}
+
+function patientKind(cell: string, decimal: DecimalMark): CellKind {
   const number = patientNumber(cell, decimal);
   if (number !== null) return number.isGrouped ? "grouped" : "number";
   if (isMissingWord(cell)) return "missing";

@@ -66,24 +66,27 @@ export function decideDialect(
       : [told];
   const spread = spreadRows(records);
   const isUneven = columns === null && areBlanksUneven(windows.flat());
-  const candidates = delimiters.flatMap((delimiter) => {
+  const scoresOf = (delimiter: string) => {
     const split = cellSplitter(delimiter, splitQuoted, columns);
     const rows = windows.map((window) => window.map(split));
     const cells = rowsOfOneLength(spread.map(split));
     const isLoose = LOOSE.includes(delimiter) && haveOtherMark(windows.flat(), delimiter);
     const grouped = { ".": isGroupMark(cells, "."), ",": isGroupMark(cells, ",") };
-    return marks.map((decimal): Candidate => {
+    return marks.map((decimal) => {
       const isGrouped = grouped[decimal === "." ? "," : "."];
       const isWrong = options.decimal === undefined && grouped[decimal];
       const doubt = (isWrong ? 0.3 : 1) * (isLoose ? LOOSE_WEIGHT : 1);
-      const score = doubt * dialectScore(rows, { decimal, isGrouped });
-      return {
-        delimiter,
-        decimal,
-        score: score + (isUneven ? 0 : leadOf(delimiter, columns !== null)),
-        isGrouped,
-      };
+      return { decimal, isGrouped, score: doubt * dialectScore(rows, { decimal, isGrouped }) };
     });
+  };
+  // Marks that stand nowhere cut nothing, one like the other.
+  let uncut: ReturnType<typeof scoresOf> | null = null;
+  const isNowhere = (delimiter: string) =>
+    delimiter.trim() !== "" && ![...windows, spread].flat().some((row) => row.includes(delimiter));
+  const candidates = delimiters.flatMap((delimiter): readonly Candidate[] => {
+    const lead = isUneven ? 0 : leadOf(delimiter, columns !== null);
+    const scores = isNowhere(delimiter) ? (uncut ??= scoresOf(delimiter)) : scoresOf(delimiter);
+    return scores.map((each) => ({ ...each, delimiter, score: each.score + lead }));
   });
   candidates.sort((a, b) => b.score - a.score);
   const best = bestOf(candidates, records, options);
