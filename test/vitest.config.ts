@@ -7,7 +7,7 @@ const setupFiles = ["test/support/propertySeed.ts"];
 const GIVEN_UP_MS = 900_000;
 const bounds = { testTimeout: GIVEN_UP_MS, hookTimeout: GIVEN_UP_MS };
 
-/** Page tests have the machine for themselves, one window after the other in one browser. */
+/** Page tests have the machine for themselves, in windows of one browser a worker. */
 const PAGE = "test/page/**/*.test.ts";
 const COMMAND = ["test/cli/**/*.test.ts", "test/node/**/*.test.ts"];
 
@@ -35,7 +35,7 @@ export default defineConfig({
           include: [PAGE],
           setupFiles,
           isolate: false,
-          maxWorkers: 1,
+          maxWorkers: 2,
           sequence: { groupOrder: 1 },
           expect: { poll: { timeout: 240_000 } },
         },

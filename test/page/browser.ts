@@ -28,7 +28,7 @@ export async function startBrowser(): Promise<Browser> {
 
 let shared: Promise<Browser> | null = null;
 
-/** The one browser of all page tests, started by the first that asks for it; it ends with the run. */
+/** The one browser of a worker's page tests, started by the first that asks for it; it ends with the run. */
 export function sharedBrowser(): Promise<Browser> {
   shared ??= startBrowser();
   return shared;

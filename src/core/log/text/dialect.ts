@@ -85,7 +85,9 @@ export function decideDialect(
     delimiter.trim() !== "" && ![...windows, spread].flat().some((row) => row.includes(delimiter));
   const candidates = delimiters.flatMap((delimiter): readonly Candidate[] => {
     const lead = isUneven ? 0 : leadOf(delimiter, columns !== null);
-    const scores = isNowhere(delimiter) ? (uncut ??= scoresOf(delimiter)) : scoresOf(delimiter);
+    const isUncut = isNowhere(delimiter);
+    const scores = (isUncut ? uncut : null) ?? scoresOf(delimiter);
+    if (isUncut) uncut = scores;
     return scores.map((each) => ({ ...each, delimiter, score: each.score + lead }));
   });
   candidates.sort((a, b) => b.score - a.score);
