@@ -51,6 +51,14 @@ export interface FitRun {
   readonly pingC: number | null;
 }
 
+/** Least spacing of cracks at the greatest mismatch on the way down [mm]; null where the coat stays whole. */
+export function leastSpacingOf(draw: FitDraw, glazing: Glazing, roomC: number): number | null {
+  const { layers, pair, toughnessMPaRootM } = draw;
+  const wall = { layers, glazing, toughnessMPaRootM };
+  const { overThreshold, load } = crackedWall(wall, greatestMismatch(pair, roomC).mismatch);
+  return overThreshold >= 1 ? leastSpacingMm(wall, load).mm : null;
+}
+
 /** Takes one draw through stress, cracks, depth and time. */
 export function fitRun(draw: FitDraw, glazing: Glazing, roomC: number): FitRun {
   const { layers, pair, toughnessMPaRootM } = draw;

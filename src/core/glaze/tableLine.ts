@@ -20,8 +20,12 @@ export function tableLine(
     throw new RangeError(`tableLine: ${rows.length} rows at ${place}`);
   if (place < first[0]) return { value: first[1], past: "low end" };
   if (place > last[0]) return { value: last[1], past: "high end" };
-  let upper = 0;
-  while ((rows[upper] as readonly [number, number])[0] < place) upper++;
+  let [below, upper] = [-1, rows.length - 1];
+  while (upper - below > 1) {
+    const middle = (below + upper) >> 1;
+    if ((rows[middle] as readonly [number, number])[0] < place) below = middle;
+    else upper = middle;
+  }
   const [toPlace, to] = rows[upper] as readonly [number, number];
   if (toPlace === place) return { value: to, past: null };
   const [fromPlace, from] = rows[upper - 1] as readonly [number, number];

@@ -1,11 +1,12 @@
 import { MEAN_OVER_LEAST } from "../glaze/crackSpacing.ts";
 import { fitDraws, type GlazedWall } from "../glaze/fitDraws.ts";
-import { fitRun } from "../glaze/fitRun.ts";
+import { leastSpacingOf } from "../glaze/fitRun.ts";
 import type { Glaze } from "../glaze/Glaze.ts";
 import type { GlazedPiece, MeasuredPing } from "../glaze/GlazedPiece.ts";
 import { type GlazeFitInput, glazeFit } from "../glaze/glazeFit.ts";
 import type { Glazing } from "../glaze/laminate.ts";
 import type { MeasuredFit } from "../glaze/measuredFit.ts";
+import { lastAsked } from "../ware/lastAsked.ts";
 import { type Spread, spreadOf } from "../ware/spreadOf.ts";
 import type { Body } from "../ware/Ware.ts";
 import { nameKey } from "./nameKey.ts";
@@ -125,7 +126,7 @@ export function expectedSpacings(
 /** Draws that do not crack count as cracks farther apart than all others. */
 function expectedPitch(wall: GlazedWall): ExpectedPitch {
   const pitches = fitDraws(wall, DRAWS)
-    .map((draw) => fitRun(draw, wall.piece.glazing, wall.roomC).leastSpacingMm)
+    .map((draw) => leastSpacingOf(draw, wall.piece.glazing, wall.roomC))
     .map((leastMm) => (leastMm === null ? Number.POSITIVE_INFINITY : MEAN_OVER_LEAST * leastMm));
   const { low, median, high } = spreadOf(Float64Array.from(pitches));
   const [lowMm = null, medianMm = null, highMm = null] = [low, median, high].map((mm) =>
@@ -170,8 +171,18 @@ function spacingOf({ spacing }: Tile): GlazeFitInput["measured"]["spacing"] {
   return { meanMm: pitchMm, lowMm: end(lowMm), highMm: end(highMm), counted: "pitch" };
 }
 
-function fitOf(tile: Tile, input: GlazeFitInput): TileFit {
+/** Fits that were worked out last: most tiles stay when a firing comes or goes. */
+const FITS = lastAsked<ReturnType<typeof physicsOf>>(400);
+
+function physicsOf(input: GlazeFitInput) {
   const { crazing, measured, mismatch } = glazeFit(input);
+  return { crazing, measured, mismatch, expected: expectedPitch(input) };
+}
+
+function fitOf(tile: Tile, input: GlazeFitInput): TileFit {
+  const { crazing, measured, mismatch, expected } = FITS.of(JSON.stringify(input), () =>
+    physicsOf(input),
+  );
   return {
     firing: tile.firing,
     piece: tile.piece,
@@ -179,7 +190,7 @@ function fitOf(tile: Tile, input: GlazeFitInput): TileFit {
     clay: tile.clay,
     bodyName: input.body.name,
     computedPerK: mismatch.perK,
-    expected: expectedPitch(input),
+    expected,
     foundMm: tile.spacing.kind === "measured" ? tile.spacing.pitchMm : null,
     crackingShare: crazing.share,
     measured: measured.fits,
