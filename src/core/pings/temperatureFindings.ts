@@ -106,41 +106,45 @@ function knownFindings(
 }
 
 function onsetFindings(
-  { firstC, thirdC }: PingTemperatures,
+  { firstC, thirdC, coldestC, rangeK }: PingTemperatures,
   { isBegun }: Heard,
 ): readonly Finding[] {
   if (firstC === null) return [];
   const third = thirdC === null ? "" : ", the third at {third}, in case the first was a shelf";
-  const begun = isBegun
-    ? "; as pings came from the very start of the recording, the true onset may have been hotter"
-    : "";
+  const before = isBegun
+    ? "Pings came from its very start, so the first of the firing may have come hotter."
+    : "It began at {began}; whether anything pinged before that, it cannot tell.";
   return [
     {
       ...plain("onset", "note"),
-      statement: `The first ping came at {first}${third}${begun}.${misfitWords(firstC)}`,
+      statement: `The first ping of this recording came at {first}${third}. ${before}${misfitWords(firstC, isBegun)}`,
       evidence: [
         { name: "first", value: firstC, kind: "temperature" },
         ...(thirdC === null
           ? []
           : [{ name: "third", value: thirdC, kind: "temperature" } as const]),
+        { name: "began", value: (coldestC ?? firstC) + rangeK, kind: "temperature" },
         { name: "setLow", value: SET_POINTS_C.low, kind: "temperature" },
         { name: "setHigh", value: SET_POINTS_C.high, kind: "temperature" },
       ],
       basis: ONSET_BASIS,
       advice:
-        "Put coat and temperature under cracks: pings: of the glaze file: undunted glaze works out the misfit for your own coat, wall and set point.",
+        "If it was the first of the firing, put coat and temperature under cracks: pings: of the glaze file: undunted glaze works out the misfit for your own coat, wall and set point.",
     },
   ];
 }
 
-/** What an onset says of the fit, for a usual coat and usual set points; nothing near them or in the quartz. */
-function misfitWords(firstC: number): string {
+/** What an onset says of the fit, at least where it may have been hotter, for a usual coat and usual set points; nothing near them or in the quartz. */
+function misfitWords(firstC: number, isBegun: boolean): string {
   if (firstC > SET_POINTS_C.low - LEAST_FALL_K || firstC >= QUARTZ_BAND.lowC) return "";
   const [low, high] = [SET_POINTS_C.high, SET_POINTS_C.low].map((setC) =>
     misfitOfOnset(setC - firstC, TOLD_COAT_MM),
   ) as [number, number];
   const strong = low >= STRONG_MISFIT_PER_K ? ", a strong one" : "";
-  return ` If the kiln stayed shut, that is a misfit of glaze and clay of ${millionths(low)} to ${millionths(high)} millionths per °C${strong}, for a coat of ${TOLD_COAT_MM} mm on a stout wall and a glaze that sets at {setLow} to {setHigh}; a coat twice as thick cracks so at 0.7 of it.`;
+  const amount = isBegun
+    ? `at least ${millionths(low)}`
+    : `${millionths(low)} to ${millionths(high)}`;
+  return ` If the kiln stayed shut${isBegun ? "" : " and nothing pinged before"}, that is a misfit of glaze and clay of ${amount} millionths per °C${strong}, for a coat of ${TOLD_COAT_MM} mm on a stout wall and a glaze that sets at {setLow} to {setHigh}; a coat twice as thick cracks so at 0.7 of it.`;
 }
 
 function millionths(perK: number): string {

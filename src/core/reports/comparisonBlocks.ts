@@ -4,6 +4,7 @@ import type { ComparedFiring, Comparison } from "../firing/Comparison.ts";
 import type { FiringStudy } from "../trials/FiringStudy.ts";
 import { printDifference, printDuration, printRate, printTemperature } from "../units/print.ts";
 import type { TemperatureUnit } from "../units/temperature.ts";
+import { CRISTOBALITE_BAND } from "../ware/inversionBands.ts";
 import type { Block, Cell, ChartPair } from "./Block.ts";
 import { chartBlocks } from "./chartBlocks.ts";
 import type { ReportContext } from "./reviewBlocks.ts";
@@ -129,17 +130,22 @@ function measures(unit: TemperatureUnit): readonly Measure[] {
       of: (firing) => rate(firing.quartzCooling.fastestCPerHour),
     },
     {
-      label: "cristobalite, cooling: mean",
+      label: `${lowBand(unit)}: mean`,
       of: (firing) => rate(firing.cristobaliteCooling.meanCPerHour),
     },
     {
-      label: "cristobalite, cooling: fastest",
+      label: `${lowBand(unit)}: fastest`,
       of: (firing) => rate(firing.cristobaliteCooling.fastestCPerHour),
     },
     { label: "last reading", of: (firing) => printTemperature(firing.lastReadingC, unit) },
     { label: "length of the log", of: (firing) => printDuration(firing.totalSeconds) },
     { label: "warnings", of: warningCell },
   ];
+}
+
+/** Named by where it is: most bodies have no cristobalite. */
+function lowBand(unit: TemperatureUnit): string {
+  return `cooling below ${printTemperature(CRISTOBALITE_BAND.highC, unit)}`;
 }
 
 function heatCell(firing: ComparedFiring): Cell {

@@ -85,13 +85,21 @@ export const COOLING_SOURCES = {
     locator: "volume of β-cristobalite at 750 K",
     seen: "abstract only",
   },
-  "fei-1995": {
-    title: "Thermal expansion (of minerals)",
-    author: "Y. Fei",
-    publisher: "AGU Reference Shelf 2",
-    year: 1995,
-    locator: "volume expansion of α-cristobalite",
-    seen: "from memory",
+  "downs-palmer-1994": {
+    title: "The pressure behavior of α-cristobalite",
+    author: "Downs & Palmer",
+    publisher: "American Mineralogist 79",
+    year: 1994,
+    locator: "cell of α-cristobalite at room temperature",
+    seen: "at second hand",
+  },
+  "graetsch-2003": {
+    title: "Cristobalite: its volume on either side of the inversion",
+    author: "H. Graetsch",
+    publisher: "a paper known by its abstract",
+    year: 2003,
+    locator: "step of 4.2 % of volume",
+    seen: "abstract only",
   },
   "carslaw-jaeger-1959": {
     title: "Conduction of Heat in Solids",

@@ -7,7 +7,7 @@ import type { Tile } from "./Tile.ts";
 export const FIRING_CAUSE_WORDS: Readonly<Record<FiringCause, string>> = {
   heat: "heat",
   quartz: "cooling through quartz",
-  cristobalite: "cooling through cristobalite",
+  cristobalite: "cooling near the end",
   coolingHold: "hold on the way down",
   opening: "opening",
 };

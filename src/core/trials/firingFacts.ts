@@ -137,12 +137,12 @@ function factsOf(
     ),
     fact(
       "cristobaliteMean",
-      { label: "cristobalite, cooling: mean", ...rate, cause: "cristobalite" },
+      { label: "cooling below {280}: mean", ...rate, cause: "cristobalite" },
       meanOf(zone, CRISTOBALITE_BAND.name, "cooling"),
     ),
     fact(
       "cristobaliteFastest",
-      { label: "cristobalite, cooling: fastest", ...rate, cause: "cristobalite" },
+      { label: "cooling below {280}: fastest", ...rate, cause: "cristobalite" },
       fastestOf(review, zone, CRISTOBALITE_BAND.name),
     ),
     fact(

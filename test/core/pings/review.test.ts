@@ -85,7 +85,7 @@ describe("temperatures from a log that falls by 100 °C in an hour from 700 °C"
     );
     expect(review.temperatures?.firstC).toBeCloseTo(400, 6);
     expect(review.temperatures?.thirdC).toBeCloseTo(300, 6);
-    expect(said(review, "onset")).toContain("first ping came at 400 °C");
+    expect(said(review, "onset")).toContain("first ping of this recording came at 400 °C");
     // 0.0003065 over 250 and over 150 K.
     expect(said(review, "onset")).toContain("1.2 to 2.0 millionths per °C, a strong one");
   });

@@ -136,7 +136,7 @@ describe("a study of firings that differed in two things while the tiles were cr
     expect(study.confounding?.pairs).toContainEqual(
       expect.objectContaining({
         first: "cooling through quartz",
-        second: "cooling through cristobalite",
+        second: "cooling near the end",
         telling: "cannot",
       }),
     );
