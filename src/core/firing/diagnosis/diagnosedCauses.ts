@@ -97,9 +97,10 @@ function causeOf(
   cases: readonly WeighedCase[],
 ): DiagnosedCause {
   const all = cases.flatMap((each) => weighedFor(kind, each));
-  const evidence = all
-    .filter((each, at) => all.findIndex((other) => isSame(each, other)) === at)
-    .toSorted((a, b) => WEIGHTS[b.weight] - WEIGHTS[a.weight]);
+  const heaviest = all.toSorted((a, b) => WEIGHTS[b.weight] - WEIGHTS[a.weight]);
+  const evidence = heaviest.filter(
+    (each, at) => heaviest.findIndex((other) => isSame(each, other)) === at,
+  );
   const likelihood = likelihoodOf(posterior[kind]);
   const answered = new Set(cases.flatMap(answeredBy));
   return {
@@ -161,10 +162,11 @@ function weightOf(size: number): WeightName {
   return size >= FAIR_FROM ? "fair" : "weak";
 }
 
+/** The same said of two pieces; what one log does to each of several wares is told once, by the worst hit. */
 function isSame(a: WeighedEvidence, b: WeighedEvidence): boolean {
+  if (a.statement !== b.statement || a.direction !== b.direction) return false;
   return (
-    a.statement === b.statement &&
-    a.direction === b.direction &&
+    a.evidence.some(({ name }) => name === "stress") ||
     a.evidence.every(({ value }, at) => b.evidence[at]?.value === value)
   );
 }
