@@ -1,6 +1,6 @@
 import type { ConeSeries } from "../core/cones/cone.ts";
 import { CONE_MODELS } from "../core/cones/coneModel.ts";
-import { CONE_TABLES } from "../core/cones/tables/coneTables.ts";
+import { CONE_TABLES } from "../core/cones/coneTables.ts";
 import { nearWord } from "../core/document/nearWord.ts";
 import { failed, ok, type Result } from "../core/problem.ts";
 

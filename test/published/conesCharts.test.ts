@@ -1,9 +1,9 @@
 import { describe, expect, it } from "vitest";
 import type { ConeSeries } from "../../src/core/cones/cone.ts";
+import { CONE_TABLES } from "../../src/core/cones/coneTables.ts";
 import { endPointC } from "../../src/core/cones/endPoint.ts";
 import { anchorsOf, risesWithRate } from "../../src/core/cones/fitKinetics.ts";
 import { heatworkOf } from "../../src/core/cones/heatwork.ts";
-import { CONE_TABLES } from "../../src/core/cones/tables/coneTables.ts";
 import type { ConesSourceId } from "../../src/core/sources/cones.ts";
 import { firing, ramp } from "../core/cones/rampsAndHolds.ts";
 

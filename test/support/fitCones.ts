@@ -4,8 +4,8 @@
 import { execFileSync } from "node:child_process";
 import { writeFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
+import { CONE_TABLES } from "../../src/core/cones/coneTables.ts";
 import { fitKinetics } from "../../src/core/cones/fitKinetics.ts";
-import { CONE_TABLES } from "../../src/core/cones/tables/coneTables.ts";
 
 const target = fileURLToPath(new URL("../../src/core/cones/kinetics.ts", import.meta.url));
 const constants = JSON.stringify(fitKinetics(CONE_TABLES));

@@ -1,8 +1,8 @@
 import type { TableSeries } from "../../core/cones/cone.ts";
 import { parseCone } from "../../core/cones/coneName.ts";
+import type { ConeTable } from "../../core/cones/coneTables.ts";
+import { CONE_TABLES } from "../../core/cones/coneTables.ts";
 import { endPointC } from "../../core/cones/endPoint.ts";
-import type { ConeTable } from "../../core/cones/tables/ConeTable.ts";
-import { CONE_TABLES } from "../../core/cones/tables/coneTables.ts";
 import { failed, ok, type Result } from "../../core/problem.ts";
 import { type ConeInput, conesText, coneText } from "../../core/reports/conesText.ts";
 import { conesDocument } from "../../core/reports/documents/conesDocument.ts";

@@ -2,10 +2,10 @@ import { kelvinFromCelsius } from "../units/temperature.ts";
 import { arrheniusRate, GAS_CONSTANT, logArrheniusIntegral, rampEndPointK } from "./arrhenius.ts";
 import type { ConeKinetics } from "./ConeKinetics.ts";
 import type { ConeSeries } from "./cone.ts";
+import { CONE_TABLES } from "./coneTables.ts";
 import { anchorsOf, risesWithRate } from "./fitKinetics.ts";
 import { KINETICS } from "./kinetics.ts";
 import type { Anchor } from "./leastSquaresCone.ts";
-import { CONE_TABLES } from "./tables/coneTables.ts";
 
 /** Everything that is needed to follow one cone through a Curve; temperatures in K, rates per hour. */
 export interface ConeModel {

@@ -1,6 +1,6 @@
 import { failed, ok, type Result } from "../problem.ts";
 import type { ConeSeries, TableSeries } from "./cone.ts";
-import { CONE_TABLES } from "./tables/coneTables.ts";
+import { CONE_TABLES } from "./coneTables.ts";
 
 /**
  * A cone's name as the tables spell it: `05`, `5`, `5.5`, `6a`.

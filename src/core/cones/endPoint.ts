@@ -10,10 +10,10 @@ import {
   marginSigmaK,
 } from "./coneModel.ts";
 import { parseCone } from "./coneName.ts";
+import type { Confidence } from "./coneTables.ts";
+import { CONE_TABLES, printedEndPoint } from "./coneTables.ts";
 import { isExtrapolatedRate } from "./extrapolations.ts";
 import { ENTRY_SCATTER_K } from "./leastSquaresCone.ts";
-import type { Confidence } from "./tables/ConeTable.ts";
-import { CONE_TABLES, printedEndPoint } from "./tables/coneTables.ts";
 
 /** Slowest and fastest ramps that are answered at all [°C/h]. */
 const RATE_LIMITS_CPERHOUR = { slowest: 1, fastest: 1000 } as const;

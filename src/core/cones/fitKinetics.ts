@@ -2,8 +2,8 @@ import { ZERO_CELSIUS_K } from "../units/temperature.ts";
 import { rampEndPointK } from "./arrhenius.ts";
 import type { ConeKinetics } from "./ConeKinetics.ts";
 import type { ConeSeries } from "./cone.ts";
+import type { ConeTable } from "./coneTables.ts";
 import { type Anchor, leastSquaresCone, leastSquaresEndPoint } from "./leastSquaresCone.ts";
-import type { ConeTable } from "./tables/ConeTable.ts";
 
 /** Width of the kernel that says which cones are neighbours [K], picked on left-out rates. */
 const KERNEL_K = 25;

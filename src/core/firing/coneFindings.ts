@@ -1,5 +1,5 @@
 import { coneIndex } from "../cones/coneName.ts";
-import { CONE_TABLES } from "../cones/tables/coneTables.ts";
+import { CONE_TABLES } from "../cones/coneTables.ts";
 import type { SolvedWitnessOffset } from "../cones/witnessOffset.ts";
 import type { Finding, Severity } from "../findings/Finding.ts";
 import { quoted } from "../findings/findingText.ts";

@@ -1,6 +1,6 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
-import { CONE_TABLES } from "../../../src/core/cones/tables/coneTables.ts";
+import { CONE_TABLES } from "../../../src/core/cones/coneTables.ts";
 import { basedOn, cited } from "../../../src/core/sources/basedOn.ts";
 import { SOURCES } from "../../../src/core/sources/bibliography.ts";
 import { CONES_SOURCES } from "../../../src/core/sources/cones.ts";

@@ -1,5 +1,5 @@
 import type { Heatwork } from "../../cones/cone.ts";
-import { CONE_TABLES, printedEndPoint } from "../../cones/tables/coneTables.ts";
+import { CONE_TABLES, printedEndPoint } from "../../cones/coneTables.ts";
 import { USUAL_OFFSET_BASIS } from "../../cones/usualOffset.ts";
 import type { Finding } from "../../findings/Finding.ts";
 import { printDifference, printRate } from "../../units/print.ts";
