@@ -4,15 +4,16 @@ import { hasWarning } from "../core/findings/ordered.ts";
 import { type ComparisonPart, comparisonPart } from "../core/firing/compareFirings.ts";
 import type { FiringReview } from "../core/firing/FiringReview.ts";
 import { reviewFiring } from "../core/firing/reviewFiring.ts";
-import type { LogOptions } from "../core/log/LogReading.ts";
+import type { LogOptions, LogSaid } from "../core/log/LogReading.ts";
 import type { Problem } from "../core/problem.ts";
+import { explainText } from "../core/reports/explainText.ts";
+import type { Paint } from "../core/reports/paint.ts";
 import { reviewText } from "../core/reports/reviewText.ts";
 import type { PlannedFiring } from "../core/trials/PlannedFiring.ts";
 import type { TemperatureUnit } from "../core/units/temperature.ts";
 import { readEarlierLogs } from "../node/readEarlierLogs.ts";
-import { readFiring } from "../node/readFiring.ts";
+import { readFiring, readRecordedLog } from "../node/readFiring.ts";
 import { EXIT, paintWith } from "./conversation.ts";
-import { explainedLog } from "./explainedLog.ts";
 import { type ReviewWays, reviewedLog } from "./reviewedLog.ts";
 
 /** What is done with every log of a command, in words that can be sent to a worker. */
@@ -174,4 +175,25 @@ async function compared({ path, isEnd }: LogItem, task: CompareTask): Promise<Lo
 export async function unreadLine({ path, problems }: LogOutcome): Promise<string> {
   const { unreadLogLine } = await import("../core/reports/documents/lineDocuments.ts");
   return hiddenEscaped(JSON.stringify(unreadLogLine({ name: basename(path), path }, problems)));
+}
+
+/** How a log was read, in text; where it could not be read, how far, with its problems. */
+async function explainedLog(
+  path: string,
+  ways: { readonly logOptions: LogSaid; readonly recordPath: string | null },
+  paint: Paint,
+): Promise<{
+  readonly text: string;
+  readonly problems: readonly Problem[];
+  readonly exit: number;
+}> {
+  const { logOptions, recordPath } = ways;
+  const log = await readRecordedLog(path, { options: logOptions, recordPath });
+  if (!log.ok) return { text: "", problems: log.problems, exit: EXIT.wrongUse };
+  const { reading, steps } = log.value;
+  const name = path === "-" ? "standard input" : basename(path);
+  const text = explainText({ name, steps, reading: reading.ok ? reading.value : null }, paint);
+  return reading.ok
+    ? { text, problems: [], exit: EXIT.fine }
+    : { text, problems: reading.problems, exit: EXIT.wrongUse };
 }

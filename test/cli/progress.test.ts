@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { progress } from "../../src/cli/progress.ts";
+import { progress } from "../../src/cli/tellLogs.ts";
 
 function drawn(total: number, atMs: readonly number[]): readonly string[] {
   const written: string[] = [];

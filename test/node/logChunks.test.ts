@@ -5,7 +5,7 @@ import { gzipSync } from "node:zlib";
 import { afterAll, describe, expect, it } from "vitest";
 import type { LogReading } from "../../src/core/log/LogReading.ts";
 import { problemText, type Result } from "../../src/core/problem.ts";
-import { logChunks } from "../../src/node/logChunks.ts";
+import { logChunks } from "../../src/node/readFiring.ts";
 import { readLogChunks } from "../../src/node/readLogChunks.ts";
 import { firing, writeLog } from "../core/log/logBuilder.ts";
 

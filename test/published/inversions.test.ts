@@ -1,8 +1,11 @@
 import { describe, expect, it } from "vitest";
 import { cited } from "../../src/core/sources/basedOn.ts";
-import { ALPHA_CRISTOBALITE, BETA_CRISTOBALITE } from "../../src/core/ware/cristobalite.ts";
-import { interpolated } from "../../src/core/ware/interpolated.ts";
-import { quartzExpansionPercent } from "../../src/core/ware/quartz.ts";
+import {
+  ALPHA_CRISTOBALITE,
+  BETA_CRISTOBALITE,
+  interpolated,
+  quartzExpansionPercent,
+} from "../../src/core/ware/bodyExpansion.ts";
 import {
   ANTAO_MEAN,
   CARPENTER_C_AXIS,

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { secondsToFall } from "../../src/core/kiln/fallTimes.ts";
 import { radiatedWattPerM2, STEFAN_BOLTZMANN } from "../../src/core/kiln/heatBalance.ts";
+import { secondsToFall } from "../../src/core/kiln/learnKiln.ts";
 import { stateAfter, twoNodeRates } from "../../src/core/kiln/twoNode.ts";
 import { kelvinFromCelsius } from "../../src/core/units/temperature.ts";
 

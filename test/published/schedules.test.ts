@@ -3,7 +3,7 @@ import { AIM_MARGIN_K } from "../../src/core/schedule/coneAim.ts";
 import { draftSchedule } from "../../src/core/schedule/draftSchedule.ts";
 import { expandSchedule } from "../../src/core/schedule/expandSchedule.ts";
 import { parseSchedule } from "../../src/core/schedule/scheduleFile.ts";
-import { solvePeak } from "../../src/core/schedule/solvePeak.ts";
+import { solvePeak } from "../../src/core/schedule/solveSchedule.ts";
 import { schedule, segment, valued } from "../support/schedules.ts";
 
 const fahrenheit = (segments: string, extra = "") =>

@@ -1,8 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { makeCurve } from "../../src/core/curve/Curve.ts";
 import { cited } from "../../src/core/sources/basedOn.ts";
-import { bodyStrain } from "../../src/core/ware/bodyExpansion.ts";
-import { quartzExpansionPercent } from "../../src/core/ware/quartz.ts";
+import { bodyStrain, quartzExpansionPercent } from "../../src/core/ware/bodyExpansion.ts";
 import { wareStrain } from "../../src/core/ware/wareStrain.ts";
 import { listedBody, sampleWare, withBody } from "../core/ware/sampleWare.ts";
 

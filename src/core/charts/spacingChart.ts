@@ -3,8 +3,7 @@ import type { Tile } from "../trials/Tile.ts";
 import { type ChartSpec, drawn, type Layer, VEGA_LITE_SCHEMA } from "./chartSpec.ts";
 import { type Frame, PLOT_WIDTH } from "./frame.ts";
 import { lineLayer } from "./layers.ts";
-import { logAxis, logTicks } from "./logAxis.ts";
-import { acrossAxis, type Places, placing, upAxis } from "./places.ts";
+import { type AxisDef, acrossAxis, type Places, placing, upAxis } from "./places.ts";
 import { type ExpectedCurve, expectedLayers } from "./spacingExpected.ts";
 import { guideLayers } from "./spacingGuides.ts";
 import { spacingKey } from "./spacingKey.ts";
@@ -148,4 +147,33 @@ function descriptionOf({ title, fit }: SpacingChartInput, tiles: readonly Tile[]
       ? "no line is fitted"
       : `the fitted line rises with the power ${fit.exponent.value.toFixed(2)} of the coat`;
   return `${title}: crack spacing against fired coat for ${measured} measured and ${uncracked} uncracked tiles on logarithmic axes; ${said}; lines of the powers ½ and 1 to hold it against.`;
+}
+
+/** An axis over decimal logarithms, its ticks labelled with the amounts themselves. */
+interface LogAxis extends AxisDef {
+  readonly axis: AxisDef["axis"] & { readonly labelExpr: string };
+}
+
+/** What ticks may stand at, between 1 and 10. */
+const FINE = [1, 1.5, 2, 3, 4, 5, 6, 8];
+const COARSE = [1, 2, 5];
+
+/** Turns an axis into one over decimal logarithms; its ticks are the logarithms of round amounts. */
+function logAxis(axis: AxisDef): LogAxis {
+  return {
+    ...axis,
+    axis: { ...axis.axis, labelExpr: "format(pow(10, datum.value), '.2~f')" },
+  };
+}
+
+/** Round amounts inside a range of decimal logarithms, as logarithms; fewer when the range is wide. */
+function logTicks([low, high]: readonly [number, number]): readonly number[] {
+  const leads = high - low > 1.2 ? COARSE : FINE;
+  const powers = Array.from(
+    { length: Math.ceil(high) - Math.floor(low) + 1 },
+    (_, i) => Math.floor(low) + i,
+  );
+  return powers
+    .flatMap((power) => leads.map((lead) => drawn(Math.log10(lead) + power)))
+    .filter((tick) => tick >= low - 1e-9 && tick <= high + 1e-9);
 }

@@ -6,12 +6,14 @@ import {
   isNode,
   isScalar,
   LineCounter,
+  type Node,
   parseDocument,
+  visit,
+  type YAMLMap,
 } from "yaml";
 import { failed, ok, type Problem, type Result } from "../problem.ts";
 import type { DocumentFormat } from "./DocumentFormat.ts";
 import { mergedMaps } from "./mergedMaps.ts";
-import { repeatedKeys } from "./repeatedKeys.ts";
 
 /** Longest text that is read as a document [characters]. */
 const LONGEST_TEXT = 500_000;
@@ -194,4 +196,30 @@ function plainly(message: string): string {
   if (isTooDeep(message)) return "it is nested too deeply";
   if (/multiple documents/.test(message)) return "a line --- begins a second document";
   return message;
+}
+
+/**
+ * Keys that stand twice in one group, as places in the text [characters from its start].
+ * Takes time as the text is long, where the parser's own check takes the square of it.
+ */
+function repeatedKeys(document: Document): readonly number[] {
+  const places: number[] = [];
+  visit(document, {
+    Map: (_, map) => {
+      places.push(...repeatedIn(map));
+    },
+  });
+  return places.sort((a, b) => a - b);
+}
+
+function repeatedIn(map: YAMLMap): readonly number[] {
+  const seen = new Set<unknown>();
+  return map.items.flatMap(({ key }) => {
+    if (!isScalar(key)) return [];
+    // A document as plain values has no other keys than words: 1 and "1" would be the same.
+    const word = String(key.value);
+    if (seen.has(word)) return [(key as Node).range?.[0] ?? 0];
+    seen.add(word);
+    return [];
+  });
 }

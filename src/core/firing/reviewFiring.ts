@@ -9,21 +9,24 @@ import { ordered } from "../findings/ordered.ts";
 import type { LogReading } from "../log/LogReading.ts";
 import { failed, ok, type Problem, type Result } from "../problem.ts";
 import type { Schedule } from "../schedule/Schedule.ts";
-import { beforeAndNext } from "./beforeAndNext.ts";
 import { crackFacts } from "./diagnosis/crackFacts.ts";
+import type { DiagnosedCause } from "./diagnosis/DiagnosedCause.ts";
 import { diagnosisOf } from "./diagnosis/diagnosedCauses.ts";
 import type { FiringFacts } from "./FiringFacts.ts";
-import type { EarlierLog } from "./FiringHistory.ts";
+import type { EarlierLog, FiringHistory, PastFiring } from "./FiringHistory.ts";
 import type { FiringRecord } from "./FiringRecord.ts";
 import type { FiringReview } from "./FiringReview.ts";
 import { firedCrossings } from "./firedCrossings.ts";
 import { firedPieces } from "./firedPieces.ts";
 import { firedStrains } from "./firedStrains.ts";
 import { firingFindings } from "./firingFindings.ts";
+import { historyOf } from "./historyOf.ts";
 import { hottestZone } from "./hottestZone.ts";
+import { kilnFiringOf } from "./kilnFiringOf.ts";
 import { kilnOpened, whileShut } from "./kilnOpened.ts";
 import { knownOpening } from "./knownOpening.ts";
-import type { NextTimePaths } from "./nextTime/NextTime.ts";
+import type { NextTime, NextTimePaths } from "./nextTime/NextTime.ts";
+import { nextTimeOf } from "./nextTime/nextTimeOf.ts";
 import { openingInLog } from "./openingInLog.ts";
 import { placedSounds, placedUnloading } from "./placedMoments.ts";
 import { comparedWithPlan } from "./planComparison.ts";
@@ -234,4 +237,37 @@ function cautionsOf(facts: FiringFacts): readonly Caution[] {
     dampWare: ware.some(({ state }) => state === "damp" || state === "glazed raw"),
     estimate: true,
   });
+}
+
+/** What a firing is held against in time: those before it, and the one to come. */
+interface BeforeAndNext {
+  /** Null when no earlier logs were given. */
+  readonly history: FiringHistory | null;
+  /** Null when it was not asked for. */
+  readonly nextTime: NextTime | null;
+}
+
+/** What has changed since earlier firings, and what to change in the next one. */
+function beforeAndNext(
+  facts: FiringFacts,
+  asked: {
+    readonly diagnosis: readonly DiagnosedCause[];
+    readonly earlier: readonly EarlierLog[];
+    readonly next: NextTimePaths | null;
+  },
+): BeforeAndNext {
+  const { reading, record, witness } = facts;
+  const now: PastFiring = {
+    name: reading.name,
+    path: asked.next?.log ?? null,
+    firing: kilnFiringOf(reading, record),
+    offset: witness?.offset ?? null,
+    thermocouple: record?.thermocouple?.type ?? null,
+  };
+  const history = asked.earlier.length === 0 ? null : historyOf(now, asked.earlier);
+  const { diagnosis, next } = asked;
+  return {
+    history,
+    nextTime: next && nextTimeOf(facts, { diagnosis, now, history }, next),
+  };
 }

@@ -2,19 +2,22 @@ import { APPEN_FACTORS } from "../glaze/appenFactors.ts";
 import { compareGlazes } from "../glaze/compareGlazes.ts";
 import type { GlazeSheet } from "../glaze/GlazeSheet.ts";
 import type { GlazeWork } from "../glaze/GlazeWork.ts";
-import { joined } from "../glaze/glazeWords.ts";
+import { joined, shareText } from "../glaze/glazeWords.ts";
+import type { LeachTest } from "../glaze/LeachTest.ts";
+import { type LeachRow, leachSheet } from "../glaze/leachSheet.ts";
+import { entriesOf, FLUXES } from "../glaze/oxides.ts";
 import type { Recipe } from "../glaze/Recipe.ts";
 import { cited } from "../sources/basedOn.ts";
+import type { LeachAmount } from "../units/leachAmount.ts";
 import { printDifference, printTemperature } from "../units/print.ts";
 import type { TemperatureUnit } from "../units/temperature.ts";
-import type { Block } from "./Block.ts";
+import type { Block, Cell } from "./Block.ts";
 import type { GlazeView } from "./GlazeView.ts";
 import { section } from "./section.ts";
 import { basisBlocks } from "./sections/basisBlocks.ts";
 import { batchBlocks } from "./sections/batchBlocks.ts";
 import { cautionBlocks } from "./sections/cautionBlocks.ts";
 import { findingBlocks } from "./sections/findingBlocks.ts";
-import { formulaBlocks } from "./sections/formulaBlocks.ts";
 import {
   coefficientText,
   glazeExpansionBlocks,
@@ -22,8 +25,8 @@ import {
   millionthsText,
 } from "./sections/glazeExpansionBlocks.ts";
 import { glazeStressBlocks } from "./sections/glazeStressBlocks.ts";
-import { leachBlocks } from "./sections/leachBlocks.ts";
 import { coatBlocks, slipBlocks } from "./sections/slipBlocks.ts";
+import { asGiven } from "./spreadWords.ts";
 
 /** Oxides whose factor varies by a rule that could not be read again. */
 const RULES_FROM_MEMORY = Object.entries(APPEN_FACTORS).flatMap(([oxide, { attested }]) =>
@@ -166,4 +169,87 @@ function alikeText(difference: {
 }): string {
   if (difference.isMixed) return "measured and computed, or other ranges: compare with care";
   return difference.areRelatives ? "close relatives" : "other families";
+}
+
+/** The composition of a glaze: for one mole of fluxes, by moles and by weight. */
+function formulaBlocks({ unity, molPercent, wtPercent }: GlazeSheet): readonly Block[] {
+  return section("Formula", [
+    {
+      kind: "table",
+      caption: "After firing",
+      columns: [
+        { head: "oxide", align: "left" },
+        ...(unity === null ? [] : [{ head: "for 1 of flux", align: "right" } as const]),
+        { head: "mol %", align: "right" },
+        { head: "wt %", align: "right" },
+      ],
+      rows: entriesOf(molPercent).map(([oxide, share]): readonly Cell[] => [
+        FLUXES.includes(oxide) ? `${oxide}, flux` : oxide,
+        ...(unity === null ? [] : [(unity.moles[oxide] ?? 0).toFixed(3)]),
+        shareText(share),
+        shareText(wtPercent[oxide] ?? 0),
+      ]),
+    },
+    { kind: "sentence", text: ratiosText(unity) },
+  ]);
+}
+
+function ratiosText(unity: GlazeSheet["unity"]): string {
+  if (unity === null) return "It holds no flux, so there is no unity formula.";
+  const { alkaliShare, silicaToAlumina } = unity;
+  const ratio =
+    silicaToAlumina === null
+      ? "no alumina"
+      : `silica to alumina ${shareText(silicaToAlumina)} to 1`;
+  return `Alkalis to the other fluxes ${alkaliShare.toFixed(2)} to ${(1 - alkaliShare).toFixed(2)}; ${ratio}, by moles. Colouring oxides are not counted as flux.`;
+}
+
+const STANDS: Readonly<Record<LeachRow["stands"], string>> = {
+  under: "no more than that",
+  over: "over it",
+  open: "cannot be told",
+};
+
+/** Leach tests beside the limits of two laws; nothing without tests. */
+function leachBlocks(tests: readonly LeachTest[]): readonly Block[] {
+  if (tests.length === 0) return [];
+  return section("What a laboratory found given off", [
+    ...tests.map(testTable),
+    {
+      kind: "sentence",
+      text: `A tested piece speaks for itself only: not for the next one, not for another firing, not for any other metal, and not for a crackled surface. Limits as read in 2026, the European ones under revision downwards; check current law (EU: ${cited("eu-84-500")}; US: ${cited("us-food-code-lead")}, ${cited("us-cpg-cadmium")}). An amount in another unit than the limit's is not compared.`,
+    },
+  ]);
+}
+
+function testTable(test: LeachTest): Block {
+  const { ware, source } = test;
+  return {
+    kind: "table",
+    caption: `${WARE[ware.use]}, ${asGiven(ware.depthMm)} mm deep, holding ${asGiven(ware.litres)} L: ${source}`,
+    columns: [
+      { head: "metal", align: "left" },
+      { head: "found", align: "left" },
+      { head: "at most", align: "left" },
+      { head: "law and its kind of ware", align: "left" },
+      { head: "found is", align: "left" },
+    ],
+    rows: leachSheet(test).map(({ limit, found, stands }) => [
+      limit.metal,
+      amountText(found),
+      `${limit.most} ${limit.unit}`,
+      `${limit.law}: ${limit.kind}`,
+      STANDS[stands],
+    ]),
+  };
+}
+
+const WARE: Readonly<Record<LeachTest["ware"]["use"], string>> = {
+  cup: "Cup, mug or pitcher",
+  dish: "Plate, bowl or jar",
+  cooking: "Cooking ware",
+};
+
+function amountText({ value, unit, isBelow }: LeachAmount): string {
+  return `${isBelow ? "under " : ""}${value} ${unit}`;
 }

@@ -1,5 +1,9 @@
-import type { FiringReview, ZoneReview } from "../firing/FiringReview.ts";
+import type { Finding } from "../findings/Finding.ts";
+import { adviceText, statementText } from "../findings/findingText.ts";
+import { runawayIn } from "../findings/runaway.ts";
+import type { FiringReview, PlanComparison, ZoneReview } from "../firing/FiringReview.ts";
 import { hottestZone } from "../firing/hottestZone.ts";
+import type { NextChange, NextTime, Standing } from "../firing/nextTime/NextTime.ts";
 import { printDifference, printDuration, printRate, printTemperature } from "../units/print.ts";
 import type { TemperatureUnit } from "../units/temperature.ts";
 import type { Block, ChartPair } from "./Block.ts";
@@ -7,7 +11,6 @@ import { capitalised } from "./capitalised.ts";
 import { chartBlocks } from "./chartBlocks.ts";
 import { momentText } from "./moments.ts";
 import { section } from "./section.ts";
-import { alarmBlocks } from "./sections/alarmBlocks.ts";
 import { basisBlocks } from "./sections/basisBlocks.ts";
 import { bodyBlocks } from "./sections/bodyBlocks.ts";
 import { cautionBlocks } from "./sections/cautionBlocks.ts";
@@ -17,8 +20,6 @@ import { crossingBlocks } from "./sections/crossingBlocks.ts";
 import { diagnosisBases, diagnosisBlocks } from "./sections/diagnosisBlocks.ts";
 import { findingBlocks } from "./sections/findingBlocks.ts";
 import { logBlocks } from "./sections/logBlocks.ts";
-import { nextTimeBlocks } from "./sections/nextTimeBlocks.ts";
-import { planBlocks } from "./sections/planBlocks.ts";
 import { recordBlocks } from "./sections/recordBlocks.ts";
 import { segmentBlocks } from "./sections/segmentBlocks.ts";
 import { strainBlocks } from "./sections/strainBlocks.ts";
@@ -139,4 +140,119 @@ function headlineFacts(review: FiringReview, hottest: ZoneReview, unit: Temperat
       text: `${start === null ? "" : `starts ${start.replace("T", " ").slice(0, 16)}, `}lasts ${printDuration(hottest.lastReadingAtSeconds)}, ends at ${printTemperature(hottest.lastReadingC, unit)}`,
     },
   ];
+}
+
+/** A kiln that heats by itself, said before the title; empty when there is none. */
+function alarmBlocks(findings: readonly Finding[], unit: TemperatureUnit): readonly Block[] {
+  const found = runawayIn(findings);
+  if (found === null) return [];
+  return [{ kind: "alarm", text: `${statementText(found, unit)} ${adviceText(found, unit)}` }];
+}
+
+const STANDING: Readonly<Record<Standing, string>> = {
+  firm: "Firm",
+  "worth trying": "Only worth trying",
+  "too close to tell": "Too close to tell",
+};
+
+/** What to change in the next firing, most needed first, and the command that drafts it. */
+function nextTimeBlocks(nextTime: NextTime | null, unit: TemperatureUnit): readonly Block[] {
+  if (nextTime === null) return [];
+  const { changes, advice, command, commandSays } = nextTime;
+  return [
+    { kind: "heading", text: "What to change next time" },
+    ...(changes.length === 0
+      ? []
+      : ([
+          { kind: "list", items: changes.map((change) => changeText(change, unit)) },
+        ] satisfies Block[])),
+    ...advice.map((text): Block => ({ kind: "sentence", text })),
+    { kind: "sentence", text: commandSays },
+    ...(command === null
+      ? []
+      : ([{ kind: "lines", lines: foldedCommand(command) }] satisfies Block[])),
+  ];
+}
+
+function changeText(change: NextChange, unit: TemperatureUnit): string {
+  const placed = (statement: string) =>
+    statementText({ topic: change.about, statement, evidence: change.evidence }, unit);
+  return `${STANDING[change.standing]}: ${placed(change.change)} ${placed(change.because)}`;
+}
+
+/** Widest line of a command [characters], the indent of a report and the mark at its end left room for. */
+const WIDEST = 74;
+
+/** A shell command on lines that fit a report, each but the last ended by the shell's own mark. */
+export function foldedCommand(command: string): readonly string[] {
+  const lines: string[] = [];
+  let line = "";
+  for (const word of withValues(command.match(/(?:'[^']*'|\\'|[^\s'\\]+|\\)+/g) ?? [])) {
+    if (line !== "" && line.length + 1 + word.length > WIDEST) {
+      lines.push(`${line} \\`);
+      line = `  ${word}`;
+    } else line = line === "" ? word : `${line} ${word}`;
+  }
+  return [...lines, line];
+}
+
+/** Each option together with its first value, so that no line ends between the two. */
+function withValues(words: readonly string[]): readonly string[] {
+  const kept: string[] = [];
+  for (const word of words) {
+    const last = kept.at(-1);
+    if (last?.startsWith("-") && !last.includes(" ") && !word.startsWith("-"))
+      kept[kept.length - 1] = `${last} ${word}`;
+    else kept.push(word);
+  }
+  return kept;
+}
+
+/** How far the firing went from its plan; empty without one. */
+function planBlocks(
+  comparison: PlanComparison | null,
+  context: { readonly unit: TemperatureUnit; readonly startOfDaySeconds: number | null },
+): readonly Block[] {
+  if (comparison === null) return [];
+  const { unit, startOfDaySeconds } = context;
+  const farthest = momentText(startOfDaySeconds, comparison.largestDeviationAtSeconds);
+  return [
+    { kind: "heading", text: "Against the plan" },
+    {
+      kind: "facts",
+      facts: [
+        { label: "plan", text: `${comparison.title}; measured by thermocouple ${comparison.zone}` },
+        { label: "lined up by", text: shiftText(comparison.shiftSeconds) },
+        {
+          label: "farthest from plan",
+          text: `${offBy(comparison.largestDeviationC, unit)} at ${farthest}`,
+        },
+        { label: "peak", text: offBy(comparison.peakDeviationC, unit) },
+        { label: "time taken", text: delayText(comparison.peakDelaySeconds) },
+        { label: "area between curves", text: areaText(comparison.areaDeviation) },
+      ],
+    },
+  ];
+}
+
+function offBy(deviationC: number, unit: TemperatureUnit): string {
+  const size = printDifference(Math.abs(deviationC), unit);
+  if (size.startsWith("0 ")) return "as planned, to the degree";
+  return `${size} ${deviationC < 0 ? "below" : "above"} the plan`;
+}
+
+function shiftText(seconds: number): string {
+  if (Math.abs(seconds) < 30) return "nothing: both start together";
+  return `moving the plan ${printDuration(Math.abs(seconds))} ${seconds < 0 ? "earlier" : "later"}`;
+}
+
+function delayText(seconds: number): string {
+  if (Math.abs(seconds) < 30) return "as planned, over the part that both have";
+  return `${printDuration(Math.abs(seconds))} ${seconds < 0 ? "shorter" : "longer"} than planned, over the part that both have`;
+}
+
+function areaText(ratio: number): string {
+  const percent = (Math.abs(ratio) * 100).toFixed(1);
+  if (percent === "0.0") return "under 0.1 % of the area under the plan";
+  return `${percent} % of the area under the plan, on the ${ratio < 0 ? "cool" : "hot"} side`;
 }

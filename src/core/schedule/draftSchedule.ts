@@ -1,17 +1,32 @@
 import { cautionsFor } from "../cautions/cautionsFor.ts";
+import type { Heatwork } from "../cones/cone.ts";
+import { heatworkOf } from "../cones/heatwork.ts";
 import { kilnHeatworkOf } from "../cones/usualOffset.ts";
+import { type Curve, makeCurve } from "../curve/Curve.ts";
+import { peakOf } from "../curve/peakOf.ts";
+import type { Finding } from "../findings/Finding.ts";
 import { ordered } from "../findings/ordered.ts";
-import type { AssumedKiln } from "../kiln/AssumedKiln.ts";
-import { checkSchedule } from "./checkSchedule.ts";
+import { type AssumedKiln, REFERENCE_KILN } from "../kiln/AssumedKiln.ts";
+import { type PieceStrain, pieceStrain } from "../ware/pieceStrain.ts";
+import { checkCarbon } from "./checks/carbon.ts";
+import { checkCone } from "./checks/coneWanted.ts";
+import { checkCooling } from "./checks/cooling.ts";
+import { checkLastHundred, checkQuartzHeating } from "./checks/heating.ts";
 import { hoursFindings } from "./checks/hours.ts";
+import { finding, type Judged } from "./checks/Judged.ts";
+import { ownReach } from "./checks/ownReach.ts";
+import { checkPeakHold } from "./checks/peak.ts";
+import { checkRatings } from "./checks/ratings.ts";
+import { checkCrackle, checkUnloading, UNLOAD_C } from "./checks/unloading.ts";
+import { checkWater } from "./checks/water.ts";
 import { type LimitFor, limitedCrossings, passageOf, withStrain } from "./coolingLimits.ts";
 import type { Draft } from "./Draft.ts";
 import { energyKWh } from "./energyOf.ts";
 import { expandSchedule } from "./expandSchedule.ts";
-import { ownKilnFiring } from "./ownKilnFiring.ts";
+import { freeRamp, freeSpeed } from "./freeRamp.ts";
+import { type OwnKilnFiring, ownKilnFiring } from "./ownKilnFiring.ts";
 import { limitsFor, pieceOf } from "./pieceOf.ts";
-import type { Schedule } from "./Schedule.ts";
-import { strainedPiece } from "./strainedPiece.ts";
+import type { Expansion, Schedule, TimelineRow } from "./Schedule.ts";
 
 /** What a draft is made from. */
 interface DraftInput {
@@ -71,4 +86,159 @@ export function draftSchedule(input: DraftInput): Draft {
       estimate: true,
     }),
   };
+}
+
+const CHECKS: readonly ((judged: Judged) => readonly Finding[])[] = [
+  checkWater,
+  checkCarbon,
+  checkQuartzHeating,
+  checkLastHundred,
+  checkPeakHold,
+  checkCone,
+  checkAfterwards,
+  checkCooling,
+  checkReach,
+  checkRatings,
+  checkUnloading,
+  checkCrackle,
+];
+
+/** What a schedule is judged by. */
+interface CheckInput {
+  readonly schedule: Schedule;
+  readonly expansion: Expansion;
+  readonly heatwork: Heatwork;
+  /** The user's own kiln; without it the reference kiln stands in. */
+  readonly kiln?: AssumedKiln;
+  /** As that kiln would fire it; it takes the place of the check of each ramp. */
+  readonly own?: OwnKilnFiring | null;
+  /** The guides for the ware; without them they are worked out. */
+  readonly limitFor?: LimitFor;
+}
+
+/** What there is to say about a schedule, in the trade's order of concerns, worst first. */
+function checkSchedule(input: CheckInput): readonly Finding[] {
+  const { schedule, expansion, heatwork } = input;
+  const kiln = input.kiln ?? REFERENCE_KILN;
+  const judged: Judged = {
+    schedule,
+    expansion,
+    heatwork,
+    kiln,
+    limitFor: input.limitFor ?? limitsFor(schedule.ware),
+    kilnIsKnown: input.kiln !== undefined,
+    own: input.own ?? null,
+    untilCool: untilCool(expansion.curve, kiln),
+    endSeconds: expansion.curve.timesSeconds.at(-1) as number,
+    raw: isRaw(schedule.ware.state),
+    peakC: peakOf(expansion.curve).tempC,
+  };
+  return ordered(CHECKS.flatMap((check) => check(judged)));
+}
+
+function isRaw(state: Schedule["ware"]["state"]): boolean | null {
+  if (state === null) return null;
+  return state === "bone dry" || state === "damp" || state === "glazed raw";
+}
+
+function untilCool(curve: Curve, kiln: AssumedKiln): Curve {
+  const endC = curve.tempsC.at(-1) as number;
+  const endSeconds = curve.timesSeconds.at(-1) as number;
+  if (endC <= UNLOAD_C) return curve;
+  const fall = freeRamp({ fromC: endC, toC: UNLOAD_C, kiln });
+  return makeCurve(
+    [...curve.timesSeconds, ...fall.map((point) => endSeconds + point.seconds)],
+    [...curve.tempsC, ...fall.map((point) => point.tempC)],
+    curve.gaps,
+  );
+}
+
+/** Further below the peak than this, cones no longer notice [K]. */
+const NOTICED_K = 150;
+
+/** What the fall by itself adds to the cone, when the schedule stops near its peak. */
+function checkAfterwards(judged: Judged): readonly Finding[] {
+  const { heatwork } = judged;
+  const endC = judged.expansion.curve.tempsC.at(-1) as number;
+  if (endC < judged.peakC - NOTICED_K) return [];
+  const withFall = heatworkOf(judged.untilCool, {
+    series: heatwork.series,
+    offsetK: heatwork.offsetK,
+  });
+  return [
+    finding({
+      topic: "heat after the end",
+      severity: "note",
+      statement: `The schedule stops at {end}, hot enough for cones to go on bending: with the fall by itself it reaches ${withFall.position.label}.`,
+      evidence: [{ name: "end", value: endC, kind: "temperature" }],
+      basis: `the same cone model, with the natural cooling of ${judged.kiln.basis}`,
+      advice: "Add a last segment that cools, so that the fall is counted.",
+      span: { fromSeconds: judged.endSeconds, toSeconds: judged.endSeconds },
+    }),
+  ];
+}
+
+/** How far over the kiln's speed a ramp may be before it is said. */
+const SLACK = 1.05;
+
+/** Programmed ramps that the kiln is not able to follow, up or down; simulated where it was learned. */
+function checkReach(judged: Judged): readonly Finding[] {
+  if (judged.own !== null) return ownReach(judged, judged.own);
+  return judged.expansion.timeline.flatMap((row) => {
+    if (row.kind !== "ramp" || row.assumedRate) return [];
+    const limit = slowestOnTheWay(row, judged);
+    const wanted = Math.abs(row.rateCPerHour);
+    return wanted <= limit.speed * SLACK ? [] : [cannotFollow(row, limit, judged)];
+  });
+}
+
+interface Limit {
+  readonly speed: number;
+  readonly atC: number;
+}
+
+function slowestOnTheWay(row: TimelineRow, judged: Judged): Limit {
+  let slowest: Limit = { speed: Number.POSITIVE_INFINITY, atC: row.fromC };
+  const steps = Math.max(1, Math.ceil(Math.abs(row.toC - row.fromC) / 20));
+  for (let k = 0; k <= steps; k++) {
+    const atC = row.fromC + ((row.toC - row.fromC) * k) / steps;
+    const speed = freeSpeed(judged.kiln, atC, row.toC > row.fromC);
+    if (speed < slowest.speed) slowest = { speed, atC };
+  }
+  return slowest;
+}
+
+function cannotFollow(row: TimelineRow, limit: Limit, judged: Judged): Finding {
+  const rising = row.toC > row.fromC;
+  const own = judged.kilnIsKnown;
+  const subject = own ? "The kiln" : "A typical loaded kiln";
+  return finding({
+    topic: rising ? "reach while heating" : "reach while cooling",
+    severity: own && rising ? "caution" : "note",
+    statement: rising
+      ? `${subject} may not keep up with {wanted} from {from} to {to}: at {worst} it manages {able}.`
+      : `${subject} falls more slowly than {wanted} from {from} to {to}: at {worst} it falls at {able}, so the controller waits and the firing takes longer.`,
+    evidence: [
+      { name: "wanted", value: Math.abs(row.rateCPerHour), kind: "rate" },
+      { name: "from", value: row.fromC, kind: "temperature" },
+      { name: "to", value: row.toC, kind: "temperature" },
+      { name: "worst", value: limit.atC, kind: "temperature" },
+      { name: "able", value: limit.speed, kind: "rate" },
+    ],
+    basis: `speed of ${judged.kiln.basis}`,
+    advice: rising ? "Look in your own logs for how fast the kiln climbs there." : "",
+    span: { fromSeconds: row.startSeconds, toSeconds: row.endSeconds },
+  });
+}
+
+/** Temperatures at which a drafted kiln may come to be opened, that its stress is told for [°C]. */
+const MAY_OPEN_C = [200, 150, 100] as const;
+
+/**
+ * What a planned Curve does to the ware of a schedule, opening included.
+ * A schedule has one piece and no name for it.
+ */
+function strainedPiece(ware: Schedule["ware"], curve: Curve): PieceStrain {
+  const { ware: piece } = pieceOf(ware);
+  return pieceStrain(curve, { name: "the ware", ware: piece, state: ware.state }, MAY_OPEN_C);
 }

@@ -2,7 +2,6 @@ import { makeCurve } from "../curve/Curve.ts";
 import { type AssumedKiln, REFERENCE_KILN } from "../kiln/AssumedKiln.ts";
 import { type PredictedFiring, predictFiring } from "../kiln/predictFiring.ts";
 import { freeRamp, freeSpeed, type RampPoint, SLOWEST_FREE_C_PER_HOUR } from "./freeRamp.ts";
-import { predictedRamp } from "./predictedRamp.ts";
 import type { Expansion, Schedule, Segment, TimelineRow } from "./Schedule.ts";
 
 /**
@@ -118,4 +117,30 @@ function assumptionsOf(timeline: readonly TimelineRow[], kiln: AssumedKiln): rea
   if (timeline.some((row) => !row.assumedRate && row.kind === "ramp"))
     sentences.push("Programmed ramps are taken to be followed exactly.");
   return sentences;
+}
+
+/** Least time between points of a ramp [s]. */
+const APART_SECONDS = 300;
+
+/**
+ * A ramp at `free` as a predicted firing goes through it, without its first point.
+ * @returns null when the kiln does not get through that segment.
+ */
+function predictedRamp(
+  firing: PredictedFiring,
+  segment: number,
+  toC: number,
+): readonly RampPoint[] | null {
+  const went = firing.segments[segment];
+  if (went === undefined || went.rampEndSeconds <= went.startSeconds) return null;
+  const { timesSeconds, tempsC } = firing.curve;
+  const points: RampPoint[] = [];
+  let lastSeconds = went.startSeconds;
+  for (const [i, seconds] of timesSeconds.entries()) {
+    if (seconds >= went.rampEndSeconds) break;
+    if (seconds < lastSeconds + APART_SECONDS) continue;
+    points.push({ seconds: seconds - went.startSeconds, tempC: tempsC[i] as number });
+    lastSeconds = seconds;
+  }
+  return [...points, { seconds: went.rampEndSeconds - went.startSeconds, tempC: toC }];
 }

@@ -1,10 +1,12 @@
 import type { Direction } from "../curve/Band.ts";
 import { passagesOf } from "../curve/bandPassage.ts";
 import type { Curve } from "../curve/Curve.ts";
+import { peakOf } from "../curve/peakOf.ts";
+import { temperatureAt } from "../curve/temperatureAt.ts";
 import { WATCHED } from "./integrateStrain.ts";
+import { CRISTOBALITE_BAND, QUARTZ_BAND } from "./inversionBands.ts";
 import { type ModelLimit, modelLimits } from "./modelLimits.ts";
 import { type OpeningStrain, openingStrains } from "./openingStrain.ts";
-import { passageSpan } from "./passageSpan.ts";
 import { ratioSpread, type SpreadShares } from "./strainSpread.ts";
 import type { Ware, WareStrain } from "./Ware.ts";
 import { followedWare } from "./wareStrain.ts";
@@ -122,4 +124,32 @@ function passages(
     };
     return [{ band: band.name, direction, measured, computed }];
   });
+}
+
+/**
+ * From when the kiln is in a band until the last part of the ware has left it [s]; the worst moment
+ * of the passage lies within.
+ */
+function passageSpan(
+  curve: Curve,
+  strain: WareStrain,
+  worst: WareStrain["worst"][number],
+): { readonly fromSeconds: number; readonly toSeconds: number } {
+  const { lowC, highC } = worst.band === QUARTZ_BAND.name ? QUARTZ_BAND : CRISTOBALITE_BAND;
+  const peakSeconds = peakOf(curve).seconds;
+  let [fromSeconds, toSeconds] = [worst.atSeconds, worst.atSeconds];
+  for (const [i, seconds] of strain.timesSeconds.entries()) {
+    const heating = seconds < peakSeconds;
+    if (heating !== (worst.direction === "heating")) continue;
+    const kilnC = temperatureAt(curve, seconds);
+    if (kilnC === null) continue;
+    const parts = [kilnC, strain.wallC[i] as number, strain.baseC[i] as number];
+    const within = heating
+      ? kilnC >= lowC && Math.min(...parts) <= highC
+      : kilnC <= highC && Math.max(...parts) >= lowC;
+    if (!within) continue;
+    fromSeconds = Math.min(fromSeconds, seconds);
+    toSeconds = Math.max(toSeconds, seconds);
+  }
+  return { fromSeconds, toSeconds };
 }

@@ -6,7 +6,7 @@ import type { NextTimePaths } from "../../../src/core/firing/nextTime/NextTime.t
 import { shellQuoted } from "../../../src/core/firing/nextTime/shellQuoted.ts";
 import { parseRecord } from "../../../src/core/firing/record.ts";
 import { reviewFiring } from "../../../src/core/firing/reviewFiring.ts";
-import { foldedCommand } from "../../../src/core/reports/sections/foldedCommand.ts";
+import { foldedCommand } from "../../../src/core/reports/reviewBlocks.ts";
 import type { Schedule } from "../../../src/core/schedule/Schedule.ts";
 import { parseSchedule } from "../../../src/core/schedule/scheduleFile.ts";
 import { corners, sampled } from "../../support/curves.ts";

@@ -3,7 +3,7 @@ import { fitOmori } from "../../../src/core/pings/fitOmori.ts";
 import { omoriArea, omoriShare, omoriTime, omoriTimes } from "../../../src/core/pings/omoriLaw.ts";
 import { pingBurst } from "../../../src/core/pings/pingBurst.ts";
 import { FEWEST_FOR_LAW, pingLaw } from "../../../src/core/pings/pingLaw.ts";
-import { pingSpans } from "../../../src/core/pings/pingSpans.ts";
+import { pingSpans } from "../../../src/core/pings/reviewPings.ts";
 import { seededEven } from "../../../src/core/ware/seededEven.ts";
 
 const DAY = 86_400;

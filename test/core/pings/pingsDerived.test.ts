@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { misfitOfOnset } from "../../../src/core/pings/misfitOfOnset.ts";
 import { omoriShare } from "../../../src/core/pings/omoriLaw.ts";
 import { slowCrackExponent } from "../../../src/core/pings/slowCrackExponent.ts";
+import { misfitOfOnset } from "../../../src/core/pings/temperatureFindings.ts";
 
 describe("derived: clicks of slow crack growth", () => {
   it.each([

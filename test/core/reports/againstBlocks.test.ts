@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { againstBlocks } from "../../../src/core/reports/sections/againstBlocks.ts";
+import { againstBlocks } from "../../../src/core/reports/sections/trialBlocks.ts";
 import type { FiringFact, FiringInNumbers } from "../../../src/core/trials/FiringFact.ts";
 
 function peak(value: number | null): FiringFact {

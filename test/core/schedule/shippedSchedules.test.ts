@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import { topEndSeconds } from "../../../src/core/schedule/coneAim.ts";
 import { draftSchedule } from "../../../src/core/schedule/draftSchedule.ts";
 import { parseSchedule } from "../../../src/core/schedule/scheduleFile.ts";
-import { solvePeak } from "../../../src/core/schedule/solvePeak.ts";
+import { solvePeak } from "../../../src/core/schedule/solveSchedule.ts";
 import { valued } from "../../support/schedules.ts";
 import { derivedFiles } from "../../support/shipped/derivedSchedules.ts";
 

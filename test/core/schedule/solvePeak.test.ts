@@ -3,7 +3,7 @@ import { kilnHeatworkOf } from "../../../src/core/cones/usualOffset.ts";
 import { AIM_MARGIN_K, aimMarginK, topEndSeconds } from "../../../src/core/schedule/coneAim.ts";
 import { draftSchedule } from "../../../src/core/schedule/draftSchedule.ts";
 import { expandSchedule } from "../../../src/core/schedule/expandSchedule.ts";
-import { solvePeak } from "../../../src/core/schedule/solvePeak.ts";
+import { solvePeak } from "../../../src/core/schedule/solveSchedule.ts";
 import { schedule, segment, valued } from "../../support/schedules.ts";
 
 function peakFor(

@@ -3,12 +3,10 @@ import { describe, expect, it } from "vitest";
 import {
   CRISTOBALITE_INVERSION_C,
   cristobaliteExpansionPercent,
-} from "../../../src/core/ware/cristobalite.ts";
-import { interpolated } from "../../../src/core/ware/interpolated.ts";
-import {
+  interpolated,
   quartzExpansionByFormulaPercent,
   quartzExpansionPercent,
-} from "../../../src/core/ware/quartz.ts";
+} from "../../../src/core/ware/bodyExpansion.ts";
 
 describe("interpolated", () => {
   const rows = [

@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import {
   quartzExpansionByFormulaPercent,
   quartzMolarVolume,
-} from "../../../src/core/ware/quartz.ts";
+} from "../../../src/core/ware/bodyExpansion.ts";
 import { CARPENTER_MEAN } from "../../../src/core/ware/quartzTables.ts";
 
 const PRINTED_FORMULA = [

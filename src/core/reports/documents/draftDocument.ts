@@ -1,9 +1,9 @@
 import { z } from "zod";
 import { topEndSeconds } from "../../schedule/coneAim.ts";
 import type { Draft } from "../../schedule/Draft.ts";
+import type { OwnKilnFiring } from "../../schedule/ownKilnFiring.ts";
 import { pieceOf } from "../../schedule/pieceOf.ts";
 import type { Repair } from "../../schedule/repairSchedule.ts";
-import { ownKilnPiece } from "./ownKilnPiece.ts";
 import {
   bodiesPiece,
   cautionsPiece,
@@ -135,5 +135,23 @@ function coneFallsPiece({ schedule, expansion, heatwork }: Draft): DraftDocument
   return {
     atSeconds: state.downAtSeconds,
     topHoldEndsSeconds: topEndSeconds(schedule, expansion),
+  };
+}
+
+/** A prediction for the user's own kiln as its part of a document. */
+function ownKilnPiece(own: OwnKilnFiring): z.infer<typeof ownKilnShape> {
+  const { firing, segments, stall, powerFrom, heatwork } = own;
+  return {
+    segments: segments.map(({ askedCPerHour, ...went }) => ({
+      ...went,
+      askedCPerHour: askedCPerHour === "free" ? null : askedCPerHour,
+    })),
+    stall,
+    endSeconds: firing.endSeconds,
+    cooledTo: firing.cooledTo.map(({ tempC, seconds }) => ({ tempC, seconds })),
+    powerFrom,
+    energyKWh: firing.energyKWh,
+    cost: firing.cost,
+    heatwork: heatworkPiece(heatwork),
   };
 }
