@@ -8,7 +8,7 @@ import {
   studyCharts,
 } from "../../src/core/charts/chartsOf.ts";
 import { AT_PEAK } from "../../src/core/firing/Alignment.ts";
-import type { Comparison } from "../../src/core/firing/Comparison.ts";
+import type { Comparison } from "../../src/core/firing/compareFirings.ts";
 import { compareFirings } from "../../src/core/firing/compareFirings.ts";
 import { reviewFiring } from "../../src/core/firing/reviewFiring.ts";
 import { draftSchedule } from "../../src/core/schedule/draftSchedule.ts";

@@ -2,7 +2,7 @@ import { comparisonChart, studyCharts } from "../../core/charts/chartsOf.ts";
 import { reviewPicture } from "../../core/charts/reviewPicture.ts";
 import { hiddenEscaped } from "../../core/document/hiddenEscaped.ts";
 import type { Alignment } from "../../core/firing/Alignment.ts";
-import type { Comparison } from "../../core/firing/Comparison.ts";
+import type { Comparison } from "../../core/firing/compareFirings.ts";
 import { type ComparisonPart, compareParts } from "../../core/firing/compareFirings.ts";
 import { failed, ok, type Problem, type Result } from "../../core/problem.ts";
 import { comparisonHtml } from "../../core/reports/comparisonHtml.ts";

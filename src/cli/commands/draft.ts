@@ -6,7 +6,7 @@ import { draftDocument } from "../../core/reports/documents/draftDocument.ts";
 import { draftHtml } from "../../core/reports/draftHtml.ts";
 import { draftText } from "../../core/reports/draftText.ts";
 import { parseStart } from "../../core/schedule/clock.ts";
-import type { Draft } from "../../core/schedule/Draft.ts";
+import type { Draft } from "../../core/schedule/draftSchedule.ts";
 import { draftSchedule } from "../../core/schedule/draftSchedule.ts";
 import { scheduleYaml } from "../../core/schedule/scheduleYaml.ts";
 import { writeOutput } from "../../node/writeOutput.ts";

@@ -1,8 +1,8 @@
 import { kelvinFromCelsius } from "../units/temperature.ts";
 import { arrheniusRate, GAS_CONSTANT, logArrheniusIntegral, rampEndPointK } from "./arrhenius.ts";
-import type { ConeKinetics } from "./ConeKinetics.ts";
 import type { ConeSeries } from "./cone.ts";
 import { CONE_TABLES } from "./coneTables.ts";
+import type { ConeKinetics } from "./fitKinetics.ts";
 import { anchorsOf, risesWithRate } from "./fitKinetics.ts";
 import { KINETICS } from "./kinetics.ts";
 import type { Anchor } from "./leastSquaresCone.ts";

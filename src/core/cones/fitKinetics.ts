@@ -1,9 +1,17 @@
 import { ZERO_CELSIUS_K } from "../units/temperature.ts";
 import { rampEndPointK } from "./arrhenius.ts";
-import type { ConeKinetics } from "./ConeKinetics.ts";
 import type { ConeSeries } from "./cone.ts";
 import type { ConeTable } from "./coneTables.ts";
 import { type Anchor, leastSquaresCone, leastSquaresEndPoint } from "./leastSquaresCone.ts";
+
+/** Fitted constants of one cone. */
+export interface ConeKinetics {
+  readonly cone: string;
+  /** Apparent activation energy E [kJ/mol]. */
+  readonly activationKJ: number;
+  /** End point of the bare model on a plain ramp of 60 °C/h [°C]; with E it fixes the pre-factor. */
+  readonly endPoint60C: number;
+}
 
 /** Width of the kernel that says which cones are neighbours [K], picked on left-out rates. */
 const KERNEL_K = 25;

@@ -1,5 +1,5 @@
-import type { ConeKinetics } from "./ConeKinetics.ts";
 import type { ConeSeries } from "./cone.ts";
+import type { ConeKinetics } from "./fitKinetics.ts";
 
 /** Constants fitted to the published tables by fitKinetics; a test holds them to it. Softest first. */
 export const KINETICS: Readonly<Record<ConeSeries, readonly ConeKinetics[]>> = {

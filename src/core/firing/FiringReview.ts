@@ -4,7 +4,7 @@ import type { WitnessOffset } from "../cones/witnessOffset.ts";
 import type { Curve } from "../curve/Curve.ts";
 import type { Finding } from "../findings/Finding.ts";
 import type { LogReading } from "../log/LogReading.ts";
-import type { Crossing } from "../ware/Crossing.ts";
+import type { Crossing } from "../ware/crossingsOf.ts";
 import type { PieceStrain } from "../ware/pieceStrain.ts";
 import type { DiagnosedCause, DiagnosedPiece } from "./diagnosis/DiagnosedCause.ts";
 import type { FiredPiece } from "./firedPieces.ts";

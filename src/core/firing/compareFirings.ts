@@ -1,13 +1,47 @@
 import type { Caution } from "../cautions/Caution.ts";
+import type { Curve } from "../curve/Curve.ts";
 import { shifted } from "../curve/moved.ts";
 import { thinned } from "../curve/thinned.ts";
 import { failed, ok, type Result } from "../problem.ts";
 import { CRISTOBALITE_BAND, QUARTZ_BAND } from "../ware/inversionBands.ts";
-import type { ComparedFiring, Comparison } from "./Comparison.ts";
 import type { FiringReview, ZoneReview } from "./FiringReview.ts";
 import { hottestZone } from "./hottestZone.ts";
-import { thermocoupleShifts } from "./thermocoupleShift.ts";
+import { type ThermocoupleShift, thermocoupleShifts } from "./thermocoupleShift.ts";
 import { secondsAbove } from "./zoneReview.ts";
+
+/** One firing's column in a comparison; every number from its hottest zone, named. */
+export interface ComparedFiring {
+  readonly title: string;
+  readonly zone: string;
+  /** Time 0 = the peak. */
+  readonly aligned: Curve;
+  readonly peakC: number;
+  readonly coneLabel: string;
+  readonly coneIndex: number | null;
+  readonly sigmaCones: number | null;
+  readonly lastHundredCPerHour: number | null;
+  readonly secondsWithinFiveOfPeak: number;
+  readonly secondsAbove1100C: number;
+  readonly quartzCooling: {
+    readonly meanCPerHour: number | null;
+    readonly fastestCPerHour: number | null;
+  };
+  readonly cristobaliteCooling: {
+    readonly meanCPerHour: number | null;
+    readonly fastestCPerHour: number | null;
+  };
+  readonly lastReadingC: number;
+  readonly totalSeconds: number;
+  readonly warnings: number;
+}
+
+/** Several firings side by side, in the order given. */
+export interface Comparison {
+  readonly firings: readonly ComparedFiring[];
+  /** From the first firing to the last; empty when they share no two zones. */
+  readonly thermocoupleShifts: readonly ThermocoupleShift[];
+  readonly cautions: readonly Caution[];
+}
 
 /** From here up crystals grow and glazes soak [°C]; the comparison's own mark. */
 const SOAKING_FROM_C = 1100;

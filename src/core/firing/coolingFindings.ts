@@ -1,6 +1,6 @@
 import type { Evidence, Finding, Severity } from "../findings/Finding.ts";
 import { quoted } from "../findings/findingText.ts";
-import type { Crossing } from "../ware/Crossing.ts";
+import type { Crossing } from "../ware/crossingsOf.ts";
 import { CRISTOBALITE_BAND } from "../ware/inversionBands.ts";
 import { type FiringFacts, zoneNamed } from "./FiringFacts.ts";
 import type { ZoneReview } from "./FiringReview.ts";

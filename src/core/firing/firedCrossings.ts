@@ -8,7 +8,7 @@ import {
   withLimit,
   withStrain,
 } from "../schedule/coolingLimits.ts";
-import type { Crossing } from "../ware/Crossing.ts";
+import type { Crossing } from "../ware/crossingsOf.ts";
 import { crossingsOf } from "../ware/crossingsOf.ts";
 import { heatingOf } from "../ware/pieceStrain.ts";
 import { isJudged } from "../ware/strainRisk.ts";

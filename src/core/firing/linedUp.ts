@@ -2,7 +2,7 @@ import type { Curve } from "../curve/Curve.ts";
 import { type CrossingTime, crossingTimes } from "../curve/crossingTimes.ts";
 import { shifted } from "../curve/moved.ts";
 import type { Alignment } from "./Alignment.ts";
-import type { ComparedFiring } from "./Comparison.ts";
+import type { ComparedFiring } from "./compareFirings.ts";
 
 /** A firing laid where others are laid over it. */
 export interface LinedUp {

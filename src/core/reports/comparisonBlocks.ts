@@ -1,6 +1,6 @@
 import { type Alignment, AT_PEAK } from "../firing/Alignment.ts";
 import { alignmentWords } from "../firing/alignmentWords.ts";
-import type { ComparedFiring, Comparison } from "../firing/Comparison.ts";
+import type { ComparedFiring, Comparison } from "../firing/compareFirings.ts";
 import { linedUp } from "../firing/linedUp.ts";
 import type { FiringStudy } from "../trials/FiringStudy.ts";
 import { printDifference, printDuration, printRate, printTemperature } from "../units/print.ts";

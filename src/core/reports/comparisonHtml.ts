@@ -1,4 +1,4 @@
-import type { Comparison } from "../firing/Comparison.ts";
+import type { Comparison } from "../firing/compareFirings.ts";
 import { type ComparisonContext, comparisonBlocks } from "./comparisonBlocks.ts";
 import { comparisonTitle } from "./comparisonText.ts";
 import { reportHtml } from "./html/reportHtml.ts";

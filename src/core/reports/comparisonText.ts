@@ -1,4 +1,4 @@
-import type { Comparison } from "../firing/Comparison.ts";
+import type { Comparison } from "../firing/compareFirings.ts";
 import { type ComparisonContext, comparisonBlocks } from "./comparisonBlocks.ts";
 import { reportText } from "./reportText.ts";
 import type { TextOptions } from "./TextOptions.ts";

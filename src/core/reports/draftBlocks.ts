@@ -1,6 +1,6 @@
 import { peakOf } from "../curve/peakOf.ts";
 import { AT_TOP_END_SECONDS, topEndSeconds } from "../schedule/coneAim.ts";
-import type { Draft } from "../schedule/Draft.ts";
+import type { Draft } from "../schedule/draftSchedule.ts";
 import { pieceOf } from "../schedule/pieceOf.ts";
 import type { Schedule, TimelineRow } from "../schedule/Schedule.ts";
 import { printDifference, printDuration, printRate, printTemperature } from "../units/print.ts";

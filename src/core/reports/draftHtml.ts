@@ -1,4 +1,4 @@
-import type { Draft } from "../schedule/Draft.ts";
+import type { Draft } from "../schedule/draftSchedule.ts";
 import { type DraftContext, draftBlocks } from "./draftBlocks.ts";
 import { reportHtml } from "./html/reportHtml.ts";
 

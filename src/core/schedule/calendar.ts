@@ -7,7 +7,7 @@ import { UNLOAD_C } from "./checks/unloading.ts";
 import { clockAt } from "./clock.ts";
 import { AT_TOP_END_SECONDS, topEndSeconds } from "./coneAim.ts";
 import { COOLING_BANDS } from "./coolingLimits.ts";
-import type { Draft } from "./Draft.ts";
+import type { Draft } from "./draftSchedule.ts";
 import { expandSchedule } from "./expandSchedule.ts";
 import { untilCool } from "./mends/cooling.ts";
 

@@ -1,6 +1,6 @@
 import type { Band, Direction } from "../curve/Band.ts";
 import type { Curve } from "../curve/Curve.ts";
-import type { Crossing } from "../ware/Crossing.ts";
+import type { Crossing } from "../ware/crossingsOf.ts";
 import { crossingsOf } from "../ware/crossingsOf.ts";
 import { CRISTOBALITE_BAND, hasCristobalite, QUARTZ_BAND } from "../ware/inversionBands.ts";
 import { lastAsked } from "../ware/lastAsked.ts";

@@ -1,3 +1,4 @@
+import type { Caution } from "../cautions/Caution.ts";
 import { cautionsFor } from "../cautions/cautionsFor.ts";
 import type { Heatwork } from "../cones/cone.ts";
 import { heatworkOf } from "../cones/heatwork.ts";
@@ -7,6 +8,7 @@ import { peakOf } from "../curve/peakOf.ts";
 import type { Finding } from "../findings/Finding.ts";
 import { ordered } from "../findings/ordered.ts";
 import { type AssumedKiln, REFERENCE_KILN } from "../kiln/AssumedKiln.ts";
+import type { Crossing } from "../ware/crossingsOf.ts";
 import { type PieceStrain, pieceStrain } from "../ware/pieceStrain.ts";
 import { checkCarbon } from "./checks/carbon.ts";
 import { checkCone } from "./checks/coneWanted.ts";
@@ -20,13 +22,31 @@ import { checkRatings } from "./checks/ratings.ts";
 import { checkCrackle, checkUnloading, UNLOAD_C } from "./checks/unloading.ts";
 import { checkWater } from "./checks/water.ts";
 import { type LimitFor, limitedCrossings, passageOf, withStrain } from "./coolingLimits.ts";
-import type { Draft } from "./Draft.ts";
 import { energyKWh } from "./energyOf.ts";
 import { expandSchedule } from "./expandSchedule.ts";
 import { freeRamp, freeSpeed } from "./freeRamp.ts";
 import { type OwnKilnFiring, ownKilnFiring } from "./ownKilnFiring.ts";
 import { limitsFor, pieceOf } from "./pieceOf.ts";
 import type { Expansion, Schedule, TimelineRow } from "./Schedule.ts";
+
+/** A drafted firing: the schedule laid out and judged. */
+export interface Draft {
+  readonly schedule: Schedule;
+  readonly expansion: Expansion;
+  /** Wall time of the start, `2026-12-01T18:00:00`, or null for elapsed times only. */
+  readonly start: string | null;
+  readonly heatwork: Heatwork;
+  /** As the user's own kiln would fire it; null when none was learned from logs. */
+  readonly own: OwnKilnFiring | null;
+  /** Electricity of the whole [kWh]; null while the power of the kiln is not known, or where it stalls. */
+  readonly energyKWh: number | null;
+  /** Heating and cooling, each with the published limit that applies. */
+  readonly crossings: readonly Crossing[];
+  /** What the schedule does to its ware; empty when no body is named. */
+  readonly strains: readonly PieceStrain[];
+  readonly findings: readonly Finding[];
+  readonly cautions: readonly Caution[];
+}
 
 /** What a draft is made from. */
 interface DraftInput {

@@ -1,6 +1,6 @@
 import type { Finding } from "../findings/Finding.ts";
 import { quoted } from "../findings/findingText.ts";
-import type { Crossing } from "../ware/Crossing.ts";
+import type { Crossing } from "../ware/crossingsOf.ts";
 import { rateSeverity } from "../ware/strainRisk.ts";
 import type { RecentRate } from "./WatchState.ts";
 import type { WatchFacts } from "./watchFindings.ts";

@@ -4,7 +4,7 @@ import { runawayFindings } from "../firing/runawayFindings.ts";
 import type { AssumedKiln } from "../kiln/AssumedKiln.ts";
 import type { LogReading } from "../log/LogReading.ts";
 import type { Schedule } from "../schedule/Schedule.ts";
-import type { Crossing } from "../ware/Crossing.ts";
+import type { Crossing } from "../ware/crossingsOf.ts";
 import { aheadFindings, OVERSHOOT } from "./aheadFindings.ts";
 import { climbFindings, STALLED } from "./climbFindings.ts";
 import { coolingFindings } from "./coolingFindings.ts";

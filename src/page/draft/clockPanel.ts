@@ -3,7 +3,7 @@ import { asAssumedKiln } from "../../core/kiln/asAssumedKiln.ts";
 import { momentText, startOfDayOf } from "../../core/reports/moments.ts";
 import { calendarText, type FiringMoment, firingMoments } from "../../core/schedule/calendar.ts";
 import { parseStart } from "../../core/schedule/clock.ts";
-import type { Draft } from "../../core/schedule/Draft.ts";
+import type { Draft } from "../../core/schedule/draftSchedule.ts";
 import type { TemperatureUnit } from "../../core/units/temperature.ts";
 import type { Bench } from "../bench/store.ts";
 import { download, fileStem } from "../parts/download.ts";

@@ -1,4 +1,4 @@
-import type { Draft } from "../../core/schedule/Draft.ts";
+import type { Draft } from "../../core/schedule/draftSchedule.ts";
 import { FASTEST_C_PER_HOUR, HOTTEST_C } from "../../core/schedule/parseSegments.ts";
 import type { Schedule } from "../../core/schedule/Schedule.ts";
 import {

@@ -1,7 +1,7 @@
 import { html, svg, type TemplateResult } from "lit-html";
 import { clockText, startOfDayOf } from "../../core/reports/moments.ts";
 import { COOLING_BANDS } from "../../core/schedule/coolingLimits.ts";
-import type { Draft } from "../../core/schedule/Draft.ts";
+import type { Draft } from "../../core/schedule/draftSchedule.ts";
 import { printDuration, printElapsed, printTemperature } from "../../core/units/print.ts";
 import type { TemperatureUnit } from "../../core/units/temperature.ts";
 import type { Bench } from "../bench/store.ts";

@@ -1,7 +1,7 @@
 import { html, type TemplateResult } from "lit-html";
 import { draftCharts } from "../../core/charts/chartsOf.ts";
 import { draftBlocks } from "../../core/reports/draftBlocks.ts";
-import type { Draft } from "../../core/schedule/Draft.ts";
+import type { Draft } from "../../core/schedule/draftSchedule.ts";
 import { pieceOf } from "../../core/schedule/pieceOf.ts";
 import type { Schedule } from "../../core/schedule/Schedule.ts";
 import type { TemperatureUnit } from "../../core/units/temperature.ts";

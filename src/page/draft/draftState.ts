@@ -1,7 +1,7 @@
 import type { LearnedKiln } from "../../core/kiln/LearnedKiln.ts";
 import type { Problem } from "../../core/problem.ts";
 import type { Mending } from "../../core/reports/sections/mendingBlocks.ts";
-import type { Draft } from "../../core/schedule/Draft.ts";
+import type { Draft } from "../../core/schedule/draftSchedule.ts";
 import type { PastOffset } from "../../core/schedule/pastOffset.ts";
 import type { Schedule } from "../../core/schedule/Schedule.ts";
 import type { KeptFile } from "../bench/KeptFile.ts";

@@ -2,7 +2,7 @@ import { html, type TemplateResult } from "lit-html";
 import type { Block } from "../../core/reports/Block.ts";
 import { inert } from "../../core/reports/inert.ts";
 import { momentText, startOfDayOf } from "../../core/reports/moments.ts";
-import type { Draft } from "../../core/schedule/Draft.ts";
+import type { Draft } from "../../core/schedule/draftSchedule.ts";
 import type { TemperatureUnit } from "../../core/units/temperature.ts";
 import { blockList } from "../parts/blockList.ts";
 import { remembered } from "../parts/remembered.ts";

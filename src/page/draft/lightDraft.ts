@@ -1,4 +1,4 @@
-import type { Draft } from "../../core/schedule/Draft.ts";
+import type { Draft } from "../../core/schedule/draftSchedule.ts";
 import { draftSchedule } from "../../core/schedule/draftSchedule.ts";
 import { limitsFor, pieceOf } from "../../core/schedule/pieceOf.ts";
 import type { Schedule } from "../../core/schedule/Schedule.ts";

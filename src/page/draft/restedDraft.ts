@@ -1,4 +1,4 @@
-import type { Draft } from "../../core/schedule/Draft.ts";
+import type { Draft } from "../../core/schedule/draftSchedule.ts";
 import type { BenchState } from "../bench/state.ts";
 
 /** The whole draft of the schedule as it stands now; null while the slow part is still being worked out. */

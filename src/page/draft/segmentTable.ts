@@ -1,7 +1,7 @@
 import { html, type TemplateResult } from "lit-html";
 import { ok } from "../../core/problem.ts";
 import { clockText, startOfDayOf } from "../../core/reports/moments.ts";
-import type { Draft } from "../../core/schedule/Draft.ts";
+import type { Draft } from "../../core/schedule/draftSchedule.ts";
 import { isFreeRate } from "../../core/schedule/freeRamp.ts";
 import { targetOf } from "../../core/schedule/parseSegments.ts";
 import type { Segment } from "../../core/schedule/Schedule.ts";

@@ -1,7 +1,7 @@
 import type { TopLevelSpec } from "vega-lite";
 import { type ChartStyle, comparisonChart, studyCharts } from "../../core/charts/chartsOf.ts";
 import type { Alignment } from "../../core/firing/Alignment.ts";
-import type { Comparison } from "../../core/firing/Comparison.ts";
+import type { Comparison } from "../../core/firing/compareFirings.ts";
 import { type ComparisonPart, compareParts } from "../../core/firing/compareFirings.ts";
 import { ok, type Result } from "../../core/problem.ts";
 import type { Block } from "../../core/reports/Block.ts";

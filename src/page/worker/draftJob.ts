@@ -1,5 +1,5 @@
 import { ok, type Result } from "../../core/problem.ts";
-import type { Draft } from "../../core/schedule/Draft.ts";
+import type { Draft } from "../../core/schedule/draftSchedule.ts";
 import { draftSchedule } from "../../core/schedule/draftSchedule.ts";
 import type { Schedule } from "../../core/schedule/Schedule.ts";
 import { type KilnAsked, knownKiln } from "./KilnAsked.ts";

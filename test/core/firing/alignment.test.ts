@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { comparisonChart } from "../../../src/core/charts/chartsOf.ts";
 import { makeCurve } from "../../../src/core/curve/Curve.ts";
 import type { Alignment } from "../../../src/core/firing/Alignment.ts";
-import type { ComparedFiring } from "../../../src/core/firing/Comparison.ts";
+import type { ComparedFiring } from "../../../src/core/firing/compareFirings.ts";
 import { compareFirings } from "../../../src/core/firing/compareFirings.ts";
 import { linedUp } from "../../../src/core/firing/linedUp.ts";
 import { parseAlignment } from "../../../src/core/firing/parseAlignment.ts";

@@ -8,7 +8,7 @@ import { predictFiring } from "../../../src/core/kiln/predictFiring.ts";
 import { draftDocument } from "../../../src/core/reports/documents/draftDocument.ts";
 import { draftText } from "../../../src/core/reports/draftText.ts";
 import { plainPaint } from "../../../src/core/reports/paint.ts";
-import type { Draft } from "../../../src/core/schedule/Draft.ts";
+import type { Draft } from "../../../src/core/schedule/draftSchedule.ts";
 import { draftSchedule } from "../../../src/core/schedule/draftSchedule.ts";
 import { kilnReachC } from "../../../src/core/schedule/kilnReach.ts";
 import { repairSchedule } from "../../../src/core/schedule/repairSchedule.ts";

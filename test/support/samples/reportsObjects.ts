@@ -1,6 +1,6 @@
 import type { FiringReview } from "../../../src/core/firing/FiringReview.ts";
 import type { LogReading } from "../../../src/core/log/LogReading.ts";
-import type { Draft } from "../../../src/core/schedule/Draft.ts";
+import type { Draft } from "../../../src/core/schedule/draftSchedule.ts";
 import type { Segment, TimelineRow } from "../../../src/core/schedule/Schedule.ts";
 import {
   hours,

@@ -1,4 +1,4 @@
-import type { ComparedFiring, Comparison } from "../../../src/core/firing/Comparison.ts";
+import type { ComparedFiring, Comparison } from "../../../src/core/firing/compareFirings.ts";
 import type { ConeInput, ConesInput } from "../../../src/core/reports/conesText.ts";
 import { hours, sampleCautions, sampleCurve } from "./reports.ts";
 

@@ -5,7 +5,7 @@ import { limitsFor } from "../../schedule/pieceOf.ts";
 import { toldWare } from "../../schedule/toldWare.ts";
 import { rateDown } from "../../schedule/wholeUnits.ts";
 import type { WishedPace } from "../../schedule/wishedPace.ts";
-import type { Crossing } from "../../ware/Crossing.ts";
+import type { Crossing } from "../../ware/crossingsOf.ts";
 import type { NextContext } from "./NextContext.ts";
 import type { Standing, WantedChange } from "./NextTime.ts";
 

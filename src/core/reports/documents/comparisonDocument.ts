@@ -1,6 +1,6 @@
 import { z } from "zod";
 import { type Alignment, AT_PEAK } from "../../firing/Alignment.ts";
-import type { ComparedFiring, Comparison } from "../../firing/Comparison.ts";
+import type { ComparedFiring, Comparison } from "../../firing/compareFirings.ts";
 import { linedUp } from "../../firing/linedUp.ts";
 import type { FiringStudy } from "../../trials/FiringStudy.ts";
 import { cautionsPiece } from "./pieces.ts";

@@ -1,6 +1,6 @@
 import { z } from "zod";
 import { topEndSeconds } from "../../schedule/coneAim.ts";
-import type { Draft } from "../../schedule/Draft.ts";
+import type { Draft } from "../../schedule/draftSchedule.ts";
 import type { OwnKilnFiring } from "../../schedule/ownKilnFiring.ts";
 import { pieceOf } from "../../schedule/pieceOf.ts";
 import type { Repair } from "../../schedule/repairSchedule.ts";

@@ -1,6 +1,5 @@
 import { z } from "zod";
-import type { Comparison } from "../../firing/Comparison.ts";
-import type { ComparisonPart } from "../../firing/compareFirings.ts";
+import type { Comparison, ComparisonPart } from "../../firing/compareFirings.ts";
 import type { Problem } from "../../problem.ts";
 import {
   comparedFiringPiece,

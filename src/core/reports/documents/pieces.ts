@@ -10,7 +10,7 @@ import {
 } from "../../firing/diagnosis/DiagnosedCause.ts";
 import { linesToRecord } from "../../firing/diagnosis/linesToRecord.ts";
 import { tellingApart } from "../../firing/diagnosis/tellingApart.ts";
-import type { Crossing } from "../../ware/Crossing.ts";
+import type { Crossing } from "../../ware/crossingsOf.ts";
 import { distinctBodies } from "../../ware/distinctBodies.ts";
 import type { Ware } from "../../ware/Ware.ts";
 import type {

@@ -4,7 +4,7 @@ import { USUAL_OFFSET_BASIS } from "../../cones/usualOffset.ts";
 import type { Finding } from "../../findings/Finding.ts";
 import { printDifference, printRate } from "../../units/print.ts";
 import type { TemperatureUnit } from "../../units/temperature.ts";
-import type { Crossing } from "../../ware/Crossing.ts";
+import type { Crossing } from "../../ware/crossingsOf.ts";
 import type { Block } from "../Block.ts";
 import { capitalised, stopped } from "../capitalised.ts";
 import { section } from "../section.ts";

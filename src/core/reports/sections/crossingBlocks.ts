@@ -1,6 +1,6 @@
 import { printRate, printTemperature } from "../../units/print.ts";
 import type { TemperatureUnit } from "../../units/temperature.ts";
-import type { Crossing } from "../../ware/Crossing.ts";
+import type { Crossing } from "../../ware/crossingsOf.ts";
 import { bandSaid } from "../../ware/inversionBands.ts";
 import type { Block, Cell, Column } from "../Block.ts";
 import { stopped } from "../capitalised.ts";

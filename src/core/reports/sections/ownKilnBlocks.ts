@@ -1,4 +1,4 @@
-import type { Draft } from "../../schedule/Draft.ts";
+import type { Draft } from "../../schedule/draftSchedule.ts";
 import type { OwnKilnFiring } from "../../schedule/ownKilnFiring.ts";
 import { printDifference, printDuration, printRate, printTemperature } from "../../units/print.ts";
 import type { TemperatureUnit } from "../../units/temperature.ts";

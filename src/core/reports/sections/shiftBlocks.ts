@@ -1,4 +1,4 @@
-import type { Comparison } from "../../firing/Comparison.ts";
+import type { Comparison } from "../../firing/compareFirings.ts";
 import { printDifference, printTemperature } from "../../units/print.ts";
 import type { TemperatureUnit } from "../../units/temperature.ts";
 import type { Block } from "../Block.ts";

@@ -2,7 +2,7 @@ import { sliced } from "../../curve/moved.ts";
 import { peakOf } from "../../curve/peakOf.ts";
 import type { Finding } from "../../findings/Finding.ts";
 import { quoted } from "../../findings/findingText.ts";
-import type { Crossing } from "../../ware/Crossing.ts";
+import type { Crossing } from "../../ware/crossingsOf.ts";
 import { wareStrain } from "../../ware/wareStrain.ts";
 import { limitedCrossings, withStrain } from "../coolingLimits.ts";
 import { pieceOf } from "../pieceOf.ts";
