@@ -88,7 +88,7 @@ export async function* orderedPool<Item, Outcome>(
     if (!hands.delete(hand)) return;
     const [first, ...rest] = hand.spans;
     if (first !== undefined && first.to - first.from === 1)
-      ready.set(first.from, ways.lost(items[first.from] as Item, why));
+      ready.set(first.from, ways.lost(items[first.from]!, why));
     else if (first !== undefined) again.push(...singly(first));
     again.push(...rest);
     if (again.length > 0 || begun < items.length) hire();

@@ -146,7 +146,7 @@ async function decoded(
       .raw()
       .toBuffer({ resolveWithObject: true });
     const grey = new Uint8Array(info.width * info.height);
-    for (let i = 0; i < grey.length; i++) grey[i] = data[i * info.channels] as number;
+    for (let i = 0; i < grey.length; i++) grey[i] = data[i * info.channels]!;
     return ok({ width: info.width, height: info.height, grey });
   } catch (error) {
     return failed(pictureProblem(path, error));

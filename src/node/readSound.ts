@@ -238,7 +238,7 @@ async function loudnessOf({ source, from, bytes, format }: SoundData) {
     const left = samplesOf(whole, format, "left");
     const right = samplesOf(whole, format, "right");
     for (let i = 0; i < left.length; i++) {
-      const [l, r] = [left[i] as number, right[i] as number];
+      const [l, r] = [left[i]!, right[i]!];
       sums.left += l * l;
       sums.right += r * r;
       sums.difference += (l - r) ** 2;

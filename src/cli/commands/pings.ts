@@ -117,7 +117,7 @@ function settingOf(text: string, { option, units, least, most, example }: Asked)
   const value = written ? written.value * (units[written.unit] ?? Number.NaN) : Number.NaN;
   if (value >= least && value <= most) return ok(value);
   const [unit] = Object.keys(units) as [string];
-  const factor = units[unit] as number;
+  const factor = units[unit]!;
   const bounds = `${least / factor} to ${most / factor} ${unit === "db" ? "dB" : unit}`;
   return failed({
     code: "command/ping-setting",

@@ -265,7 +265,7 @@ function guidesOf(crossings: readonly Crossing[]) {
 
 function neighbours(heatwork: Heatwork): readonly string[] {
   const names = heatwork.cones.map((state) => state.cone).filter((cone) => !cone.includes("."));
-  const reached = names.indexOf(heatwork.position.cone ?? (names[0] as string));
+  const reached = names.indexOf(heatwork.position.cone ?? names[0]!);
   return names.slice(Math.max(0, reached - NEIGHBOURS + 1), reached + NEIGHBOURS + 1);
 }
 

@@ -102,19 +102,16 @@ function lineOf(trace: ConeTrace, style: LineStyle): Line {
 function hoursAt({ timesSeconds, heatwork }: ConeTrace, level: number): number | null {
   const i = heatwork.findIndex((value) => value >= level);
   if (i < 0) return null;
-  const to = timesSeconds[i] as number;
+  const to = timesSeconds[i]!;
   if (i === 0) return to / 3600;
-  const from = timesSeconds[i - 1] as number;
-  const below = heatwork[i - 1] as number;
-  return (from + ((level - below) / ((heatwork[i] as number) - below)) * (to - from)) / 3600;
+  const from = timesSeconds[i - 1]!;
+  const below = heatwork[i - 1]!;
+  return (from + ((level - below) / (heatwork[i]! - below)) * (to - from)) / 3600;
 }
 
 /** From where the first cone begins to take heat to where the last one has all that it gets. */
 function frameOf(lines: readonly Line[]): Frame {
-  const all = lines.flatMap((line) => [
-    line.timesSeconds[0] as number,
-    line.timesSeconds.at(-1) as number,
-  ]);
+  const all = lines.flatMap((line) => [line.timesSeconds[0]!, line.timesSeconds.at(-1)!]);
   const begins = lines.map((line) => hoursAt(line, 0.02)).filter((hours) => hours !== null);
   const ends = lines
     .map((line) => line.leavesHours ?? hoursAt(line, line.last * 0.995))
@@ -176,8 +173,8 @@ function levelLayers(places: Places, frame: Frame, colours: Theme): readonly Lay
 function rowsOf(line: Line, frame: Frame): readonly Row[] {
   const rows: Row[] = [];
   for (let i = 0; i < line.heatwork.length; i++) {
-    const elapsedHours = (line.timesSeconds[i] as number) / 3600;
-    const heatwork = line.heatwork[i] as number;
+    const elapsedHours = line.timesSeconds[i]! / 3600;
+    const heatwork = line.heatwork[i]!;
     if (elapsedHours < frame.x[0]) continue;
     if (elapsedHours > frame.x[1]) break;
     rows.push({ elapsedHours: drawn(elapsedHours), heatwork: drawn(heatwork), piece: 0 });
@@ -200,7 +197,7 @@ function topLabels(lines: readonly Line[], frame: Frame): readonly Label[] {
     frame.width,
   );
   return leaving.flatMap((line, i): readonly Label[] => {
-    const x = xs[i] as number;
+    const x = xs[i]!;
     return [
       { text: `cone ${line.cone}`, at: { x, y: -28 }, align: "center" },
       { text: stateText(line), at: { x, y: -11 }, align: "center" },

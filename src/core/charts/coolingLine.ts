@@ -39,12 +39,12 @@ export function measuredCooling(curve: Curve): readonly CoolingPoint[] {
   const points: CoolingPoint[] = [];
   let piece = 0;
   for (let i = peakOf(curve).index; i < slopes.length; i++) {
-    const rateCPerHour = slopes[i] as number;
+    const rateCPerHour = slopes[i]!;
     if (Number.isNaN(rateCPerHour)) piece += 1;
     else
       points.push({
-        seconds: curve.timesSeconds[i] as number,
-        tempC: curve.tempsC[i] as number,
+        seconds: curve.timesSeconds[i]!,
+        tempC: curve.tempsC[i]!,
         rateCPerHour,
         piece,
       });
@@ -57,13 +57,13 @@ export function measuredCooling(curve: Curve): readonly CoolingPoint[] {
  * stand for a bent line, such as a kiln that cools by itself, and give their middle only.
  */
 export function plannedCooling(curve: Curve): readonly CoolingPoint[] {
-  const cooling = sliced(curve, peakOf(curve).seconds, curve.timesSeconds.at(-1) as number);
+  const cooling = sliced(curve, peakOf(curve).seconds, curve.timesSeconds.at(-1)!);
   if (!cooling) return [];
   const { timesSeconds, tempsC } = cooling;
   return Array.from(timesSeconds.subarray(1), (to, i) => {
-    const from = timesSeconds[i] as number;
-    const fromC = tempsC[i] as number;
-    const fallC = (tempsC[i + 1] as number) - fromC;
+    const from = timesSeconds[i]!;
+    const fromC = tempsC[i]!;
+    const fallC = tempsC[i + 1]! - fromC;
     return sharesOf(to - from).map((share) => ({
       seconds: from + (to - from) * share,
       tempC: fromC + fallC * share,

@@ -19,7 +19,7 @@ export function curveRows(curve: Curve, unit: TemperatureUnit): readonly Row[] {
     if (gapEnds.has(seconds)) piece += 1;
     return {
       elapsedHours: drawn(seconds / 3600),
-      [field]: drawn(shown(tempsC[i] as number)),
+      [field]: drawn(shown(tempsC[i]!)),
       piece,
     };
   });

@@ -12,7 +12,7 @@ export function drawnPrediction({ firing }: OwnKilnFiring, planned: Curve): Curv
   const { timesSeconds, tempsC } = firing.curve;
   const cold = firing.cooledTo.find(({ tempC }) => tempC === DRAWN_TO_C);
   const untilSeconds = Math.max(
-    planned.timesSeconds.at(-1) as number,
+    planned.timesSeconds.at(-1)!,
     firing.endSeconds ?? 0,
     cold?.seconds ?? Number.POSITIVE_INFINITY,
   );

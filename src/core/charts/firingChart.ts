@@ -142,8 +142,8 @@ function linesOf(input: FiringChartInput, colours: Theme): readonly Line[] {
 
 function frameOf(lines: readonly Line[], input: FiringChartInput): Frame {
   const { shown } = temperature(input.unit);
-  const starts = lines.map(({ curve }) => curve.timesSeconds[0] as number);
-  const ends = lines.map(({ curve }) => curve.timesSeconds.at(-1) as number);
+  const starts = lines.map(({ curve }) => curve.timesSeconds[0]!);
+  const ends = lines.map(({ curve }) => curve.timesSeconds.at(-1)!);
   const highest = shown(Math.max(...lines.map(({ curve }) => peakOf(curve).tempC)));
   const lowest = shown(
     Math.min(0, ...lines.map(({ curve }) => curve.tempsC.reduce((a, b) => Math.min(a, b)))),
@@ -235,7 +235,7 @@ function keyEntry(line: Line, frame: Frame, unit: TemperatureUnit): KeyEntry {
   return {
     name: line.name,
     details: [`peak ${printTemperature(peakOf(line.curve).tempC, unit)}`],
-    nearY: pixelAt(frame, 0, shown(line.curve.tempsC.at(-1) as number)).y,
+    nearY: pixelAt(frame, 0, shown(line.curve.tempsC.at(-1)!)).y,
     style: line.style,
   };
 }

@@ -46,7 +46,7 @@ export function coneMarks(
   const labels = named.map(
     (mark, i): Label => ({
       text: mark.text,
-      at: { x, y: ys[i] as number },
+      at: { x, y: ys[i]! },
       align: onLeft ? "right" : "left",
     }),
   );
@@ -56,7 +56,7 @@ export function coneMarks(
       ...leaderLayer(
         places,
         frame,
-        labels.map((label, i) => [{ x: x + gap, y: label.at.y }, (named[i] as FiringMark).at]),
+        labels.map((label, i) => [{ x: x + gap, y: label.at.y }, named[i]!.at]),
         colours.quiet,
       ),
       symbolLayer(places, frame, marks, "triangle-up", 70, colours),
@@ -98,7 +98,7 @@ export function eventMarks(
     });
   }
   const leaders = marks.map((mark, i): readonly [Pixel, Pixel] => [
-    nearestOn(boxes[i] as Box, mark.at),
+    nearestOn(boxes[i]!, mark.at),
     mark.at,
   ]);
   return {
@@ -138,7 +138,7 @@ function symbolLayer(
 /** Heights of names that rise with their marks, none lower than `lowest`. */
 function stair(marks: readonly FiringMark[], lowest: number): readonly number[] {
   const order = marks.map((_, i) => lowest - i * 1e-6);
-  const wanted = marks.map((mark, i) => Math.min(mark.at.y, order[i] as number));
+  const wanted = marks.map((mark, i) => Math.min(mark.at.y, order[i]!));
   return spread(wanted, LINE_HEIGHT, Number.NEGATIVE_INFINITY, lowest);
 }
 

@@ -187,11 +187,11 @@ function frameOf({ firings, unit }: FiringsChartInput): Frame {
     width: WIDTH,
     height: HEIGHT,
     x: [
-      hours(Math.min(...firings.map(({ curve }) => curve.timesSeconds[0] as number))),
+      hours(Math.min(...firings.map(({ curve }) => curve.timesSeconds[0]!))),
       hours(
         Math.max(
           ...firings.map(({ curve, opened }) =>
-            Math.max(curve.timesSeconds.at(-1) as number, opened?.atSeconds ?? 0),
+            Math.max(curve.timesSeconds.at(-1)!, opened?.atSeconds ?? 0),
           ),
         ),
       ),

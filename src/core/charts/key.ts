@@ -38,12 +38,12 @@ export function keyLayers(
     LINE_HEIGHT / 2,
     frame.height - apart + LINE_HEIGHT / 2,
   );
-  const first = blocks.flatMap(({ name }, i) => column(frame, name, tops[i] as number));
+  const first = blocks.flatMap(({ name }, i) => column(frame, name, tops[i]!));
   const rest = blocks.flatMap(({ name, details }, i) =>
-    column(frame, details, (tops[i] as number) + name.length * LINE_HEIGHT),
+    column(frame, details, tops[i]! + name.length * LINE_HEIGHT),
   );
   return [
-    ...entries.flatMap((entry, i) => sample(places, frame, entry, tops[i] as number)),
+    ...entries.flatMap((entry, i) => sample(places, frame, entry, tops[i]!)),
     ...labelLayers(places, frame, first, colours.ink, colours.paper),
     ...labelLayers(places, frame, rest, colours.quiet, colours.paper),
   ];

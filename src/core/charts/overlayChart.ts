@@ -111,8 +111,8 @@ function frameOf(firings: readonly DrawnFiring[], unit: TemperatureUnit): Frame 
     width: PLOT_WIDTH,
     height: HEIGHT,
     x: [
-      drawn(Math.min(...curves.map((curve) => curve.timesSeconds[0] as number)) / 3600),
-      drawn(Math.max(...curves.map((curve) => curve.timesSeconds.at(-1) as number)) / 3600),
+      drawn(Math.min(...curves.map((curve) => curve.timesSeconds[0]!)) / 3600),
+      drawn(Math.max(...curves.map((curve) => curve.timesSeconds.at(-1)!)) / 3600),
     ],
     y: [drawn(shown(lowest)), Math.ceil((shown(highest) * 1.03) / step) * step],
   };

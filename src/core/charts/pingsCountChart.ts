@@ -118,7 +118,7 @@ function staircase({ times, seconds }: PingsCountInput, time: RecordingTime): re
   const stride = Math.max(1, Math.ceil((2 * times.length) / MOST_CORNERS));
   const corners: (readonly [number, number])[] = [[0, 0]];
   for (let i = 0; i < times.length; i += stride) {
-    corners.push([times[i] as number, corners.at(-1)?.[1] as number], [times[i] as number, i + 1]);
+    corners.push([times[i]!, corners.at(-1)?.[1] as number], [times[i]!, i + 1]);
   }
   corners.push([seconds, times.length]);
   return corners.map(([at, pings], order) => ({

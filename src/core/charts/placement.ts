@@ -75,18 +75,16 @@ export function spread(
   low: number,
   high: number,
 ): readonly number[] {
-  const order = wanted
-    .map((_, i) => i)
-    .sort((a, b) => (wanted[a] as number) - (wanted[b] as number));
+  const order = wanted.map((_, i) => i).sort((a, b) => wanted[a]! - wanted[b]!);
   const placed = new Array<number>(wanted.length).fill(0);
   let previous = low - apart;
   for (const i of order) {
-    previous = Math.max(wanted[i] as number, previous + apart);
+    previous = Math.max(wanted[i]!, previous + apart);
     placed[i] = previous;
   }
   let next = high + apart;
   for (const i of order.toReversed()) {
-    next = Math.min(placed[i] as number, next - apart);
+    next = Math.min(placed[i]!, next - apart);
     placed[i] = next;
   }
   return placed;

@@ -56,7 +56,7 @@ export function spacingKey(given: {
       .reduce((sum, { words }) => sum + words.length * LINE_HEIGHT + 8, LINE_HEIGHT / 2),
   );
   return [
-    ...entries.flatMap((entry, at) => sample(places, frame, { entry, y: tops[at] as number })),
+    ...entries.flatMap((entry, at) => sample(places, frame, { entry, y: tops[at]! })),
     ...entries.flatMap(({ words }, at) =>
       words.flatMap((word, line) =>
         labelLayers(
@@ -65,7 +65,7 @@ export function spacingKey(given: {
           [
             {
               text: word,
-              at: { x: frame.width + 46, y: (tops[at] as number) + line * LINE_HEIGHT },
+              at: { x: frame.width + 46, y: tops[at]! + line * LINE_HEIGHT },
               align: "left",
             },
           ],

@@ -29,7 +29,7 @@ export function tileMarks(tiles: readonly Tile[], colours: Theme): readonly Tile
             {
               clay,
               glazedSides,
-              shape: CLAY_SHAPES[at % CLAY_SHAPES.length] as string,
+              shape: CLAY_SHAPES[at % CLAY_SHAPES.length]!,
               colour: styleAt(colours.compared, at).stroke,
               filled: glazedSides === "both",
             },

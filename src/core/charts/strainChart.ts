@@ -194,14 +194,14 @@ function passageNames(
   );
   const xs = spread(middles, widest + 10, widest / 2, frame.width);
   const labels = named.flatMap(({ name, direction }, i): readonly Label[] => {
-    const x = xs[i] as number;
+    const x = xs[i]!;
     return [
       { text: name, at: { x, y: -36 }, align: "center" },
       { text: direction, at: { x, y: -19 }, align: "center" },
     ];
   });
   const leaders = middles.flatMap((x, i): readonly (readonly [Pixel, Pixel])[] => {
-    const from = { x: xs[i] as number, y: -9 };
+    const from = { x: xs[i]!, y: -9 };
     return Math.abs(from.x - x) < ASIDE_PIXELS ? [] : [[from, { x, y: 0 }]];
   });
   return [

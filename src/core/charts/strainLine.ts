@@ -45,14 +45,14 @@ export function strainRows(
   const kept = new Map<string, { i: number; piece: number }>();
   let piece = 0;
   for (let i = 0; i < timesSeconds.length; i++) {
-    if (gapEnds.has(timesSeconds[i] as number)) piece += 1;
+    if (gapEnds.has(timesSeconds[i]!)) piece += 1;
     const stretch = `${piece} ${Math.floor(i / stride)}`;
     const best = kept.get(stretch);
-    if (!best || (ratio[i] as number) > (ratio[best.i] as number)) kept.set(stretch, { i, piece });
+    if (!best || ratio[i]! > ratio[best.i]!) kept.set(stretch, { i, piece });
   }
   return [...kept.values()].map(({ i, piece: of }) => {
-    const seconds = timesSeconds[i] as number;
-    const middle = ratio[i] as number;
+    const seconds = timesSeconds[i]!;
+    const middle = ratio[i]!;
     const { lowFactor, highFactor } = factorsAt(passages, seconds);
     return {
       elapsedHours: drawn(seconds / 3600),

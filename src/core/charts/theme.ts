@@ -97,7 +97,7 @@ export function theme(dark: boolean | undefined): Theme {
 
 /** Style number `index` of a list, starting over when there are more lines than styles. */
 export function styleAt(styles: readonly LineStyle[], index: number): LineStyle {
-  return styles[index % styles.length] as LineStyle;
+  return styles[index % styles.length]!;
 }
 
 /** Everything that all charts share, as vega-lite configuration. */

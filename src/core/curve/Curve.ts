@@ -44,8 +44,8 @@ export function curveOver(
     );
   let previous = Number.NEGATIVE_INFINITY;
   for (let i = 0; i < timesSeconds.length; i++) {
-    const time = timesSeconds[i] as number;
-    if (!(Number.isFinite(time) && Number.isFinite(tempsC[i] as number)))
+    const time = timesSeconds[i]!;
+    if (!(Number.isFinite(time) && Number.isFinite(tempsC[i]!)))
       throw new RangeError(`makeCurve: point ${i} is not finite`);
     if (time <= previous) throw new RangeError(`makeCurve: time does not rise at point ${i}`);
     previous = time;
@@ -64,7 +64,7 @@ function indexOfTime(times: Float64Array, seconds: number): number {
   let high = times.length - 1;
   while (low < high) {
     const middle = (low + high) >>> 1;
-    if ((times[middle] as number) < seconds) low = middle + 1;
+    if (times[middle]! < seconds) low = middle + 1;
     else high = middle;
   }
   return times[low] === seconds ? low : -1;

@@ -16,11 +16,11 @@ export function crossingTimes(curve: Curve, tempC: number): readonly CrossingTim
   const gapStarts = new Set(curve.gaps.map((gap) => gap.fromSeconds));
   const found: CrossingTime[] = [];
   for (let i = 0; i + 1 < tempsC.length; i++) {
-    const here = tempsC[i] as number;
-    const there = tempsC[i + 1] as number;
-    if (here >= tempC === there >= tempC || gapStarts.has(timesSeconds[i] as number)) continue;
-    const from = timesSeconds[i] as number;
-    const to = timesSeconds[i + 1] as number;
+    const here = tempsC[i]!;
+    const there = tempsC[i + 1]!;
+    if (here >= tempC === there >= tempC || gapStarts.has(timesSeconds[i]!)) continue;
+    const from = timesSeconds[i]!;
+    const to = timesSeconds[i + 1]!;
     found.push({
       seconds: from + ((tempC - here) / (there - here)) * (to - from),
       direction: there > here ? "heating" : "cooling",

@@ -50,22 +50,20 @@ export function edgeTimes(
   let leaveAt = -1;
   let insideFrom = -1;
   let insideTo = -1;
-  let here = sign * (tempsC[first] as number);
+  let here = sign * tempsC[first]!;
   for (let i = first; i <= last; i++) {
     if (here >= enterY && here <= leaveY) {
       if (insideFrom < 0) insideFrom = i;
       insideTo = i;
     }
     if (i === last) break;
-    const next = sign * (tempsC[i + 1] as number);
+    const next = sign * tempsC[i + 1]!;
     if (here < enterY && next >= enterY && enterAt < 0) enterAt = i;
     if (here < leaveY && next >= leaveY) leaveAt = i;
     here = next;
   }
   const inside =
-    insideFrom < 0
-      ? null
-      : { from: timesSeconds[insideFrom] as number, to: timesSeconds[insideTo] as number };
+    insideFrom < 0 ? null : { from: timesSeconds[insideFrom]!, to: timesSeconds[insideTo]! };
   return {
     enter: edge(curve, enterAt, at.fromC, inside),
     leave: edge(curve, leaveAt, at.toC, inside),
@@ -84,13 +82,12 @@ function edge(
     insideTo: inside?.to ?? null,
   };
   if (index < 0) return { seconds: null, hidden: false, ...known };
-  const from = curve.timesSeconds[index] as number;
+  const from = curve.timesSeconds[index]!;
   if (curve.gaps.some((gap) => gap.fromSeconds === from))
     return { seconds: null, hidden: true, ...known };
-  const to = curve.timesSeconds[index + 1] as number;
-  const here = curve.tempsC[index] as number;
-  const straight =
-    from + ((tempC - here) / ((curve.tempsC[index + 1] as number) - here)) * (to - from);
+  const to = curve.timesSeconds[index + 1]!;
+  const here = curve.tempsC[index]!;
+  const straight = from + ((tempC - here) / (curve.tempsC[index + 1]! - here)) * (to - from);
   return {
     seconds: localLineCrossing(curve, index, straight, tempC) ?? straight,
     hidden: false,
@@ -108,11 +105,9 @@ function localLineCrossing(
   const times = curve.timesSeconds;
   let low = index;
   let high = index + 1;
-  const within = (i: number): boolean =>
-    Math.abs((times[i] as number) - middle) <= HALF_WIDTH_SECONDS;
-  while (low > 0 && within(low - 1) && !gapEdges.includes(times[low] as number)) low--;
-  while (high + 1 < times.length && within(high + 1) && !gapEdges.includes(times[high] as number))
-    high++;
+  const within = (i: number): boolean => Math.abs(times[i]! - middle) <= HALF_WIDTH_SECONDS;
+  while (low > 0 && within(low - 1) && !gapEdges.includes(times[low]!)) low--;
+  while (high + 1 < times.length && within(high + 1) && !gapEdges.includes(times[high]!)) high++;
   const count = high - low + 1;
   if (count < FEWEST_POINTS) return null;
   const stride = Math.ceil(count / MOST_POINTS);
@@ -120,11 +115,11 @@ function localLineCrossing(
   const x = new Float64Array(picked);
   const y = new Float64Array(picked);
   for (let p = 0; p < picked; p++) {
-    x[p] = times[low + p * stride] as number;
-    y[p] = curve.tempsC[low + p * stride] as number;
+    x[p] = times[low + p * stride]!;
+    y[p] = curve.tempsC[low + p * stride]!;
   }
   const slope = medianInPlace(slopesBetween(x, y));
-  const level = medianInPlace(y.map((tempC, p) => tempC - slope * ((x[p] as number) - middle)));
+  const level = medianInPlace(y.map((tempC, p) => tempC - slope * (x[p]! - middle)));
   const crossing = middle + (tempC - level) / slope;
   return Math.abs(crossing - middle) <= HALF_WIDTH_SECONDS ? crossing : null;
 }
@@ -134,10 +129,9 @@ function slopesBetween(x: Float64Array, y: Float64Array): Float64Array {
   const slopes = new Float64Array((x.length * (x.length - 1)) / 2);
   let pairs = 0;
   for (let a = 0; a < x.length; a++) {
-    const fromX = x[a] as number;
-    const fromY = y[a] as number;
-    for (let b = a + 1; b < x.length; b++)
-      slopes[pairs++] = ((y[b] as number) - fromY) / ((x[b] as number) - fromX);
+    const fromX = x[a]!;
+    const fromY = y[a]!;
+    for (let b = a + 1; b < x.length; b++) slopes[pairs++] = (y[b]! - fromY) / (x[b]! - fromX);
   }
   return slopes;
 }
@@ -152,7 +146,7 @@ function turnBacks(
   for (const edgeY of edges) {
     let passed = false;
     for (let i = first; i <= last; i++) {
-      const here = sign * (tempsC[i] as number);
+      const here = sign * tempsC[i]!;
       if (!passed) passed = here >= edgeY;
       else if (here < edgeY - TURN_BACK_K) {
         passed = false;

@@ -8,6 +8,6 @@ export function medianInPlace(values: number[] | Float64Array): number {
   const high = selected(all, middle);
   if (all.length % 2 === 1) return high;
   let low = Number.NEGATIVE_INFINITY;
-  for (let i = 0; i < middle; i++) low = Math.max(low, all[i] as number);
+  for (let i = 0; i < middle; i++) low = Math.max(low, all[i]!);
   return (low + high) / 2;
 }

@@ -37,11 +37,11 @@ export function sliced(curve: Curve, fromSeconds: number, toSeconds: number): Cu
   }
   for (
     let i = lastAtOrBefore(curve.timesSeconds, fromSeconds) + 1;
-    i < curve.timesSeconds.length && (curve.timesSeconds[i] as number) <= toSeconds;
+    i < curve.timesSeconds.length && curve.timesSeconds[i]! <= toSeconds;
     i++
   ) {
-    times.push(curve.timesSeconds[i] as number);
-    temps.push(curve.tempsC[i] as number);
+    times.push(curve.timesSeconds[i]!);
+    temps.push(curve.tempsC[i]!);
   }
   const end = temperatureAt(curve, toSeconds);
   if (end !== null && toSeconds > (times.at(-1) ?? Number.POSITIVE_INFINITY)) {
@@ -49,8 +49,8 @@ export function sliced(curve: Curve, fromSeconds: number, toSeconds: number): Cu
     temps.push(end);
   }
   if (times.length < 2) return null;
-  const first = times[0] as number;
-  const last = times.at(-1) as number;
+  const first = times[0]!;
+  const last = times.at(-1)!;
   return makeCurve(
     times,
     temps,

@@ -8,15 +8,15 @@ export function peakOf(curve: Curve): {
 } {
   const { tempsC } = curve;
   let index = 0;
-  let tempC = tempsC[0] as number;
+  let tempC = tempsC[0]!;
   for (let i = 1; i < tempsC.length; i++)
-    if ((tempsC[i] as number) > tempC) {
+    if (tempsC[i]! > tempC) {
       index = i;
-      tempC = tempsC[i] as number;
+      tempC = tempsC[i]!;
     }
   return {
     tempC,
-    seconds: curve.timesSeconds[index] as number,
+    seconds: curve.timesSeconds[index]!,
     index,
   };
 }

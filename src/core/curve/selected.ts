@@ -17,11 +17,11 @@ export function selected(values: Float64Array, place: number): number {
     let low = from;
     let high = to;
     while (low <= high) {
-      while ((values[low] as number) < pivot) low++;
-      while ((values[high] as number) > pivot) high--;
+      while (values[low]! < pivot) low++;
+      while (values[high]! > pivot) high--;
       if (low > high) break;
-      const moved = values[low] as number;
-      values[low++] = values[high] as number;
+      const moved = values[low]!;
+      values[low++] = values[high]!;
       values[high--] = moved;
     }
     if (place <= high) to = high;
@@ -32,8 +32,8 @@ export function selected(values: Float64Array, place: number): number {
 }
 
 function middleOfThree(values: Float64Array, from: number, to: number): number {
-  const a = values[from] as number;
-  const b = values[(from + to) >> 1] as number;
-  const c = values[to] as number;
+  const a = values[from]!;
+  const b = values[(from + to) >> 1]!;
+  const c = values[to]!;
   return Math.max(Math.min(a, b), Math.min(Math.max(a, b), c));
 }

@@ -14,15 +14,15 @@ export interface SlopeMeter {
  */
 export function slopeMeter(curve: Curve): SlopeMeter {
   const { timesSeconds: times, tempsC: temps } = curve;
-  const origin = times[0] as number;
+  const origin = times[0]!;
   const areas = new Float64Array(times.length);
   const moments = new Float64Array(times.length);
   for (let i = 1; i < times.length; i++) {
-    const from = (times[i - 1] as number) - origin;
-    const to = (times[i] as number) - origin;
-    const piece = integrals(from, to, temps[i - 1] as number, temps[i] as number);
-    areas[i] = (areas[i - 1] as number) + piece.area;
-    moments[i] = (moments[i - 1] as number) + piece.moment;
+    const from = times[i - 1]! - origin;
+    const to = times[i]! - origin;
+    const piece = integrals(from, to, temps[i - 1]!, temps[i]!);
+    areas[i] = areas[i - 1]! + piece.area;
+    moments[i] = moments[i - 1]! + piece.moment;
   }
 
   /** Integrals of T and t·T from the origin to a moment [s from the origin]. */
@@ -31,14 +31,14 @@ export function slopeMeter(curve: Curve): SlopeMeter {
     readonly moment: number;
   } {
     const left = Math.min(lastAtOrBefore(times, moment + origin), times.length - 2);
-    const from = (times[left] as number) - origin;
-    const to = (times[left + 1] as number) - origin;
-    const here = temps[left] as number;
-    const there = here + (((temps[left + 1] as number) - here) * (moment - from)) / (to - from);
+    const from = times[left]! - origin;
+    const to = times[left + 1]! - origin;
+    const here = temps[left]!;
+    const there = here + ((temps[left + 1]! - here) * (moment - from)) / (to - from);
     const piece = integrals(from, moment, here, there);
     return {
-      area: (areas[left] as number) + piece.area,
-      moment: (moments[left] as number) + piece.moment,
+      area: areas[left]! + piece.area,
+      moment: moments[left]! + piece.moment,
     };
   }
 
@@ -46,7 +46,7 @@ export function slopeMeter(curve: Curve): SlopeMeter {
     slopeAt(seconds, windowSeconds) {
       const from = seconds - windowSeconds / 2;
       const to = seconds + windowSeconds / 2;
-      const end = times[times.length - 1] as number;
+      const end = times[times.length - 1]!;
       if (!(windowSeconds > 0) || from < origin || to > end) return null;
       if (curve.gaps.some((gap) => gap.fromSeconds < to && gap.toSeconds > from)) return null;
       const low = upTo(from - origin);

@@ -7,15 +7,14 @@ import type { Curve } from "./Curve.ts";
 export function temperatureAt(curve: Curve, seconds: number): number | null {
   const { timesSeconds, tempsC } = curve;
   const last = timesSeconds.length - 1;
-  if (!(seconds >= (timesSeconds[0] as number) && seconds <= (timesSeconds[last] as number)))
-    return null;
+  if (!(seconds >= timesSeconds[0]! && seconds <= timesSeconds[last]!)) return null;
   const left = lastAtOrBefore(timesSeconds, seconds);
-  const from = timesSeconds[left] as number;
-  if (from === seconds) return tempsC[left] as number;
+  const from = timesSeconds[left]!;
+  if (from === seconds) return tempsC[left]!;
   if (curve.gaps.some((gap) => gap.fromSeconds === from)) return null;
-  const to = timesSeconds[left + 1] as number;
+  const to = timesSeconds[left + 1]!;
   const share = (seconds - from) / (to - from);
-  return (tempsC[left] as number) * (1 - share) + (tempsC[left + 1] as number) * share;
+  return tempsC[left]! * (1 - share) + tempsC[left + 1]! * share;
 }
 
 /** Index of the last time at or before a moment; −1 when all are later. Times must rise. */
@@ -24,7 +23,7 @@ export function lastAtOrBefore(timesSeconds: Float64Array, seconds: number): num
   let high = timesSeconds.length;
   while (low < high) {
     const middle = (low + high) >>> 1;
-    if ((timesSeconds[middle] as number) <= seconds) low = middle + 1;
+    if (timesSeconds[middle]! <= seconds) low = middle + 1;
     else high = middle;
   }
   return low - 1;

@@ -11,8 +11,8 @@ export function thinned(curve: Curve, points: number): Curve {
   const { timesSeconds: times, tempsC: temps } = curve;
   if (times.length <= points) return curve;
   const stretches = Math.floor(points / 2) - 1;
-  const start = times[0] as number;
-  const span = (times[times.length - 1] as number) - start;
+  const start = times[0]!;
+  const span = times[times.length - 1]! - start;
   const kept = new Set<number>([0, times.length - 1]);
   let first = 0;
   for (let s = 0; s < stretches; s++) {
@@ -20,9 +20,9 @@ export function thinned(curve: Curve, points: number): Curve {
     let low = first;
     let high = first;
     let i = first;
-    for (; i < times.length && ((times[i] as number) < end || s === stretches - 1); i++) {
-      if ((temps[i] as number) < (temps[low] as number)) low = i;
-      if ((temps[i] as number) > (temps[high] as number)) high = i;
+    for (; i < times.length && (times[i]! < end || s === stretches - 1); i++) {
+      if (temps[i]! < temps[low]!) low = i;
+      if (temps[i]! > temps[high]!) high = i;
     }
     if (i > first) kept.add(low).add(high);
     first = i;
@@ -33,8 +33,8 @@ export function thinned(curve: Curve, points: number): Curve {
   }
   const indices = [...kept].sort((a, b) => a - b);
   return makeCurve(
-    indices.map((i) => times[i] as number),
-    indices.map((i) => temps[i] as number),
+    indices.map((i) => times[i]!),
+    indices.map((i) => temps[i]!),
     curve.gaps,
   );
 }

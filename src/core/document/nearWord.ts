@@ -25,11 +25,7 @@ function editDistance(a: string, b: string): number {
     const above = rows[i - 1] as number[];
     for (let j = 1; j <= b.length; j++) {
       const same = a[i - 1] === b[j - 1] ? 0 : 1;
-      let least = Math.min(
-        (above[j] as number) + 1,
-        (row[j - 1] as number) + 1,
-        (above[j - 1] as number) + same,
-      );
+      let least = Math.min(above[j]! + 1, row[j - 1]! + 1, above[j - 1]! + same);
       if (i > 1 && j > 1 && a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1])
         least = Math.min(least, ((rows[i - 2] as number[])[j - 2] as number) + 1);
       row.push(least);

@@ -60,7 +60,7 @@ export function askedOf(reading: LogReading, curve: Curve): Asked {
   return {
     setPoint: setPointKind({ setPoints, range, isZero, curve }),
     setPointAt: (seconds) => {
-      const lasts = setPoints.map(({ timesSeconds }) => timesSeconds.at(-1) as number);
+      const lasts = setPoints.map(({ timesSeconds }) => timesSeconds.at(-1)!);
       if (seconds > Math.max(...lasts) + 2 * intervalSeconds) return "over";
       return greatest(setPoints.map((setPoint) => temperatureAt(setPoint, seconds)));
     },
@@ -93,9 +93,9 @@ function setPointKind(known: {
  */
 function isTelling(curve: Curve, outputAt: Asked["outputAt"]): boolean {
   const peak = peakOf(curve);
-  const last = curve.timesSeconds.at(-1) as number;
+  const last = curve.timesSeconds.at(-1)!;
   let [tells, highCold, highFalling] = [false, false, false];
-  for (let from = curve.timesSeconds[0] as number; from < last; from += TELLING_SECONDS) {
+  for (let from = curve.timesSeconds[0]!; from < last; from += TELLING_SECONDS) {
     const to = Math.min(last, from + TELLING_SECONDS);
     const [fromC, toC] = [temperatureAt(curve, from), temperatureAt(curve, to)];
     const mean = outputAt(from, to);

@@ -125,7 +125,7 @@ function comparedFiring(review: FiringReview): ComparedFiring {
     quartzCooling: coolingRates(zone, QUARTZ_BAND.name),
     cristobaliteCooling: coolingRates(zone, CRISTOBALITE_BAND.name),
     lastReadingC: zone.lastReadingC,
-    totalSeconds: zone.lastReadingAtSeconds - (zone.curve.timesSeconds[0] as number),
+    totalSeconds: zone.lastReadingAtSeconds - zone.curve.timesSeconds[0]!,
     warnings: review.findings.filter((finding) => finding.severity === "warning").length,
   };
 }

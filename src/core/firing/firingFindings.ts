@@ -73,7 +73,7 @@ function sayTheDay({ said, orElse }: PlacedSound, { reading }: FiringFacts): str
 }
 
 function speaksFor(sound: PlacedSound, zone: ZoneReview, isOpened: boolean): string {
-  const begin = zone.curve.timesSeconds[0] as number;
+  const begin = zone.curve.timesSeconds[0]!;
   if (isOpened) return openedWords(sound.tempC);
   if (sound.atSeconds < begin) return "before the first reading, so its temperature is not known";
   if (sound.atSeconds > zone.lastReadingAtSeconds)

@@ -23,7 +23,7 @@ export function rowsOf(
 ): readonly Row[] {
   return timeBins(curve).flatMap(({ timesSeconds, tempsC, widthSeconds }) => {
     const sums = [0];
-    for (const tempC of tempsC) sums.push((sums.at(-1) as number) + tempC);
+    for (const tempC of tempsC) sums.push(sums.at(-1)! + tempC);
     return Array.from(timesSeconds, (seconds, i): Row => {
       const first = lastAtOrBefore(timesSeconds, seconds - NEAR_SECONDS - 1e-6) + 1;
       const last = lastAtOrBefore(timesSeconds, seconds + NEAR_SECONDS);
@@ -32,8 +32,8 @@ export function rowsOf(
       const [from, until] = [i - reach, i + reach + 1];
       return {
         seconds,
-        tempC: ((sums[until] as number) - (sums[from] as number)) / (until - from),
-        rawC: tempsC[i] as number,
+        tempC: (sums[until]! - sums[from]!) / (until - from),
+        rawC: tempsC[i]!,
         output: outputAt(seconds - widthSeconds, seconds),
       };
     });
@@ -53,12 +53,9 @@ const FEWEST_ROWS = 3;
 
 /** Least squares over the time up to a row; over more time where that holds under three rows, null where there are none. */
 export function rateOver(rows: readonly Row[], at: number, seconds: number): RowRate | null {
-  const end = (rows[at] as Row).seconds;
+  const end = rows[at]!.seconds;
   let first = at;
-  while (
-    first > 0 &&
-    (end - (rows[first - 1] as Row).seconds <= seconds || at - first + 1 < FEWEST_ROWS)
-  )
+  while (first > 0 && (end - rows[first - 1]!.seconds <= seconds || at - first + 1 < FEWEST_ROWS))
     first--;
   const used = rows.slice(first, at + 1);
   const line = lineThrough(used);
@@ -66,8 +63,8 @@ export function rateOver(rows: readonly Row[], at: number, seconds: number): Row
   const middle = used.length >> 1;
   return {
     ...line,
-    earlyCPerHour: between(used[0] as Row, used[middle] as Row),
-    lateCPerHour: between(used[middle] as Row, used.at(-1) as Row),
+    earlyCPerHour: between(used[0]!, used[middle]!),
+    lateCPerHour: between(used[middle]!, used.at(-1) as Row),
   };
 }
 

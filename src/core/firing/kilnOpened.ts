@@ -28,5 +28,5 @@ export function kilnOpened(
 /** The Curve as long as the kiln was shut: what the ware in it went through. */
 export function whileShut(curve: Curve, opened: KilnOpened | null): Curve {
   if (opened === null) return curve;
-  return sliced(curve, curve.timesSeconds[0] as number, opened.seconds) ?? curve;
+  return sliced(curve, curve.timesSeconds[0]!, opened.seconds) ?? curve;
 }

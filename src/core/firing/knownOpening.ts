@@ -121,9 +121,7 @@ function staysCalmAfter(recorded: KnownOpening, logged: LoggedOpening, zone: Zon
 /** When a zone had fallen to a temperature after its peak; null when it did not [s]. */
 function coolingTo({ curve, peakAtSeconds }: ZoneReview, tempC: number): number | null {
   const { timesSeconds, tempsC } = curve;
-  const at = timesSeconds.findIndex(
-    (seconds, i) => seconds > peakAtSeconds && (tempsC[i] as number) <= tempC,
-  );
+  const at = timesSeconds.findIndex((seconds, i) => seconds > peakAtSeconds && tempsC[i]! <= tempC);
   const seconds = timesSeconds[at];
   return seconds === undefined || temperatureAt(curve, seconds) === null ? null : seconds;
 }

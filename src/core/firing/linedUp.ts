@@ -16,7 +16,7 @@ export interface LinedUp {
 
 /** A firing lined up; null when its log never passes that temperature on that way. */
 export function linedUp({ aligned }: ComparedFiring, alignment: Alignment): LinedUp | null {
-  const start = aligned.timesSeconds[0] as number;
+  const start = aligned.timesSeconds[0]!;
   const zero = zeroOf(aligned, alignment);
   if (zero === null) return null;
   return {
@@ -32,7 +32,7 @@ function zeroOf(curve: Curve, alignment: Alignment): number | null {
     case "peak":
       return 0;
     case "start":
-      return curve.timesSeconds[0] as number;
+      return curve.timesSeconds[0]!;
     case "rising":
       return firstOf(curve, alignment.tempC, ({ seconds, direction }) => {
         return direction === "heating" && seconds <= 0;

@@ -95,9 +95,9 @@ function hiddenPart(gaps: readonly LogFault[], zones: readonly ZoneReview[]): st
       const from = timesSeconds.findLastIndex((t) => t <= gap.fromSeconds);
       const to = timesSeconds.findIndex((t) => t >= gap.toSeconds);
       if (from < 0 || to < 0) continue;
-      const ends = [tempsC[from] as number, tempsC[to] as number] as const;
+      const ends = [tempsC[from]!, tempsC[to]!] as const;
       if (Math.max(...ends) >= zone.peakC - 50) return "a part near the peak";
-      const isCooling = (timesSeconds[from] as number) > zone.peakAtSeconds;
+      const isCooling = timesSeconds[from]! > zone.peakAtSeconds;
       const band = [QUARTZ_BAND, CRISTOBALITE_BAND].find(
         ({ lowC, highC }) => Math.max(...ends) > lowC && Math.min(...ends) < highC,
       );

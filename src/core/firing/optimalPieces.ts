@@ -43,20 +43,19 @@ export function optimalPieces(
   for (let end = 1; end <= n; end++) {
     while (opened < end && lasts(bins, opened, end) >= shortestSeconds) {
       const newest = opened++;
-      if (!Number.isFinite(best[newest] as number)) continue;
+      if (!Number.isFinite(best[newest]!)) continue;
       kept = withoutDropped(open.subarray(0, kept), droppedBy, newest);
       open[kept++] = newest;
     }
     const starts = open.subarray(0, kept);
     costsTo({ end, penalty, starts }, sums, totals);
     cameFrom[end] = bestStart({ end, starts }, totals, best);
-    drop({ end, starts, hopeless: (best[end] as number) + 2 * penalty }, totals, droppedBy);
+    drop({ end, starts, hopeless: best[end]! + 2 * penalty }, totals, droppedBy);
   }
-  if (!Number.isFinite(best[n] as number))
-    return [pieceOf({ first: 0, end: n, penalty }, sums, bins)];
+  if (!Number.isFinite(best[n]!)) return [pieceOf({ first: 0, end: n, penalty }, sums, bins)];
   const pieces: Piece[] = [];
-  for (let end = n; end > 0; end = cameFrom[end] as number)
-    pieces.unshift(pieceOf({ first: cameFrom[end] as number, end, penalty }, sums, bins));
+  for (let end = n; end > 0; end = cameFrom[end]!)
+    pieces.unshift(pieceOf({ first: cameFrom[end]!, end, penalty }, sums, bins));
   return pieces;
 }
 
@@ -69,8 +68,8 @@ function bestStart(
   let found = 0;
   let least = Number.POSITIVE_INFINITY;
   for (let s = 0; s < starts.length; s++) {
-    const start = starts[s] as number;
-    const total = (best[start] as number) + (totals[start] as number);
+    const start = starts[s]!;
+    const total = best[start]! + totals[start]!;
     totals[start] = total;
     if (total < least) {
       least = total;
@@ -89,9 +88,8 @@ function drop(
 ): void {
   const { end, starts, hopeless } = at;
   for (let s = 0; s < starts.length; s++) {
-    const start = starts[s] as number;
-    if ((droppedBy[start] as number) > end && (totals[start] as number) >= hopeless)
-      droppedBy[start] = end;
+    const start = starts[s]!;
+    if (droppedBy[start]! > end && totals[start]! >= hopeless) droppedBy[start] = end;
   }
 }
 
@@ -99,8 +97,8 @@ function drop(
 function withoutDropped(starts: Int32Array, droppedBy: Int32Array, newest: number): number {
   let kept = 0;
   for (let s = 0; s < starts.length; s++) {
-    const start = starts[s] as number;
-    if ((droppedBy[start] as number) > newest) starts[kept++] = start;
+    const start = starts[s]!;
+    if (droppedBy[start]! > newest) starts[kept++] = start;
   }
   return kept;
 }
@@ -116,24 +114,24 @@ interface PrefixSums {
 
 function prefixSums({ timesSeconds: times, tempsC: temps }: Bins): PrefixSums {
   const n = times.length;
-  const originSeconds = times[0] as number;
-  const originC = temps[0] as number;
+  const originSeconds = times[0]!;
+  const originC = temps[0]!;
   const made = () => new Float64Array(n + 1);
   const sums = { t: made(), y: made(), tt: made(), ty: made(), yy: made() };
   for (let i = 0; i < n; i++) {
-    const t = ((times[i] as number) - originSeconds) / 3600;
-    const y = (temps[i] as number) - originC;
-    sums.t[i + 1] = (sums.t[i] as number) + t;
-    sums.y[i + 1] = (sums.y[i] as number) + y;
-    sums.tt[i + 1] = (sums.tt[i] as number) + t * t;
-    sums.ty[i + 1] = (sums.ty[i] as number) + t * y;
-    sums.yy[i + 1] = (sums.yy[i] as number) + y * y;
+    const t = (times[i]! - originSeconds) / 3600;
+    const y = temps[i]! - originC;
+    sums.t[i + 1] = sums.t[i]! + t;
+    sums.y[i + 1] = sums.y[i]! + y;
+    sums.tt[i + 1] = sums.tt[i]! + t * t;
+    sums.ty[i + 1] = sums.ty[i]! + t * y;
+    sums.yy[i + 1] = sums.yy[i]! + y * y;
   }
   return sums;
 }
 
 function lasts({ timesSeconds: times, widthSeconds }: Bins, first: number, end: number): number {
-  return (times[end - 1] as number) - (times[first] as number) + widthSeconds;
+  return times[end - 1]! - times[first]! + widthSeconds;
 }
 
 /** Costs of the pieces from several starts to one end. The innermost loop: plain arithmetic, nothing made. */
@@ -147,19 +145,19 @@ function costsTo(
   into: Float64Array,
 ): void {
   const { t: sumT, y: sumY, tt: sumTT, ty: sumTY, yy: sumYY } = sums;
-  const endT = sumT[end] as number;
-  const endY = sumY[end] as number;
-  const endTT = sumTT[end] as number;
-  const endTY = sumTY[end] as number;
-  const endYY = sumYY[end] as number;
+  const endT = sumT[end]!;
+  const endY = sumY[end]!;
+  const endTT = sumTT[end]!;
+  const endTY = sumTY[end]!;
+  const endYY = sumYY[end]!;
   for (let s = 0; s < starts.length; s++) {
-    const first = starts[s] as number;
-    const t = endT - (sumT[first] as number);
-    const y = endY - (sumY[first] as number);
+    const first = starts[s]!;
+    const t = endT - sumT[first]!;
+    const y = endY - sumY[first]!;
     const perBin = 1 / (end - first);
-    const tt = endTT - (sumTT[first] as number) - t * t * perBin;
-    const ty = endTY - (sumTY[first] as number) - t * y * perBin;
-    const constant = endYY - (sumYY[first] as number) - y * y * perBin;
+    const tt = endTT - sumTT[first]! - t * t * perBin;
+    const ty = endTY - sumTY[first]! - t * y * perBin;
+    const constant = endYY - sumYY[first]! - y * y * perBin;
     const line = tt > 0 ? constant - (ty * ty) / tt : constant;
     into[first] = Math.min(Math.max(0, constant) + penalty, Math.max(0, line) + 2 * penalty);
   }
@@ -175,10 +173,10 @@ function pieceOf(
   bins: Bins,
 ): Piece {
   const count = end - first;
-  const t = (sums.t[end] as number) - (sums.t[first] as number);
-  const y = (sums.y[end] as number) - (sums.y[first] as number);
-  const tt = (sums.tt[end] as number) - (sums.tt[first] as number) - (t * t) / count;
-  const ty = (sums.ty[end] as number) - (sums.ty[first] as number) - (t * y) / count;
+  const t = sums.t[end]! - sums.t[first]!;
+  const y = sums.y[end]! - sums.y[first]!;
+  const tt = sums.tt[end]! - sums.tt[first]! - (t * t) / count;
+  const ty = sums.ty[end]! - sums.ty[first]! - (t * y) / count;
   const saved = tt > 0 ? (ty * ty) / tt : 0;
   const flat = saved <= penalty;
   const driftCPerSecond = tt > 0 ? ty / tt / 3600 : 0;
@@ -186,8 +184,8 @@ function pieceOf(
     first,
     end,
     flat,
-    middleC: (bins.tempsC[0] as number) + y / count,
-    middleSeconds: (bins.timesSeconds[0] as number) + (3600 * t) / count,
+    middleC: bins.tempsC[0]! + y / count,
+    middleSeconds: bins.timesSeconds[0]! + (3600 * t) / count,
     slopeCPerSecond: flat ? 0 : driftCPerSecond,
     driftCPerSecond,
   };

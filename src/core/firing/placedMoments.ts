@@ -135,10 +135,10 @@ function openedOnDay(
   known: { readonly logged: LoggedOpening | null; readonly saidC: number | null },
 ): number {
   const late = Math.max(0, Math.ceil((zone.peakAtSeconds - first) / DAY_SECONDS));
-  const end = zone.curve.timesSeconds.at(-1) as number;
+  const end = zone.curve.timesSeconds.at(-1)!;
   const earliest = first + late * DAY_SECONDS;
   const days = [earliest];
-  while ((days.at(-1) as number) <= end) days.push((days.at(-1) as number) + DAY_SECONDS);
+  while (days.at(-1)! <= end) days.push(days.at(-1)! + DAY_SECONDS);
   const heat = (seconds: number) => temperatureAt(zone.curve, seconds);
   const seen = known.logged?.main?.atSeconds;
   const bySeen =
@@ -180,8 +180,7 @@ export function placedOnce(
   if (moment.kind !== "clock" || moment.date !== null) return sure;
   const until = zone.lastReadingAtSeconds + (kind === "pinging" ? DAY_SECONDS : 0);
   const days = [first];
-  while ((days.at(-1) as number) + DAY_SECONDS <= until)
-    days.push((days.at(-1) as number) + DAY_SECONDS);
+  while (days.at(-1)! + DAY_SECONDS <= until) days.push(days.at(-1)! + DAY_SECONDS);
   if (days.length === 1) return sure;
   const falling = days.filter((seconds) => seconds >= zone.peakAtSeconds);
   const inLog = falling.filter((seconds) => seconds <= zone.lastReadingAtSeconds);

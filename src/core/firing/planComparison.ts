@@ -44,7 +44,7 @@ export function comparedWithPlan(zone: ZoneReview, plan: Schedule): PlanComparis
 
 /** Seconds by which a plan is moved so that it passes a low temperature when the kiln did; null when they share no rise. */
 export function planShiftSeconds(curve: Curve, expansion: Expansion): number | null {
-  const startsC = [curve.tempsC[0] as number, expansion.curve.tempsC[0] as number];
+  const startsC = [curve.tempsC[0]!, expansion.curve.tempsC[0]!];
   const assumed: number[] = [];
   for (const row of expansion.timeline) {
     if (!row.assumedRate) break;
@@ -68,7 +68,7 @@ function comparedSpan(
   const firstFall = expansion.timeline.find(
     (row) => row.assumedRate && row.startSeconds > from && row.toC < row.fromC,
   );
-  const end = firstFall?.startSeconds ?? (expansion.curve.timesSeconds.at(-1) as number);
+  const end = firstFall?.startSeconds ?? expansion.curve.timesSeconds.at(-1)!;
   return { fromSeconds: from + shiftSeconds, toSeconds: end + shiftSeconds };
 }
 
@@ -80,7 +80,7 @@ function differencesOf(
   PlanComparison,
   "largestDeviationC" | "largestDeviationAtSeconds" | "areaDeviation"
 > | null {
-  const from = Math.max(span.fromSeconds, curve.timesSeconds[0] as number);
+  const from = Math.max(span.fromSeconds, curve.timesSeconds[0]!);
   let largest = { deviation: 0, seconds: from };
   let between = 0;
   let under = 0;

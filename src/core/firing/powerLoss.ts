@@ -48,8 +48,8 @@ function fallsBefore(curve: Curve, peakAtSeconds: number): readonly PowerLoss[] 
   let lowestC = Number.POSITIVE_INFINITY;
   for (const bins of timeBins(curve))
     for (let i = 0; i < bins.timesSeconds.length; i++) {
-      const seconds = bins.timesSeconds[i] as number;
-      const tempC = bins.tempsC[i] as number;
+      const seconds = bins.timesSeconds[i]!;
+      const tempC = bins.tempsC[i]!;
       if (seconds > peakAtSeconds) return found;
       if (tempC < top.tempC) {
         lowestC = Math.min(lowestC, tempC);

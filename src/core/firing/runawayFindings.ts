@@ -130,7 +130,7 @@ function longestStand(curve: Curve, reading: LogReading): Stand | null {
       continue;
     }
     first ??= at;
-    if (row.seconds - (rows[first] as Row).seconds < STANDING_SECONDS) continue;
+    if (row.seconds - rows[first]!.seconds < STANDING_SECONDS) continue;
     const rate = rateOver(rows, at, STANDING_SECONDS);
     if (rate === null || rate.rateCPerHour > STANDING_C_PER_HOUR) continue;
     const from = rows.find(({ seconds }) => seconds >= row.seconds - STANDING_SECONDS) ?? row;

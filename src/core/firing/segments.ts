@@ -29,8 +29,8 @@ export function foundSegments(curve: Curve): readonly FoundSegment[] {
     const pieces = optimalPieces(bins, penalty, SHORTEST_SECONDS);
     const bounds = boundsOf(pieces, bins);
     return pieces.map((piece, i): FoundSegment => {
-      const startSeconds = bounds[i] as number;
-      const endSeconds = bounds[i + 1] as number;
+      const startSeconds = bounds[i]!;
+      const endSeconds = bounds[i + 1]!;
       const isHold = holds(piece, endSeconds - startSeconds);
       return {
         kind: isHold ? "hold" : "ramp",
@@ -57,8 +57,7 @@ function holds(piece: Piece, seconds: number): boolean {
 /** Start of the first piece, the corners, end of the last. */
 function boundsOf(pieces: readonly Piece[], bins: Bins): readonly number[] {
   const bounds = [bins.fromSeconds];
-  for (let i = 0; i + 1 < pieces.length; i++)
-    bounds.push(corner(pieces[i] as Piece, pieces[i + 1] as Piece, bins));
+  for (let i = 0; i + 1 < pieces.length; i++) bounds.push(corner(pieces[i]!, pieces[i + 1]!, bins));
   bounds.push(bins.toSeconds);
   return bounds;
 }
@@ -66,7 +65,7 @@ function boundsOf(pieces: readonly Piece[], bins: Bins): readonly number[] {
 /** Where two neighbouring lines cross, when that is near their common edge; else the edge. */
 function corner(before: Piece, after: Piece, bins: Bins): number {
   const times = bins.timesSeconds;
-  const edge = ((times[before.end - 1] as number) + (times[after.first] as number)) / 2;
+  const edge = (times[before.end - 1]! + times[after.first]!) / 2;
   const turn = after.slopeCPerSecond - before.slopeCPerSecond;
   if (turn === 0) return edge;
   const apart = at(before, edge) - at(after, edge);

@@ -92,7 +92,7 @@ function ofTwoWays(
   const power = pattern === "net" ? 1 : 2;
   const weights = each.map(({ perMm }) => perMm ** power);
   const total = weights.reduce((sum, weight) => sum + weight, 0);
-  const error = Math.hypot(...each.map((way, i) => ((weights[i] as number) / total) * way.error));
+  const error = Math.hypot(...each.map((way, i) => (weights[i]! / total) * way.error));
   const freedom = each.reduce((sum, way) => sum + way.freedom, 0);
   const interceptMm = pattern === "net" ? 2 / total : 1 / Math.sqrt(total);
   return {

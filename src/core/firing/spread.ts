@@ -31,8 +31,7 @@ export function spreadOf(zones: readonly ZoneReview[]): FiringReview["spread"] {
 function moments(curve: Curve): readonly number[] {
   const every = Math.ceil(curve.timesSeconds.length / MOST_MOMENTS);
   const found: number[] = [];
-  for (let i = 0; i < curve.timesSeconds.length; i += every)
-    found.push(curve.timesSeconds[i] as number);
+  for (let i = 0; i < curve.timesSeconds.length; i += every) found.push(curve.timesSeconds[i]!);
   return found;
 }
 

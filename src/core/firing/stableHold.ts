@@ -39,7 +39,7 @@ export function isStableHold(
     return false;
   const { timesSeconds, tempsC } = curve;
   let from = Math.max(0, lastAtOrBefore(timesSeconds, hold.fromSeconds));
-  if ((timesSeconds[from] as number) < hold.fromSeconds) from++;
+  if (timesSeconds[from]! < hold.fromSeconds) from++;
   const to = lastAtOrBefore(timesSeconds, hold.toSeconds) + 1;
   const times = timesSeconds.subarray(from, to);
   const temps = tempsC.subarray(from, to);
@@ -48,7 +48,7 @@ export function isStableHold(
   const driftK = Math.abs(slope(times, temps)) * STABLE_SECONDS;
   let furthestK = 0;
   for (let i = 0; i < temps.length; i++)
-    furthestK = Math.max(furthestK, Math.abs((temps[i] as number) - meanC));
+    furthestK = Math.max(furthestK, Math.abs(temps[i]! - meanC));
   return (
     Math.abs(meanC - (hold.targetC ?? meanC)) <= MEAN_OFF_TARGET_K + ROUNDING_K &&
     driftK <= DRIFT_K + ROUNDING_K &&
@@ -58,7 +58,7 @@ export function isStableHold(
 
 function mean(values: Float64Array): number {
   let sum = 0;
-  for (let i = 0; i < values.length; i++) sum += values[i] as number;
+  for (let i = 0; i < values.length; i++) sum += values[i]!;
   return sum / values.length;
 }
 
@@ -69,7 +69,7 @@ function slope(times: Float64Array, temps: Float64Array): number {
   let products = 0;
   let squares = 0;
   times.forEach((time, i) => {
-    products += (time - meanTime) * ((temps[i] as number) - meanTemp);
+    products += (time - meanTime) * (temps[i]! - meanTemp);
     squares += (time - meanTime) ** 2;
   });
   return products / squares;

@@ -179,7 +179,7 @@ interface Apart {
 
 function differences(a: ZoneReview, b: ZoneReview, untilSeconds: number): readonly Apart[] {
   const start = a.curve.tempsC.findIndex((tempC) => tempC > FROM_C);
-  const from = start < 0 ? untilSeconds : (a.curve.timesSeconds[start] as number);
+  const from = start < 0 ? untilSeconds : a.curve.timesSeconds[start]!;
   const step = (untilSeconds - from) / MOMENTS;
   if (!(step > 0)) return [];
   return Array.from({ length: MOMENTS + 1 }, (_, i) => from + i * step).flatMap((seconds) => {

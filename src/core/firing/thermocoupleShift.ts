@@ -51,8 +51,8 @@ export function thermocoupleShifts(
         (level) => (after.get(level)?.[place] as number) - (before.get(level)?.[place] as number),
       ),
     ),
-    fromC: shared[0] as number,
-    toC: shared.at(-1) as number,
+    fromC: shared[0]!,
+    toC: shared.at(-1)!,
   }));
 }
 
@@ -64,15 +64,15 @@ function named(zones: readonly ZoneCurve[], names: readonly string[]): readonly 
 function standings(curves: readonly Curve[]): ReadonlyMap<number, readonly number[]> {
   const found = new Map<number, readonly number[]>();
   let next = 0;
-  for (const seconds of (curves[0] as Curve).timesSeconds) {
+  for (const seconds of curves[0]!.timesSeconds) {
     const temps = curves.map((curve) => temperatureAt(curve, seconds));
     if (temps.some((tempC) => tempC === null)) continue;
     const known = temps as readonly number[];
     const mean = known.reduce((sum, tempC) => sum + tempC, 0) / known.length;
-    for (; next < LEVELS_C.length && mean >= (LEVELS_C[next] as number); next++) {
+    for (; next < LEVELS_C.length && mean >= LEVELS_C[next]!; next++) {
       const others = known.length - 1;
       const apart = known.map((tempC) => tempC - (mean * known.length - tempC) / others);
-      found.set(LEVELS_C[next] as number, apart);
+      found.set(LEVELS_C[next]!, apart);
     }
   }
   return found;

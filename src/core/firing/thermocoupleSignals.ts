@@ -20,7 +20,7 @@ export function signalFindings(facts: FiringFacts): readonly Finding[] {
 
 function reversed(zone: ZoneReview, facts: FiringFacts): readonly Finding[] {
   const { tempsC, timesSeconds } = zone.curve;
-  const first = tempsC[0] as number;
+  const first = tempsC[0]!;
   const least = tempsC.reduce((low, tempC) => Math.min(low, tempC), first);
   if (least > REVERSED.belowC || first - least < REVERSED.fallK) return [];
   const from = tempsC.findIndex((tempC) => tempC < first - REVERSED.fallK);
@@ -38,8 +38,8 @@ function reversed(zone: ZoneReview, facts: FiringFacts): readonly Finding[] {
       advice: "Swap the two leads at one place, at the block or at the instrument.",
       zone: zoneNamed(facts, zone),
       span: {
-        fromSeconds: timesSeconds[from] as number,
-        toSeconds: timesSeconds[tempsC.indexOf(least)] as number,
+        fromSeconds: timesSeconds[from]!,
+        toSeconds: timesSeconds[tempsC.indexOf(least)]!,
       },
     },
   ];
@@ -74,7 +74,7 @@ function noisy(zone: ZoneReview, facts: FiringFacts): readonly Finding[] {
 function smallestStep(tempsC: Float64Array): number {
   let least = Number.POSITIVE_INFINITY;
   for (let i = 1; i < tempsC.length; i++) {
-    const step = Math.abs((tempsC[i] as number) - (tempsC[i - 1] as number));
+    const step = Math.abs(tempsC[i]! - tempsC[i - 1]!);
     if (step > 1e-6 && step < least) least = step;
   }
   return least;

@@ -66,9 +66,9 @@ function lowPeak(zone: ZoneReview, facts: FiringFacts): readonly Finding[] {
   const { curve, peakC } = zone;
   const isLow = peakC >= LOW_PEAK_C.least && peakC <= LOW_PEAK_C.most;
   const isWhole =
-    (curve.tempsC[0] as number) < COLD_START_C &&
+    curve.tempsC[0]! < COLD_START_C &&
     zone.lastReadingC < FALLEN_SHARE * peakC &&
-    zone.peakAtSeconds - (curve.timesSeconds[0] as number) >= LEAST_CLIMB_SECONDS;
+    zone.peakAtSeconds - curve.timesSeconds[0]! >= LEAST_CLIMB_SECONDS;
   const planned = facts.comparison === null ? null : peakOf(facts.comparison.planned).tempC;
   const isPlanned = planned !== null && planned <= LOW_PEAK_C.most;
   if (!isLow || !isWhole || isPlanned) return [];
@@ -131,7 +131,7 @@ function pairedMoments(zone: ZoneReview, comparison: PlanComparison): readonly P
   const { planned } = comparison;
   const moments: PairedMoment[] = [];
   const until = peakOf(planned).seconds;
-  for (let at = planned.timesSeconds[0] as number; at <= until; at += STEP_SECONDS) {
+  for (let at = planned.timesSeconds[0]!; at <= until; at += STEP_SECONDS) {
     const measuredC = temperatureAt(zone.curve, at);
     const plannedC = temperatureAt(planned, at);
     if (measuredC !== null && plannedC !== null && plannedC >= FROM_C)

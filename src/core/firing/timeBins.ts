@@ -35,13 +35,13 @@ const KNOWN = new WeakMap<Curve, readonly Bins[]>();
 
 function binnedStretches(curve: Curve): readonly Bins[] {
   const { timesSeconds: times } = curve;
-  const span = (times[times.length - 1] as number) - (times[0] as number);
+  const span = times[times.length - 1]! - times[0]!;
   const width = Math.max(NARROWEST_SECONDS, span / MOST_BINS);
   const gapStarts = new Set(curve.gaps.map((gap) => gap.fromSeconds));
   const stretches: Bins[] = [];
   let first = 0;
   for (let i = 0; i < times.length; i++) {
-    if (i < times.length - 1 && !gapStarts.has(times[i] as number)) continue;
+    if (i < times.length - 1 && !gapStarts.has(times[i]!)) continue;
     stretches.push(binned(curve, first, i, width));
     first = i + 1;
   }
@@ -49,35 +49,31 @@ function binnedStretches(curve: Curve): readonly Bins[] {
 }
 
 function binned(curve: Curve, first: number, last: number, width: number): Bins {
-  const start = curve.timesSeconds[first] as number;
+  const start = curve.timesSeconds[first]!;
   const times: number[] = [];
   const temps: number[] = [];
   let from = first;
   let bin = 0;
   for (let i = first; i <= last; i++) {
-    const next =
-      i < last ? Math.floor(((curve.timesSeconds[i + 1] as number) - start) / width) : -1;
+    const next = i < last ? Math.floor((curve.timesSeconds[i + 1]! - start) / width) : -1;
     if (next === bin) continue;
     times.push(middleTime(curve.timesSeconds, from, i + 1));
     temps.push(medianInPlace(curve.tempsC.slice(from, i + 1)));
     from = i + 1;
     bin = next;
   }
-  const step =
-    times.length > 1
-      ? ((times.at(-1) as number) - (times[0] as number)) / (times.length - 1)
-      : width;
+  const step = times.length > 1 ? (times.at(-1)! - times[0]!) / (times.length - 1) : width;
   return {
     timesSeconds: Float64Array.from(times),
     tempsC: Float64Array.from(temps),
     fromSeconds: start,
-    toSeconds: curve.timesSeconds[last] as number,
+    toSeconds: curve.timesSeconds[last]!,
     widthSeconds: step,
   };
 }
 
 /** Median of times that rise, from one place to before another [s]. */
 function middleTime(times: Float64Array, from: number, to: number): number {
-  const high = times[(from + to) >> 1] as number;
-  return (to - from) % 2 === 1 ? high : ((times[((from + to) >> 1) - 1] as number) + high) / 2;
+  const high = times[(from + to) >> 1]!;
+  return (to - from) % 2 === 1 ? high : (times[((from + to) >> 1) - 1]! + high) / 2;
 }

@@ -34,8 +34,8 @@ export function zoneReview(
     peakC: peak.tempC,
     peakAtSeconds: peak.seconds,
     secondsWithinFiveOfPeak: secondsAbove(curve, peak.tempC - NEAR_PEAK_K),
-    lastReadingC: curve.tempsC[last] as number,
-    lastReadingAtSeconds: curve.timesSeconds[last] as number,
+    lastReadingC: curve.tempsC[last]!,
+    lastReadingAtSeconds: curve.timesSeconds[last]!,
     heatwork: kilnHeatworkOf(curve, {
       series: options.series,
       offsetK: options.witnessed?.offsetK ?? null,
@@ -67,11 +67,11 @@ function highestOfMedians(curve: Curve): { readonly tempC: number; readonly seco
   const { timesSeconds, tempsC } = curve;
   let best = { tempC: Number.NEGATIVE_INFINITY, seconds: 0 };
   for (let i = 1; i + 1 < tempsC.length; i++) {
-    const a = tempsC[i - 1] as number;
-    const b = tempsC[i] as number;
-    const c = tempsC[i + 1] as number;
+    const a = tempsC[i - 1]!;
+    const b = tempsC[i]!;
+    const c = tempsC[i + 1]!;
     const middle = Math.max(Math.min(a, b), Math.min(Math.max(a, b), c));
-    if (middle > best.tempC) best = { tempC: middle, seconds: timesSeconds[i] as number };
+    if (middle > best.tempC) best = { tempC: middle, seconds: timesSeconds[i]! };
   }
   return best;
 }
@@ -82,12 +82,12 @@ export function secondsAbove(curve: Curve, tempC: number): number {
   const gapStarts = new Set(curve.gaps.map((gap) => gap.fromSeconds));
   let total = 0;
   for (let i = 0; i + 1 < tempsC.length; i++) {
-    const here = (tempsC[i] as number) - tempC;
-    const there = (tempsC[i + 1] as number) - tempC;
+    const here = tempsC[i]! - tempC;
+    const there = tempsC[i + 1]! - tempC;
     if (!(here >= 0 || there >= 0)) continue;
-    const from = timesSeconds[i] as number;
+    const from = timesSeconds[i]!;
     if (gapStarts.has(from)) continue;
-    const span = (timesSeconds[i + 1] as number) - from;
+    const span = timesSeconds[i + 1]! - from;
     if (here >= 0 && there >= 0) total += span;
     else total += (span * Math.max(here, there)) / Math.abs(here - there);
   }

@@ -47,7 +47,7 @@ export function fitTwoNode(firing: DrivenFiring): TwoNodeFit | null {
     { x: compared.map(({ step }) => step), y: compared.map(({ tempC }) => tempC) },
     (logs) => {
       const temps = simulated(constantsFrom(logs), drive, firing);
-      return (step) => temps[step] as number;
+      return (step) => temps[step]!;
     },
     {
       initialValues: start,
@@ -64,7 +64,7 @@ export function fitTwoNode(firing: DrivenFiring): TwoNodeFit | null {
 }
 
 function startOf({ curve }: DrivenFiring): number {
-  return curve.timesSeconds[0] as number;
+  return curve.timesSeconds[0]!;
 }
 
 /** Mean output of every step, as far as the log says it without a break. */
@@ -89,7 +89,7 @@ function simulated(
   { curve, roomC }: DrivenFiring,
 ): Float64Array {
   const rates = twoNodeRates(constants);
-  const hot = curve.tempsC[0] as number;
+  const hot = curve.tempsC[0]!;
   let state: KilnState = { hotC: hot, brickC: hot };
   let shownC = hot;
   const forgotten = Math.exp(-STEP_SECONDS / constants.lagSeconds);

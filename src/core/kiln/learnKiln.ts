@@ -118,7 +118,7 @@ function offsetOf({ offset }: KilnFiring): NonNullable<KilnFiring["offset"]> {
 }
 
 function study(firing: KilnFiring): Studied {
-  const first = firing.curve.tempsC[0] as number;
+  const first = firing.curve.tempsC[0]!;
   const roomC = first < ROOM_BELOW_C ? first : USUAL_ROOM_C;
   const fall = naturalFall(firing.curve, firing.output, roomC);
   const all = fall.samples.map(({ tempC, rateCPerHour }) => ({
@@ -137,7 +137,7 @@ function spanK(samples: readonly FallSample[]): number {
 
 function noNaturalCooling(studied: readonly Studied[]): Problem {
   const ends = studied.map(({ firing, fall }) => {
-    const lastC = Math.round(firing.curve.tempsC.at(-1) as number);
+    const lastC = Math.round(firing.curve.tempsC.at(-1)!);
     return fall.openedAtSeconds === null
       ? `${firing.name} ends at ${lastC} °C`
       : `${firing.name} was opened early`;
@@ -216,8 +216,8 @@ function twoNodeOf(studied: readonly Studied[]): LearnedKiln["twoNode"] {
   for (const { firing, roomC, fall, samples } of studied.toReversed()) {
     const { curve, output, name } = firing;
     if (output === null || spanK(samples) < ENOUGH_DROP_K) continue;
-    if ((curve.tempsC[0] as number) >= ROOM_BELOW_C) continue;
-    const untilSeconds = fall.openedAtSeconds ?? (curve.timesSeconds.at(-1) as number);
+    if (curve.tempsC[0]! >= ROOM_BELOW_C) continue;
+    const untilSeconds = fall.openedAtSeconds ?? curve.timesSeconds.at(-1)!;
     const found = fitTwoNode({ curve, output, roomC, untilSeconds });
     if (found !== null && found.rmsK <= LARGEST_RMS_K) return { ...found, firing: name };
   }
@@ -264,8 +264,8 @@ function fallTimes(
   situation: { readonly roomC: number; readonly opened: boolean },
 ): readonly CooledTo[] {
   const peak = peakOf(curve);
-  const lastSeconds = curve.timesSeconds.at(-1) as number;
-  const lastC = curve.tempsC.at(-1) as number;
+  const lastSeconds = curve.timesSeconds.at(-1)!;
+  const lastC = curve.tempsC.at(-1)!;
   return WAITED_FOR_C.flatMap((tempC): readonly CooledTo[] => {
     const read = crossingTimes(curve, tempC).find(
       ({ seconds, direction }) => seconds > peak.seconds && direction === "cooling",

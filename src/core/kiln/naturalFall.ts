@@ -35,7 +35,7 @@ const TELLING_WITHIN_SECONDS = 10_800;
  * while a natural one slows down at least as the temperature above the room does.
  */
 export function naturalFall(curve: Curve, output: OutputSeries | null, roomC: number): NaturalFall {
-  const end = curve.timesSeconds.at(-1) as number;
+  const end = curve.timesSeconds.at(-1)!;
   const falling = speedsBetween(curve, peakOf(curve).seconds + SETTLING_SECONDS, end).filter(
     ({ tempC, rateCPerHour }) =>
       rateCPerHour < -SLOWEST_FALL_CPERHOUR && tempC > roomC + ABOVE_ROOM_K,

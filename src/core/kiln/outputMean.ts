@@ -19,13 +19,12 @@ export function outputMean(
   let sum = 0;
   let now = fromSeconds;
   for (let i = first; now < toSeconds; i++) {
-    const from = timesSeconds[i] as number;
+    const from = timesSeconds[i]!;
     const next = timesSeconds[i + 1];
     if (next === undefined || next - from > LONGEST_PAUSE_SECONDS) return null;
     const until = Math.min(toSeconds, next);
     const share = ((now + until) / 2 - from) / (next - from);
-    sum +=
-      ((fraction[i] as number) * (1 - share) + (fraction[i + 1] as number) * share) * (until - now);
+    sum += (fraction[i]! * (1 - share) + fraction[i + 1]! * share) * (until - now);
     now = until;
   }
   return sum / (toSeconds - fromSeconds);

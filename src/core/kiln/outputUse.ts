@@ -34,7 +34,7 @@ function eachStep(
   visit: (fraction: number, seconds: number, fromSeconds: number) => void,
 ): void {
   for (let i = 0; i + 1 < timesSeconds.length; i++) {
-    const from = timesSeconds[i] as number;
-    visit(fraction[i] as number, (timesSeconds[i + 1] as number) - from, from);
+    const from = timesSeconds[i]!;
+    visit(fraction[i]!, timesSeconds[i + 1]! - from, from);
   }
 }

@@ -32,7 +32,7 @@ export function freeFalls(
   at: { readonly fromSeconds: number; readonly roomC: number; readonly setPoint: Curve | null },
 ): readonly Speed[] {
   const { fromSeconds, roomC, setPoint } = at;
-  const falls = speedsBetween(curve, fromSeconds, curve.timesSeconds.at(-1) as number).filter(
+  const falls = speedsBetween(curve, fromSeconds, curve.timesSeconds.at(-1)!).filter(
     ({ tempC, rateCPerHour }) => rateCPerHour < 0 && tempC > roomC + ABOVE_ROOM_K,
   );
   const isStraight = (a: Speed, b: Speed) => {
@@ -55,7 +55,7 @@ export function freeFalls(
     while (isFree(to + 1)) to++;
     return to - from + 1;
   });
-  return falls.filter((_, i) => isFree(i) && (runAt[i] as number) >= LEAST_RUN);
+  return falls.filter((_, i) => isFree(i) && runAt[i]! >= LEAST_RUN);
 }
 
 /** Whether a reading is led by a set point. */

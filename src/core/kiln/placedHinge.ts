@@ -49,13 +49,13 @@ function readingsAbout(
   const begin = lastAtOrBefore(timesSeconds, from) + 1;
   const count = Math.max(0, lastAtOrBefore(timesSeconds, to) + 1 - begin);
   const inside = Array.from({ length: count }, (_, i) => begin + i).filter(
-    (i) => (tempsC[i] as number) > roomC + 1,
+    (i) => tempsC[i]! > roomC + 1,
   );
   const every = Math.max(1, Math.floor(inside.length / MOST_READINGS));
   const kept = inside.filter((_, at) => at % every === 0);
   return {
-    times: kept.map((i) => timesSeconds[i] as number),
-    heights: kept.map((i) => Math.log((tempsC[i] as number) - roomC)),
+    times: kept.map((i) => timesSeconds[i]!),
+    heights: kept.map((i) => Math.log(tempsC[i]! - roomC)),
     step: (to - from) / Math.max(1, inside.length),
   };
 }
@@ -64,10 +64,10 @@ function readingsAbout(
 function fitted(times: readonly number[], heights: readonly number[], bend: number) {
   const sums = new Float64Array(9);
   for (const [i, time] of times.entries()) {
-    const [x, y] = [(time - bend) / 3600, heights[i] as number];
+    const [x, y] = [(time - bend) / 3600, heights[i]!];
     const z = Math.max(0, x);
     const add = [1, x, z, x * x, x * z, z * z, y, x * y, z * y];
-    for (let k = 0; k < 9; k++) sums[k] = (sums[k] as number) + (add[k] as number);
+    for (let k = 0; k < 9; k++) sums[k] = sums[k]! + add[k]!;
   }
   const [n, x, z, xx, xz, zz, y, xy, zy] = sums as unknown as readonly [
     number,
@@ -88,7 +88,7 @@ function fitted(times: readonly number[], heights: readonly number[], bend: numb
   let squares = 0;
   for (const [i, time] of times.entries()) {
     const at = (time - bend) / 3600;
-    squares += ((heights[i] as number) - p - q * at - s * Math.max(0, at)) ** 2;
+    squares += (heights[i]! - p - q * at - s * Math.max(0, at)) ** 2;
   }
   return { squares, height: p };
 }

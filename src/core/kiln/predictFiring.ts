@@ -279,5 +279,5 @@ function coolDown(run: Run, rates: KilnRates, roomC: number): PredictedFiring["c
 function passedAt(run: Run, tempC: number): number | null {
   if (run.state.hotC > tempC) return null;
   const last = run.temps.findLastIndex((temp) => temp > tempC);
-  return last < 0 ? null : (run.times[Math.min(last + 1, run.times.length - 1)] as number);
+  return last < 0 ? null : run.times[Math.min(last + 1, run.times.length - 1)]!;
 }

@@ -60,7 +60,7 @@ function climbsOf(
   cooling: CoolingConstants,
 ): readonly Climb[] {
   const half = SPEED_WINDOW_SECONDS / 2;
-  return speedsBetween(curve, curve.timesSeconds[0] as number, peakOf(curve).seconds)
+  return speedsBetween(curve, curve.timesSeconds[0]!, peakOf(curve).seconds)
     .filter(({ tempC, rateCPerHour }) => tempC >= FROM_C && rateCPerHour > 0)
     .map((speed) => ({
       ...speed,

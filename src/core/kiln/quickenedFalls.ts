@@ -84,10 +84,10 @@ const BLIND_SECONDS = 2700;
  * point leads, and what noise and sampling may feign.
  */
 export function quickenedFalls(curve: Curve, explained: FallExplained): WatchedFall {
-  const first = curve.tempsC[0] as number;
+  const first = curve.tempsC[0]!;
   const roomC = first < ROOM_BELOW_C ? first : USUAL_ROOM_C;
   const peak = peakOf(curve);
-  const end = curve.timesSeconds.at(-1) as number;
+  const end = curve.timesSeconds.at(-1)!;
   const fromSeconds = peak.seconds + SETTLING_SECONDS;
   const { window, sigma } = windowFor(curve, peak.seconds);
   const quickened: QuickenedFall[] = [];
@@ -144,12 +144,12 @@ function windowFor(curve: Curve, fromSeconds: number) {
     (3600 * noiseK * Math.sqrt(12 / Math.max(1, window / step))) / window;
   const window =
     WINDOWS_SECONDS.find((each) => each >= 2 * step && sigmaOf(each) <= RATE_SIGMA) ??
-    Math.max(WINDOWS_SECONDS.at(-1) as number, 2 * step);
+    Math.max(WINDOWS_SECONDS.at(-1)!, 2 * step);
   return { window, sigma: sigmaOf(window) };
 }
 
 function medianStep(times: Float64Array): number {
-  const steps = times.slice(1).map((time, i) => time - (times[i] as number));
+  const steps = times.slice(1).map((time, i) => time - times[i]!);
   return steps.sort()[Math.floor(steps.length / 2)] as number;
 }
 
@@ -275,7 +275,7 @@ function calmDownTo(
   const until = Math.min(
     first?.atSeconds ?? Number.POSITIVE_INFINITY,
     blind?.fromSeconds ?? Number.POSITIVE_INFINITY,
-    curve.timesSeconds.at(-1) as number,
+    curve.timesSeconds.at(-1)!,
   );
   const tempC = temperatureAt(curve, until);
   return tempC === null || until <= peakSeconds ? null : Math.max(roomC, tempC);

@@ -56,7 +56,7 @@ export function ceilingOf(balance: Balance, twoNode: TwoNodeConstants | null): n
  */
 export function reachRows(curves: readonly Curve[], balance: Balance): readonly ReachRow[] {
   const climbs = curves.flatMap((curve) =>
-    speedsBetween(curve, curve.timesSeconds[0] as number, peakOf(curve).seconds),
+    speedsBetween(curve, curve.timesSeconds[0]!, peakOf(curve).seconds),
   );
   const hottestC = Math.max(...curves.map((curve) => peakOf(curve).tempC));
   const last = Math.min(TO_C, EVERY_C * Math.ceil(hottestC / EVERY_C));

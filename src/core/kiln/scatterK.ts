@@ -13,13 +13,11 @@ const QUIET_MEAN = 0.7168;
 export function scatterK({ tempsC }: Curve): number {
   const sizes = new Float64Array(Math.max(0, tempsC.length - 2));
   for (let i = 0; i < sizes.length; i++)
-    sizes[i] = Math.abs(
-      (tempsC[i] as number) - 2 * (tempsC[i + 1] as number) + (tempsC[i + 2] as number),
-    );
+    sizes[i] = Math.abs(tempsC[i]! - 2 * tempsC[i + 1]! + tempsC[i + 2]!);
   const quiet = Math.ceil(sizes.length * QUIET_SHARE);
   if (quiet === 0) return 0;
   selected(sizes, quiet - 1);
   let sum = 0;
-  for (let i = 0; i < quiet; i++) sum += sizes[i] as number;
+  for (let i = 0; i < quiet; i++) sum += sizes[i]!;
   return sum / quiet / (QUIET_MEAN * Math.sqrt(6));
 }

@@ -39,8 +39,8 @@ export function tooLittle(firings: readonly KilnFiring[]): readonly Problem[] {
 
 function problemsOf({ name, curve }: KilnFiring): readonly Problem[] {
   const peak = peakOf(curve);
-  const first = curve.timesSeconds[0] as number;
-  const seconds = (curve.timesSeconds.at(-1) as number) - first;
+  const first = curve.timesSeconds[0]!;
+  const seconds = curve.timesSeconds.at(-1)! - first;
   if (seconds < SHORTEST_SECONDS)
     return [
       {
@@ -61,12 +61,12 @@ function problemsOf({ name, curve }: KilnFiring): readonly Problem[] {
         fix: "leave this log out, or log a whole firing",
       },
     ];
-  if (peak.tempC - (curve.tempsC[0] as number) < LEAST_CLIMB_K)
+  if (peak.tempC - curve.tempsC[0]! < LEAST_CLIMB_K)
     return [
       {
         code: "kiln/no-climb",
         where: name,
-        what: `the log begins at ${Math.round(curve.tempsC[0] as number)} °C, near its peak of ${Math.round(peak.tempC)} °C, so it does not show how fast the kiln climbs`,
+        what: `the log begins at ${Math.round(curve.tempsC[0]!)} °C, near its peak of ${Math.round(peak.tempC)} °C, so it does not show how fast the kiln climbs`,
         expected: `a log that begins ${LEAST_CLIMB_K} °C or more below its peak`,
         fix: "start the logger before the kiln",
       },

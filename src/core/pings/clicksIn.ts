@@ -77,11 +77,11 @@ function loudestOver({ levels }: Stretch, i: number): number | null {
 function riseDb({ frames, levels, count }: Stretch, band: number, i: number): number {
   const from = Math.max(0, i - Math.round(ATTACK_FROM_SECONDS / frames.hopSeconds));
   const to = i - Math.round(ATTACK_TO_SECONDS / frames.hopSeconds);
-  const energies = frames.energies[band] as Float64Array;
-  const level = levels.levelsDb[band] as Float64Array;
+  const energies = frames.energies[band]!;
+  const level = levels.levelsDb[band]!;
   const ahead = Math.min(count - 1, i + 2);
-  let now = level[i] as number;
-  for (let j = i + 1; j <= ahead; j++) now = Math.max(now, level[j] as number);
+  let now = level[i]!;
+  for (let j = i + 1; j <= ahead; j++) now = Math.max(now, level[j]!);
   if (to <= from) return now - (levels.floorsDb[band]?.[0] as number);
   const before = Math.max(
     10 * Math.log10(mean(energies, from, to) + 1e-30),
@@ -126,7 +126,7 @@ function isThud({ frames, count }: Stretch, { frame }: Onset): boolean {
 }
 
 function diesAway({ frames, levels, count }: Stretch, { frame, band }: Onset): boolean {
-  const energies = frames.energies[band] as Float64Array;
+  const energies = frames.energies[band]!;
   const step = Math.round(0.02 / frames.hopSeconds);
   const last = Math.min(count, frame + Math.round(GONE_TO_SECONDS / frames.hopSeconds));
   const floor = quietBefore(levels, band, frame);
@@ -156,13 +156,13 @@ function noisyShare({ levels, frames, count }: Stretch, { frame }: Onset): numbe
   for (let i = Math.max(0, frame - around); i < Math.min(count, frame + own + around); i++) {
     if (i >= frame - 3 && i < frame + own) continue;
     seen++;
-    if (voices.some(({ level, loud }) => (level[i] as number) > loud)) noisy++;
+    if (voices.some(({ level, loud }) => level[i]! > loud)) noisy++;
   }
   return seen === 0 ? 0 : noisy / seen;
 }
 
 function mean(values: Float64Array, from: number, to: number): number {
   let sum = 0;
-  for (let i = from; i < to; i++) sum += values[i] as number;
+  for (let i = from; i < to; i++) sum += values[i]!;
   return sum / Math.max(1, to - from);
 }

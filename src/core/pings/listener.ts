@@ -168,7 +168,7 @@ function rememberSeconds(
   floorsDb.forEach((floors, b) => {
     const last = Math.min(floors.length, Math.ceil(to / secondFrames));
     for (let s = Math.floor(from / secondFrames); s < last; s++) {
-      tally.floors[b]?.push(floors[s] as number);
+      tally.floors[b]?.push(floors[s]!);
       tally.thresholds[b]?.push(thresholdsDb[b]?.[s] as number);
     }
   });
@@ -180,9 +180,9 @@ function countSamples(
   { from, to }: { readonly from: number; readonly to: number },
 ): void {
   for (let i = from; i < to; i++) {
-    tally.fullScale += fullScale[i] as number;
-    tally.zeros += zeros[i] as number;
-    tally.peak = Math.max(tally.peak, peaks[i] as number);
+    tally.fullScale += fullScale[i]!;
+    tally.zeros += zeros[i]!;
+    tally.peak = Math.max(tally.peak, peaks[i]!);
   }
   tally.samples += (to - from) * Math.round(hopSeconds * sampleRateHz);
 }

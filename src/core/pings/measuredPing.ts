@@ -34,10 +34,10 @@ export function measuredPing(stretch: Stretch, onset: Onset): Ping {
 }
 
 function onsetFrame({ frames }: Stretch, { frame, band }: Onset): number {
-  const energies = frames.energies[band] as Float64Array;
+  const energies = frames.energies[band]!;
   const from = Math.max(0, frame - 4);
   const enough = ONSET_SHARE * greatest(energies, from, Math.min(energies.length, frame + 2));
-  for (let i = from; i < frame; i++) if ((energies[i] as number) >= enough) return i;
+  for (let i = from; i < frame; i++) if (energies[i]! >= enough) return i;
   return frame;
 }
 
@@ -56,10 +56,10 @@ function pitchOf(
   frames.bands.forEach(({ lowHz, highHz }, b) => {
     const quiet = 10 ** (quietBefore(levels, b, frame) / 10) * (to - from);
     const middle = Math.sqrt(lowHz * highHz);
-    const energy = total(frames.energies[b] as Float64Array, from, to);
+    const energy = total(frames.energies[b]!, from, to);
     if (energy < quiet * 10 ** (HEARD_DB / 10)) return;
     const inQuiet = quiet * 4 * Math.sin((Math.PI * middle) / frames.sampleRateHz) ** 2;
-    const steps = total(frames.steps[b] as Float64Array, from, to) - inQuiet;
+    const steps = total(frames.steps[b]!, from, to) - inQuiet;
     const ratio = Math.max(0, steps) / (energy - quiet);
     const tone = (frames.sampleRateHz / Math.PI) * Math.asin(Math.min(1, Math.sqrt(ratio) / 2));
     weights += energy - quiet;
@@ -72,18 +72,18 @@ function pitchOf(
 
 /** Time to die away by 20 dB [ms], from the straight line through the levels while they fall. */
 function decayOf({ frames, levels, count }: Stretch, onset: Onset, floor: number): number | null {
-  const level = levels.levelsDb[onset.band] as Float64Array;
-  const peak = level[onset.frame] as number;
+  const level = levels.levelsDb[onset.band]!;
+  const peak = level[onset.frame]!;
   const last = Math.min(count, onset.frame + Math.round(DECAY_SECONDS / frames.hopSeconds));
   let end = onset.frame + 1;
-  while (end < last && (level[end] as number) > floor + DECAY_END_DB) end++;
+  while (end < last && level[end]! > floor + DECAY_END_DB) end++;
   const n = end - onset.frame;
-  if (n < 4 || peak - (level[end - 1] as number) < LEAST_DECAY_DB) return null;
+  if (n < 4 || peak - level[end - 1]! < LEAST_DECAY_DB) return null;
   let moment = 0;
   let spread = 0;
   for (let i = 0; i < n; i++) {
     const x = i - (n - 1) / 2;
-    moment += x * (level[onset.frame + i] as number);
+    moment += x * level[onset.frame + i]!;
     spread += x * x;
   }
   const dbPerFrame = moment / spread;
@@ -92,12 +92,12 @@ function decayOf({ frames, levels, count }: Stretch, onset: Onset, floor: number
 
 function greatest(values: Float64Array, from: number, to: number): number {
   let most = 0;
-  for (let i = from; i < to; i++) most = Math.max(most, values[i] as number);
+  for (let i = from; i < to; i++) most = Math.max(most, values[i]!);
   return most;
 }
 
 function total(values: Float64Array, from: number, to: number): number {
   let sum = 0;
-  for (let i = from; i < to; i++) sum += values[i] as number;
+  for (let i = from; i < to; i++) sum += values[i]!;
   return sum;
 }

@@ -46,10 +46,10 @@ export function pingBurst(times: readonly number[], seconds: number): PingBurst 
   }
   const { first, last } = found;
   return {
-    fromSeconds: times[first] as number,
-    toSeconds: times[last] as number,
+    fromSeconds: times[first]!,
+    toSeconds: times[last]!,
     count: last - first + 1,
-    expected: times.length * ((places[last] as number) - (places[first] as number)),
+    expected: times.length * (places[last]! - places[first]!),
   };
 }
 
@@ -69,7 +69,7 @@ function densest(places: readonly number[]): Window | null {
       last < Math.min(places.length, first + MOST_SHARE * places.length);
       last += step
     ) {
-      const width = (places[last] as number) - (places[first] as number);
+      const width = places[last]! - places[first]!;
       const weight = weightOf((last - first) / places.length, width) * places.length;
       if (weight > (best?.weight ?? 0)) best = { first, last, weight };
     }

@@ -62,10 +62,7 @@ export function pingKinds(pings: readonly Ping[]): PingKinds {
   const shares = octaves.map((octave) => shareOfSecond(octave, two));
   const mixedShare =
     shares.reduce((sum, share) => sum + Math.min(share, 1 - share), 0) / shares.length;
-  const split = [
-    all.filter((i) => (shares[i] as number) < 0.5),
-    all.filter((i) => (shares[i] as number) >= 0.5),
-  ];
+  const split = [all.filter((i) => shares[i]! < 0.5), all.filter((i) => shares[i]! >= 0.5)];
   return {
     kinds: split.flatMap((members) => kindOf(pings, members)),
     evidence,
@@ -76,7 +73,7 @@ export function pingKinds(pings: readonly Ping[]): PingKinds {
 
 function kindOf(pings: readonly Ping[], members: readonly number[]): readonly PingKind[] {
   if (members.length === 0) return [];
-  const own = members.map((i) => pings[i] as Ping);
+  const own = members.map((i) => pings[i]!);
   const group = groupOf(
     own.map(({ pitchHz }) => Math.log2(pitchHz)),
     () => 1,
@@ -95,7 +92,7 @@ function kindOf(pings: readonly Ping[], members: readonly number[]): readonly Pi
 /** Two bell curves by expectation and maximisation, begun from the lower and the upper half. */
 function fitTwo(values: readonly number[]): readonly Group[] {
   const sorted = values.toSorted((a, b) => a - b);
-  const middle = ((sorted[0] as number) + (sorted.at(-1) as number)) / 2;
+  const middle = (sorted[0]! + sorted.at(-1)!) / 2;
   let groups: readonly Group[] = [
     groupOf(values, (value) => (value < middle ? 0.9 : 0.1)),
     groupOf(values, (value) => (value < middle ? 0.1 : 0.9)),

@@ -64,8 +64,8 @@ export function framesInSecond(hopSeconds: number): number {
 function levelsOf(energies: Float64Array, count: number, least: number): Float64Array {
   const levels = new Float64Array(count);
   for (let i = 0; i < count; i++) {
-    const next = energies[Math.min(i + 1, count - 1)] as number;
-    levels[i] = 10 * Math.log10(((energies[i] as number) + next) / 2 + least);
+    const next = energies[Math.min(i + 1, count - 1)]!;
+    levels[i] = 10 * Math.log10((energies[i]! + next) / 2 + least);
   }
   return levels;
 }

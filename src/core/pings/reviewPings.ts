@@ -58,8 +58,8 @@ function earlinessOf(times: readonly number[], seconds: number): number | null {
 /** Whether the first ping came no later than pings then followed each other, three times that at most. */
 function isBegun(times: readonly number[]): boolean {
   if (times.length < 6) return false;
-  const steps = times.slice(1, 6).map((time, i) => time - (times[i] as number));
-  return (times[0] as number) < 3 * medianInPlace(steps);
+  const steps = times.slice(1, 6).map((time, i) => time - times[i]!);
+  return times[0]! < 3 * medianInPlace(steps);
 }
 
 const MINUTE = 60;
@@ -69,9 +69,9 @@ const EDGES = [0, 10 * MINUTE, HOUR, 4 * HOUR, 24 * HOUR];
 /** Pings in the first 10 minutes, to 1 hour, to 4, to 24 and day by day after, as far as the recording goes. */
 export function pingSpans(times: readonly number[], seconds: number): readonly PingSpan[] {
   const edges = [...EDGES];
-  while ((edges.at(-1) as number) < seconds) edges.push((edges.at(-1) as number) + 24 * HOUR);
+  while (edges.at(-1)! < seconds) edges.push(edges.at(-1)! + 24 * HOUR);
   return edges.slice(1).flatMap((edge, i) => {
-    const fromSeconds = edges[i] as number;
+    const fromSeconds = edges[i]!;
     const toSeconds = Math.min(edge, seconds);
     if (toSeconds <= fromSeconds) return [];
     const count = times.filter((time) => time >= fromSeconds && time < edge).length;

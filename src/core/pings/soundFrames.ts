@@ -96,11 +96,11 @@ export function frameMeter(sampleRateHz: number): FrameMeter {
       peaksOf(clear, hop, into.peaks, from);
       bands.forEach(({ filter, last }, b) => {
         filter.run(clear, work);
-        meanSquares(work, hop, into.energies[b] as Float64Array, from);
-        const end = work[work.length - 1] as number;
+        meanSquares(work, hop, into.energies[b]!, from);
+        const end = work[work.length - 1]!;
         toSteps(work, last.value);
         last.value = end;
-        meanSquares(work, hop, into.steps[b] as Float64Array, from);
+        meanSquares(work, hop, into.steps[b]!, from);
       });
     },
   };
@@ -111,7 +111,7 @@ function countExtremes(block: Float64Array, hop: number, into: SoundFrames, from
     let full = 0;
     let zero = 0;
     for (let i = piece * hop; i < (piece + 1) * hop; i++) {
-      const value = block[i] as number;
+      const value = block[i]!;
       if (value >= FULL_SCALE || value <= -FULL_SCALE) full++;
       if (value === 0) zero++;
     }
@@ -123,7 +123,7 @@ function countExtremes(block: Float64Array, hop: number, into: SoundFrames, from
 function meanSquares(block: Float64Array, hop: number, into: Float64Array, from: number): void {
   for (let piece = 0; piece * hop < block.length; piece++) {
     let sum = 0;
-    for (let i = piece * hop; i < (piece + 1) * hop; i++) sum += (block[i] as number) ** 2;
+    for (let i = piece * hop; i < (piece + 1) * hop; i++) sum += block[i]! ** 2;
     into[from + piece] = sum / hop;
   }
 }
@@ -132,7 +132,7 @@ function peaksOf(block: Float64Array, hop: number, into: Float64Array, from: num
   for (let piece = 0; piece * hop < block.length; piece++) {
     let most = 0;
     for (let i = piece * hop; i < (piece + 1) * hop; i++)
-      most = Math.max(most, Math.abs(block[i] as number));
+      most = Math.max(most, Math.abs(block[i]!));
     into[from + piece] = most;
   }
 }
@@ -141,7 +141,7 @@ function peaksOf(block: Float64Array, hop: number, into: Float64Array, from: num
 function toSteps(block: Float64Array, before: number): void {
   let previous = before;
   for (let i = 0; i < block.length; i++) {
-    const value = block[i] as number;
+    const value = block[i]!;
     block[i] = value - previous;
     previous = value;
   }
@@ -194,7 +194,7 @@ function biquad(zeros: Three, poles: Three): Biquad {
     run(input, output) {
       let [s1, s2] = state as unknown as [number, number];
       for (let i = 0; i < input.length; i++) {
-        const x = input[i] as number;
+        const x = input[i]!;
         const y = b0 * x + s1;
         s1 = b1 * x - a1 * y + s2;
         s2 = b2 * x - a2 * y;

@@ -22,7 +22,7 @@ export interface Onset {
 
 /** The second that holds a piece; the last one when it lies in the rest after it. */
 export function secondAt({ floorsDb, secondFrames }: QuietLevels, i: number): number {
-  return Math.min(Math.floor(i / secondFrames), (floorsDb[0] as Float64Array).length - 1);
+  return Math.min(Math.floor(i / secondFrames), floorsDb[0]!.length - 1);
 }
 
 /**
@@ -30,7 +30,7 @@ export function secondAt({ floorsDb, secondFrames }: QuietLevels, i: number): nu
  * so that a noise that begins is not measured against itself.
  */
 export function quietBefore(levels: QuietLevels, band: number, i: number): number {
-  const floors = levels.floorsDb[band] as Float64Array;
+  const floors = levels.floorsDb[band]!;
   const second = secondAt(levels, i);
-  return Math.min(floors[second] as number, floors[Math.max(0, second - 1)] as number);
+  return Math.min(floors[second]!, floors[Math.max(0, second - 1)]!);
 }

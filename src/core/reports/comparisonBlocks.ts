@@ -231,7 +231,7 @@ function whyNot(firing: ComparedFiring, alignment: Alignment, unit: TemperatureU
     return `its peak, ${printTemperature(peakC, unit)}, is below ${wanted}`;
   const seen =
     alignment.at === "rising"
-      ? `its log begins at ${printTemperature(aligned.tempsC[0] as number, unit)}`
+      ? `its log begins at ${printTemperature(aligned.tempsC[0]!, unit)}`
       : `its log ends at ${printTemperature(lastReadingC, unit)}`;
   return `${seen} and has no reading on either side of ${wanted}`;
 }

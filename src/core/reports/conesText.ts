@@ -60,7 +60,7 @@ export function conesText(input: ConesInput, options: TextOptions): string {
   const { unit } = options;
   const used = new Set(input.rows.flatMap(({ cells }) => cells.map((cell) => cell?.confidence)));
   const explanations = (["one-copy", "from-memory"] as const).flatMap((confidence) =>
-    used.has(confidence) ? [EXPLANATIONS[confidence] as string] : [],
+    used.has(confidence) ? [EXPLANATIONS[confidence]!] : [],
   );
   const heads = input.ratesCPerHour.map((rate) => printRate(rate, unit));
   const widest = Math.max(1, ...input.rows.map(({ cells }) => cells.length));

@@ -22,7 +22,7 @@ const OPTION_AND_VALUE = /(?<=(?:^|\s)--[a-z][a-z-]*) (?=[^\s-])/g;
  */
 export function problemLines({ where, what, expected, fix, code }: Problem): readonly string[] {
   const tried = broken("  try       ", fix, UNDER_WORDS);
-  const end = tried.at(-1) as string;
+  const end = tried.at(-1)!;
   const last = `${end}     (${code})`;
   return [
     ...broken(`${where}: `, what, UNDER_PLACE),

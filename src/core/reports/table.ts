@@ -59,7 +59,7 @@ function fitted(rows: readonly (readonly Laid[])[], room: number): readonly numb
     while (sum(widths) > room) {
       const column = widestAbove(widths, floors);
       if (column < 0) break;
-      widths[column] = (widths[column] as number) - 1;
+      widths[column] = widths[column]! - 1;
     }
   return widths;
 }
@@ -67,7 +67,7 @@ function fitted(rows: readonly (readonly Laid[])[], room: number): readonly numb
 function widestAbove(widths: readonly number[], floors: readonly number[]): number {
   let found = -1;
   widths.forEach((width, column) => {
-    if (width > (floors[column] as number) && width > (widths[found] ?? 0)) found = column;
+    if (width > floors[column]! && width > (widths[found] ?? 0)) found = column;
   });
   return found;
 }
@@ -89,13 +89,13 @@ function rowLines(input: {
 }): readonly string[] {
   const { row, widths, columns, indent, paint } = input;
   const cells = row.map((cell, column) =>
-    cell.lines.flatMap((line) => wrap(line, { width: widths[column] as number })),
+    cell.lines.flatMap((line) => wrap(line, { width: widths[column]! })),
   );
   const height = Math.max(...cells.map((lines) => lines.length));
   return Array.from({ length: height }, (_, line) => {
     const pieces = cells.map((lines, column) => {
       const text = lines[line] ?? "";
-      const padding = " ".repeat(Math.max(0, (widths[column] as number) - visibleWidth(text)));
+      const padding = " ".repeat(Math.max(0, widths[column]! - visibleWidth(text)));
       const style = row[column]?.style ?? null;
       const painted = text === "" || style === null ? text : paint(style, text);
       return columns[column]?.align === "right" ? padding + painted : painted + padding;

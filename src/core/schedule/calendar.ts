@@ -165,9 +165,9 @@ function coolMoments(draft: Draft, kiln: AssumedKiln | undefined): readonly numb
   if (own !== undefined) return [own.seconds];
   const { curve } = expandSchedule(untilCool(draft.schedule), { kiln: kiln ?? REFERENCE_KILN });
   const cool = crossingTimes(curve, UNLOAD_C).findLast(({ direction }) => direction === "cooling");
-  const endC = curve.tempsC.at(-1) as number;
+  const endC = curve.tempsC.at(-1)!;
   if (cool !== undefined) return [cool.seconds];
-  return endC <= UNLOAD_C + 0.5 ? [curve.timesSeconds.at(-1) as number] : [];
+  return endC <= UNLOAD_C + 0.5 ? [curve.timesSeconds.at(-1)!] : [];
 }
 
 /** A wall time in the form of the standard: `20261201T180000`. */

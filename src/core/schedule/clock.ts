@@ -62,7 +62,7 @@ interface SaidDay {
 
 function dayOf(said: string, now: string | null): SaidDay | null {
   const iso = ISO_DAY.exec(said);
-  if (iso) return { dates: [iso[1] as string], rest: said.slice(iso[0].length) };
+  if (iso) return { dates: [iso[1]!], rest: said.slice(iso[0].length) };
   const monthFirst = MONTH_FIRST.exec(said);
   const named = monthFirst ?? DAY_FIRST.exec(said);
   if (named) {

@@ -2,7 +2,7 @@ import { coneStateOf } from "../cones/heatwork.ts";
 import { type KnownOffset, offsetFor } from "../cones/usualOffset.ts";
 import type { AssumedKiln } from "../kiln/AssumedKiln.ts";
 import { expandSchedule } from "./expandSchedule.ts";
-import type { Expansion, Schedule, Segment } from "./Schedule.ts";
+import type { Expansion, Schedule } from "./Schedule.ts";
 
 /**
  * How far past just falling a cone is to be at the end of the top hold [K]: at 60 °C/h it then falls
@@ -55,7 +55,7 @@ export function topEndSeconds(schedule: Schedule, { timeline }: Expansion): numb
 export function topHoldIndex(schedule: Schedule): number | null {
   const peak = peakSegment(schedule);
   if (peak === null) return null;
-  const peakC = (schedule.segments[peak.index] as Segment).toC;
+  const peakC = schedule.segments[peak.index]!.toC;
   let index = peak.index;
   while ((schedule.segments[index + 1]?.toC ?? Number.NEGATIVE_INFINITY) >= peakC - NEAR_TOP_K)
     index++;
@@ -72,11 +72,11 @@ interface Peak {
 /** The last segment that heats to the schedule's highest temperature; null when none heats. */
 export function peakSegment(schedule: Schedule): Peak | null {
   const { segments, startC } = schedule;
-  const before = (index: number) => (index === 0 ? startC : (segments[index - 1] as Segment).toC);
+  const before = (index: number) => (index === 0 ? startC : segments[index - 1]!.toC);
   let index = -1;
   segments.forEach((segment, i) => {
     const heats = segment.toC > before(i);
-    if (heats && (index < 0 || segment.toC >= (segments[index] as Segment).toC)) index = i;
+    if (heats && (index < 0 || segment.toC >= segments[index]!.toC)) index = i;
   });
   if (index < 0) return null;
   const after = segments[index + 1]?.toC ?? Number.NEGATIVE_INFINITY;

@@ -149,7 +149,7 @@ function checkSchedule(input: CheckInput): readonly Finding[] {
     kilnIsKnown: input.kiln !== undefined,
     own: input.own ?? null,
     untilCool: untilCool(expansion.curve, kiln),
-    endSeconds: expansion.curve.timesSeconds.at(-1) as number,
+    endSeconds: expansion.curve.timesSeconds.at(-1)!,
     raw: isRaw(schedule.ware.state),
     peakC: peakOf(expansion.curve).tempC,
   };
@@ -162,8 +162,8 @@ function isRaw(state: Schedule["ware"]["state"]): boolean | null {
 }
 
 function untilCool(curve: Curve, kiln: AssumedKiln): Curve {
-  const endC = curve.tempsC.at(-1) as number;
-  const endSeconds = curve.timesSeconds.at(-1) as number;
+  const endC = curve.tempsC.at(-1)!;
+  const endSeconds = curve.timesSeconds.at(-1)!;
   if (endC <= UNLOAD_C) return curve;
   const fall = freeRamp({ fromC: endC, toC: UNLOAD_C, kiln });
   return makeCurve(
@@ -179,7 +179,7 @@ const NOTICED_K = 150;
 /** What the fall by itself adds to the cone, when the schedule stops near its peak. */
 function checkAfterwards(judged: Judged): readonly Finding[] {
   const { heatwork } = judged;
-  const endC = judged.expansion.curve.tempsC.at(-1) as number;
+  const endC = judged.expansion.curve.tempsC.at(-1)!;
   if (endC < judged.peakC - NOTICED_K) return [];
   const withFall = heatworkOf(judged.untilCool, {
     series: heatwork.series,

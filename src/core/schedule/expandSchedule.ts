@@ -139,7 +139,7 @@ function predictedRamp(
   for (const [i, seconds] of timesSeconds.entries()) {
     if (seconds >= went.rampEndSeconds) break;
     if (seconds < lastSeconds + APART_SECONDS) continue;
-    points.push({ seconds: seconds - went.startSeconds, tempC: tempsC[i] as number });
+    points.push({ seconds: seconds - went.startSeconds, tempC: tempsC[i]! });
     lastSeconds = seconds;
   }
   return [...points, { seconds: went.rampEndSeconds - went.startSeconds, tempC: toC }];

@@ -28,12 +28,12 @@ function simulatedReachC(learned: LearnedKiln): number {
     segments: [{ toC: HOTTEST_C, rateCPerHour: "free", holdSeconds: 0 }],
   });
   const { timesSeconds, tempsC } = curve;
-  let reachC = tempsC[0] as number;
+  let reachC = tempsC[0]!;
   for (let i = 1; i < tempsC.length; i++) {
-    const climbedC = (tempsC[i] as number) - (tempsC[i - 1] as number);
-    const hours = ((timesSeconds[i] as number) - (timesSeconds[i - 1] as number)) / 3600;
+    const climbedC = tempsC[i]! - tempsC[i - 1]!;
+    const hours = (timesSeconds[i]! - timesSeconds[i - 1]!) / 3600;
     if (climbedC / hours < SLOWEST_C_PER_HOUR) break;
-    reachC = tempsC[i] as number;
+    reachC = tempsC[i]!;
   }
   return Math.floor((reachC + HAIR_K) / STEP_C) * STEP_C;
 }

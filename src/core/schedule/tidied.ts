@@ -78,5 +78,5 @@ function goOnAlike(last: Segment, next: Segment): boolean {
 function bothReasons(first: Segment, second: Segment): string | null {
   const reasons = [...new Set([first.why, second.why].filter((why) => why !== null))];
   const both = reasons.join("; ");
-  return reasons.length === 0 ? null : both.length <= LONGEST_WHY ? both : (reasons[0] as string);
+  return reasons.length === 0 ? null : both.length <= LONGEST_WHY ? both : reasons[0]!;
 }

@@ -8,7 +8,7 @@ export function emfRangeC(type: ThermocoupleType): {
 } {
   const { direct } = REFERENCE_FUNCTIONS[type];
   return {
-    fromC: (direct[0] as DirectSegment).fromC,
+    fromC: direct[0]!.fromC,
     toC: (direct.at(-1) as DirectSegment).toC,
   };
 }
@@ -42,16 +42,14 @@ function directSegment(type: ThermocoupleType, tempC: number): DirectSegment | n
 
 function emfIn({ coefficients, bump }: DirectSegment, tempC: number): number {
   let sum = 0;
-  for (let i = coefficients.length - 1; i >= 0; i--)
-    sum = sum * tempC + (coefficients[i] as number);
+  for (let i = coefficients.length - 1; i >= 0; i--) sum = sum * tempC + coefficients[i]!;
   return bump === undefined ? sum : sum + bumpAt(bump, tempC);
 }
 
 /** Emf growth [mV/K]. */
 function slopeIn({ coefficients, bump }: DirectSegment, tempC: number): number {
   let sum = 0;
-  for (let i = coefficients.length - 1; i >= 1; i--)
-    sum = sum * tempC + i * (coefficients[i] as number);
+  for (let i = coefficients.length - 1; i >= 1; i--) sum = sum * tempC + i * coefficients[i]!;
   return bump === undefined ? sum : sum + 2 * bump[1] * (tempC - bump[2]) * bumpAt(bump, tempC);
 }
 

@@ -36,7 +36,7 @@ export function trueCurve(curve: Curve, wrong: WrongType): Curve | null {
   for (const [i, tempC] of curve.tempsC.entries()) {
     const real = trueC(tempC, wrong);
     if (real === null) continue;
-    times.push(curve.timesSeconds[i] as number);
+    times.push(curve.timesSeconds[i]!);
     temps.push(real);
   }
   if (times.length < 2) return null;

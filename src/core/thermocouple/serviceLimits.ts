@@ -10,7 +10,7 @@ interface ServiceLimit {
 const GAUGES_MM = [3.25, 1.63, 0.81, 0.51, 0.33, 0.25] as const;
 
 function limits(...tempsC: readonly number[]): readonly ServiceLimit[] {
-  return tempsC.map((limitC, at) => ({ wireMm: GAUGES_MM[at] as number, limitC }));
+  return tempsC.map((limitC, at) => ({ wireMm: GAUGES_MM[at]!, limitC }));
 }
 
 /**

@@ -25,7 +25,7 @@ const STEPS = 4;
  */
 export function temperatureFromEmf(type: ThermocoupleType, emfMv: number): EmfReading {
   const { inverse } = REFERENCE_FUNCTIONS[type];
-  const lowest = inverse[0] as InverseSegment;
+  const lowest = inverse[0]!;
   const fromMv = emfMillivolts(type, lowest.fromC) as number;
   const toMv = emfMillivolts(type, emfRangeC(type).toC) as number;
   if (Number.isNaN(emfMv)) throw new RangeError("temperatureFromEmf: the emf is not a number");
@@ -87,6 +87,6 @@ const LEAST_OF_B_MV = -0.003;
 
 function polynomial(coefficients: readonly number[], x: number): number {
   let sum = 0;
-  for (let i = coefficients.length - 1; i >= 0; i--) sum = sum * x + (coefficients[i] as number);
+  for (let i = coefficients.length - 1; i >= 0; i--) sum = sum * x + coefficients[i]!;
   return sum;
 }

@@ -58,7 +58,7 @@ function notAboveZero(value: number | string, where: string): Result<never> {
 function mmWritten(text: string): number | null {
   const fraction = FRACTION.exec(text.trim());
   if (fraction) {
-    const unit = MM[(fraction[4] as string).trim().toLowerCase()];
+    const unit = MM[fraction[4]!.trim().toLowerCase()];
     const inches = Number(fraction[1] ?? 0) + Number(fraction[2]) / Number(fraction[3]);
     return unit === undefined || !Number.isFinite(inches) ? null : inches * unit;
   }

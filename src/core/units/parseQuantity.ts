@@ -28,10 +28,10 @@ export function writtenQuantity(
 ): WrittenQuantity | null {
   const parts = WRITTEN.exec(text.trim());
   if (!parts) return null;
-  const size = sizeOf(parts[2] as string, threes);
+  const size = sizeOf(parts[2]!, threes);
   if (!Number.isFinite(size)) return null;
   const value = parts[1] === "-" || parts[1] === "−" ? -size : size;
-  const unit = (parts[3] as string).trim().toLowerCase().replaceAll(/\s+/g, " ");
+  const unit = parts[3]!.trim().toLowerCase().replaceAll(/\s+/g, " ");
   return { value, unit };
 }
 

@@ -174,7 +174,7 @@ function notListed(words: string, kinds: readonly string[], where: string): Resu
   const near = kinds.flatMap((word) => nearWord(word, known) ?? []);
   const corrected = [...new Set(near)].join(" ");
   const suggestions = BODIES.map(({ name }) => name).filter(
-    (name) => corrected !== "" && name.includes(near[0] as string),
+    (name) => corrected !== "" && name.includes(near[0]!),
   );
   return failed({
     code: "ware/unknown-body",

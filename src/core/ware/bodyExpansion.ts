@@ -69,16 +69,16 @@ export function fillStrainTable(table: Float64Array, mixture: BodyMixture): void
   for (let row = 0; row < ROWS; row++)
     table[row] =
       matrix * (COOLEST_C + row - 20) +
-      mixture.quartz * (quartz[row] as number) +
-      mixture.cristobalite * (cristobalite[row] as number);
+      mixture.quartz * quartz[row]! +
+      mixture.cristobalite * cristobalite[row]!;
 }
 
 /** Strain at a temperature, straight between rows and beyond the ends of the table. */
 export function strainIn(table: Float64Array, tempC: number): number {
   const place = tempC - COOLEST_C;
   const row = place < 0 ? 0 : place > ROWS - 2 ? ROWS - 2 : Math.floor(place);
-  const low = table[row] as number;
-  return low + ((table[row + 1] as number) - low) * (place - row);
+  const low = table[row]!;
+  return low + (table[row + 1]! - low) * (place - row);
 }
 
 function mixed(

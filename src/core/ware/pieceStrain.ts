@@ -143,7 +143,7 @@ function passageSpan(
     if (heating !== (worst.direction === "heating")) continue;
     const kilnC = temperatureAt(curve, seconds);
     if (kilnC === null) continue;
-    const parts = [kilnC, strain.wallC[i] as number, strain.baseC[i] as number];
+    const parts = [kilnC, strain.wallC[i]!, strain.baseC[i]!];
     const within = heating
       ? kilnC >= lowC && Math.min(...parts) <= highC
       : kilnC <= highC && Math.max(...parts) >= lowC;

@@ -10,6 +10,6 @@ export interface Spread {
 /** Spread of many draws; at least one. */
 export function spreadOf(values: Float64Array): Spread {
   const sorted = values.toSorted();
-  const at = (share: number) => sorted[Math.round(share * (sorted.length - 1))] as number;
+  const at = (share: number) => sorted[Math.round(share * (sorted.length - 1))]!;
   return { low: at(0.1), median: at(0.5), high: at(0.9) };
 }

@@ -37,8 +37,8 @@ export function strainSteps(curve: Curve): StrainSteps {
     begin = false;
   };
   for (let i = 0; i <= last; i++) {
-    const seconds = curve.timesSeconds[i] as number;
-    const tempC = curve.tempsC[i] as number;
+    const seconds = curve.timesSeconds[i]!;
+    const tempC = curve.tempsC[i]!;
     const ends = i === last || gapStarts.has(seconds);
     if (begin || ends) {
       if (sum.count > 0) place(sum.seconds / sum.count, sum.tempsC / sum.count);
@@ -50,8 +50,8 @@ export function strainSteps(curve: Curve): StrainSteps {
     sum.seconds += seconds;
     sum.tempsC += tempC;
     sum.count++;
-    const next = curve.timesSeconds[i + 1] as number;
-    if (next - (times.at(-1) as number) < stepAt(tempC).shortest) continue;
+    const next = curve.timesSeconds[i + 1]!;
+    if (next - times.at(-1)! < stepAt(tempC).shortest) continue;
     place(sum.seconds / sum.count, sum.tempsC / sum.count);
     sum = { seconds: 0, tempsC: 0, count: 0 };
   }
@@ -69,7 +69,7 @@ function fill(
   begins: number[],
   to: { readonly seconds: number; readonly tempC: number },
 ): void {
-  const from = { seconds: times.at(-1) as number, tempC: temps.at(-1) as number };
+  const from = { seconds: times.at(-1)!, tempC: temps.at(-1)! };
   let at = from.seconds;
   let tempC = from.tempC;
   const slope = (to.tempC - from.tempC) / (to.seconds - from.seconds);

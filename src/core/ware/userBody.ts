@@ -62,7 +62,7 @@ export function userBody(given: GivenBody, placeOf: PlaceOf): Result<Body> {
   const base = named.ok ? named.value : UNKNOWN_BODY;
   const own = BODY_PROPERTIES.filter((name) => given[name] !== undefined);
   const replaced = Object.fromEntries(
-    own.map((name) => [name, replacement(name, given[name] as GivenProperty, base[name])]),
+    own.map((name) => [name, replacement(name, given[name]!, base[name])]),
   );
   const body: Body = {
     ...base,
@@ -72,7 +72,7 @@ export function userBody(given: GivenBody, placeOf: PlaceOf): Result<Body> {
   const problems = [
     ...(named.ok ? [] : named.problems),
     ...own.flatMap((name) => {
-      const range = rangeProblems(name, given[name] as GivenProperty, placeOf);
+      const range = rangeProblems(name, given[name]!, placeOf);
       return range.length > 0 ? range : orderProblems(body[name], placeOf([name]));
     }),
     ...(named.ok ? silicaProblems(body, placeOf([])) : []),

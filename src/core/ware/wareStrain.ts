@@ -43,16 +43,16 @@ export function followedWare(
     baseC: trace.baseC,
     shelfC: trace.shelfC,
     worst: WATCHED.flatMap(({ band, direction }, i) => {
-      const ratio = runner.worst[i] as number;
-      const step = runner.worstAt[i] as number;
+      const ratio = runner.worst[i]!;
+      const step = runner.worstAt[i]!;
       if (ratio < 0) return [];
       return [
         {
           band: band.name,
           direction,
           ratio,
-          atSeconds: steps.timesSeconds[step] as number,
-          tempC: steps.tempsC[step] as number,
+          atSeconds: steps.timesSeconds[step]!,
+          tempC: steps.tempsC[step]!,
         },
       ];
     }),

@@ -35,13 +35,13 @@ export interface ConeOutlook {
 export function expectedDown(outlook: ConeOutlook): Pick<WantedCone, "expected" | "whyNot"> {
   const { curve, goingOn } = outlook;
   if (goingOn === null) throw new RangeError("expectedDown: nothing goes on");
-  const nowSeconds = curve.timesSeconds.at(-1) as number;
+  const nowSeconds = curve.timesSeconds.at(-1)!;
   const whole = joined(curve, outlook.courseWith(0));
   const atSeconds = downAt(whole, outlook, 0);
   const lastSeconds = nowSeconds + horizonOf(outlook);
   if (atSeconds === null || atSeconds > lastSeconds)
     return { expected: null, whyNot: whyNot(outlook.by) };
-  const cut = sliced(whole, whole.timesSeconds[0] as number, atSeconds) ?? whole;
+  const cut = sliced(whole, whole.timesSeconds[0]!, atSeconds) ?? whole;
   const { marginSigmaK } = coneIn(cut, outlook, 0);
   const sigmaK = totalSigmaK(outlook.offsetSigmaK, marginSigmaK);
   const sooner = [
@@ -58,7 +58,7 @@ export function expectedDown(outlook: ConeOutlook): Pick<WantedCone, "expected" 
       atSeconds,
       earliestSeconds: Math.max(nowSeconds, atSeconds - Math.hypot(...sooner)),
       latestSeconds: latest > lastSeconds ? null : latest,
-      atC: temperatureAt(whole, atSeconds) ?? (whole.tempsC.at(-1) as number),
+      atC: temperatureAt(whole, atSeconds) ?? whole.tempsC.at(-1)!,
     },
     whyNot: null,
   };

@@ -51,7 +51,7 @@ function factorOf({ isLearned, own }: CoolingOutlook): number {
 function cooledBy(tempC: number, outlook: CoolingOutlook, factor: number): readonly CooledBy[] {
   const { curve, course } = outlook;
   const read = lastFallTo(curve, tempC);
-  if (read !== null && read > outlook.peakAtSeconds && (curve.tempsC.at(-1) as number) < tempC)
+  if (read !== null && read > outlook.peakAtSeconds && curve.tempsC.at(-1)! < tempC)
     return [
       { tempC, atSeconds: read, earliestSeconds: read, latestSeconds: read, isMeasured: true },
     ];
@@ -69,7 +69,7 @@ function cooledBy(tempC: number, outlook: CoolingOutlook, factor: number): reado
     {
       tempC,
       atSeconds: left,
-      earliestSeconds: Math.max(left - soonerBy, curve.timesSeconds.at(-1) as number),
+      earliestSeconds: Math.max(left - soonerBy, curve.timesSeconds.at(-1)!),
       latestSeconds: Number.isFinite(laterBy) ? left + laterBy : null,
       isMeasured: false,
     },

@@ -126,5 +126,5 @@ function add(
 
 function aloneUntil({ times, alones, alone }: Run, seconds: number): number {
   const next = times.findIndex((time) => time > seconds);
-  return next < 0 ? alone : (alones[Math.max(0, next - 1)] as number);
+  return next < 0 ? alone : alones[Math.max(0, next - 1)]!;
 }

@@ -54,7 +54,7 @@ export interface Ahead extends Going {
 
 /** How a kiln is going at the last reading of its hottest thermocouple. */
 export function goingOf(curve: Curve, given: GivenFiring): Going {
-  const tempC = curve.tempsC.at(-1) as number;
+  const tempC = curve.tempsC.at(-1)!;
   const peak = firmPeak(curve);
   const { reading, plan } = given;
   const rate = recentRate(curve, reading.intervalSeconds);
@@ -69,7 +69,7 @@ export function goingOf(curve: Curve, given: GivenFiring): Going {
   const expansion = plan && expandSchedule(plan, { kiln });
   return {
     curve,
-    nowSeconds: curve.timesSeconds.at(-1) as number,
+    nowSeconds: curve.timesSeconds.at(-1)!,
     tempC,
     peakC: peak.tempC,
     peakAtSeconds: peak.seconds,
@@ -148,7 +148,7 @@ function segmentsLeft(
   given: { readonly now: GoingNow; readonly moreCPerHour: number },
 ): readonly Segment[] {
   const { row } = place;
-  const segment = schedule.segments[row.segment] as Segment;
+  const segment = schedule.segments[row.segment]!;
   const later = schedule.segments.slice(row.segment + 1);
   const { now } = given;
   if (row.kind === "hold")

@@ -59,16 +59,16 @@ export function ownFall(
   kiln: AssumedKiln,
 ): OwnFall | null {
   const { curve, output, held, rateCPerHour } = log;
-  const firstC = curve.tempsC[0] as number;
+  const firstC = curve.tempsC[0]!;
   const roomC = firstC < ROOM_BELOW_C ? firstC : USUAL_ROOM_C;
-  const since = (curve.timesSeconds.at(-1) as number) - LAST_SECONDS;
+  const since = curve.timesSeconds.at(-1)! - LAST_SECONDS;
   const fall = naturalFall(curve, output, roomC);
-  const nowC = curve.tempsC.at(-1) as number;
+  const nowC = curve.tempsC.at(-1)!;
   if (fall.openedAtSeconds !== null && rateCPerHour !== null && rateCPerHour < 0)
     return {
       share: -rateCPerHour / Math.max(1, kiln.naturalCoolingCPerHour(nowC)),
       fromSeconds: fall.openedAtSeconds,
-      toSeconds: curve.timesSeconds.at(-1) as number,
+      toSeconds: curve.timesSeconds.at(-1)!,
       isDoubtful: true,
       openedAtSeconds: fall.openedAtSeconds,
     };

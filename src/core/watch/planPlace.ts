@@ -68,7 +68,7 @@ function holdPlaces({ timeline }: Expansion, now: StandingNow, withinK: number):
 function arrivedAt({ curve, nowSeconds }: StandingNow, tempC: number, withinK: number): number {
   const { timesSeconds, tempsC } = curve;
   const away = tempsC.findLastIndex((temp) => Math.abs(temp - tempC) > withinK);
-  const isBelow = away >= 0 && (tempsC[away] as number) < tempC;
+  const isBelow = away >= 0 && tempsC[away]! < tempC;
   const there = tempsC.findIndex(
     (temp, i) => i > away && (isBelow ? temp >= tempC - ARRIVED_K : temp <= tempC + ARRIVED_K),
   );

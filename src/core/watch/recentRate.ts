@@ -65,11 +65,11 @@ function rateOf({ rateCPerHour, sigmaCPerHour, overSeconds, readings }: Line): R
 function lineOver(curve: Curve, windowSeconds: number): Line | null {
   const { timesSeconds, tempsC, gaps } = curve;
   const end = timesSeconds.length - 1;
-  const now = timesSeconds[end] as number;
+  const now = timesSeconds[end]!;
   const from = Math.max(now - windowSeconds, gaps.at(-1)?.toSeconds ?? Number.NEGATIVE_INFINITY);
   const first = lastAtOrBefore(timesSeconds, from - 1e-6) + 1;
   const readings = end - first + 1;
-  const overSeconds = now - (timesSeconds[first] as number);
+  const overSeconds = now - timesSeconds[first]!;
   if (readings < LEAST_READINGS || overSeconds < windowSeconds / 2) return null;
   const times = timesSeconds.subarray(first).map((time) => (time - now) / 3600);
   const temps = tempsC.subarray(first);
@@ -78,14 +78,14 @@ function lineOver(curve: Curve, windowSeconds: number): Line | null {
   let tt = 0;
   let ty = 0;
   for (let i = 0; i < readings; i++) {
-    const t = (times[i] as number) - meanTime;
+    const t = times[i]! - meanTime;
     tt += t * t;
-    ty += t * ((temps[i] as number) - meanC);
+    ty += t * (temps[i]! - meanC);
   }
   const rateCPerHour = ty / tt;
   let left = 0;
   for (let i = 0; i < readings; i++)
-    left += ((temps[i] as number) - meanC - rateCPerHour * ((times[i] as number) - meanTime)) ** 2;
+    left += (temps[i]! - meanC - rateCPerHour * (times[i]! - meanTime)) ** 2;
   const scatterK = Math.sqrt(left / (readings - 2));
   return { rateCPerHour, sigmaCPerHour: scatterK / Math.sqrt(tt), overSeconds, readings, scatterK };
 }

@@ -104,7 +104,7 @@ function rowFindings({ reading, state, lines }: WatchFacts): readonly Finding[] 
 /** Last moment at which any column of the log, or a fault in one, says something [s]. */
 function newestSeconds({ channels, faults }: LogReading): number {
   const ends = channels.flatMap(({ curve, outputFraction }) => [
-    ...(curve ? [curve.timesSeconds.at(-1) as number] : []),
+    ...(curve ? [curve.timesSeconds.at(-1)!] : []),
     ...(outputFraction ? [outputFraction.timesSeconds.at(-1) ?? 0] : []),
   ]);
   return Math.max(0, ...ends, ...faults.map(({ toSeconds }) => toSeconds));

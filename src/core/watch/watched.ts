@@ -217,8 +217,8 @@ function followedChannel(reading: LogReading): Followed | null {
 function zonesOf(reading: LogReading): readonly WatchedZone[] {
   return temperatureCurves(reading).map(({ name, curve }) => ({
     name,
-    tempC: curve.tempsC.at(-1) as number,
-    atSeconds: curve.timesSeconds.at(-1) as number,
+    tempC: curve.tempsC.at(-1)!,
+    atSeconds: curve.timesSeconds.at(-1)!,
     rateCPerHour: recentRate(curve, reading.intervalSeconds)?.rateCPerHour ?? null,
   }));
 }

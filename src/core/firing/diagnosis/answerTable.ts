@@ -475,14 +475,14 @@ export const ANSWERS = Object.fromEntries(
 
 function weighed(answers: Readonly<Record<string, Answer>>): Record<string, WeighedAnswer> {
   const all = Object.values(answers);
-  const sums = KINDS.map((_, k) => all.reduce((sum, { shares }) => sum + (shares[k] as number), 0));
+  const sums = KINDS.map((_, k) => all.reduce((sum, { shares }) => sum + shares[k]!, 0));
   return Object.fromEntries(
     Object.entries(answers).map(([name, { shares, ...told }]) => [
       name,
       {
         ...told,
         probability: Object.fromEntries(
-          KINDS.map((kind, k) => [kind, (shares[k] as number) / (sums[k] as number)]),
+          KINDS.map((kind, k) => [kind, shares[k]! / sums[k]!]),
         ) as Record<CrackKind, number>,
       },
     ]),

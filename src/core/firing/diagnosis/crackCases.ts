@@ -172,14 +172,14 @@ function wareOfTrial(
     const wall = each.wallMm ?? each.thickestMm;
     return wall !== null && wallMm !== null && Math.abs(wall - wallMm) <= SAME_WALL_MM;
   });
-  return alike.length === 1 ? (alike[0] as RecordedWare) : null;
+  return alike.length === 1 ? alike[0]! : null;
 }
 
 /** The ware whose name a text holds, a plural for its singular too; the only one where the text names none. */
 function wareNamed(text: string, ware: readonly RecordedWare[]): RecordedWare | null {
   const words = new Set(stems(text));
   const named = ware.find(({ name }) => stems(name).some((stem) => words.has(stem)));
-  return named ?? (ware.length === 1 ? (ware[0] as RecordedWare) : null);
+  return named ?? (ware.length === 1 ? ware[0]! : null);
 }
 
 function stems(text: string): readonly string[] {

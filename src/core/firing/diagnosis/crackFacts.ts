@@ -163,9 +163,9 @@ function smoothOpening(piece: Ware): (tempC: number) => number {
       const ratio = Math.sqrt(
         openedAt(numbers, fromC, "lid opened").ratio * openedAt(numbers, fromC, "lifted out").ratio,
       );
-      worst.push(Math.max(worst.at(-1) as number, ratio));
+      worst.push(Math.max(worst.at(-1)!, ratio));
     }
-    return worst[step] as number;
+    return worst[step]!;
   };
   return (tempC) => {
     const steps = Math.max(0, Math.min(tempC, HOTTEST_C) - ROOM_C) / OPENING_STEP_K;
@@ -184,7 +184,7 @@ function fastestClimb(
 ): number | null {
   const meter = slopeMeter(curve);
   let best: number | null = null;
-  const begin = curve.timesSeconds[0] as number;
+  const begin = curve.timesSeconds[0]!;
   for (let seconds = begin; seconds <= peakSeconds; seconds += CLIMB_WINDOW_SECONDS / 6) {
     const tempC = temperatureAt(curve, seconds);
     if (tempC === null || tempC < lowC || tempC > highC) continue;

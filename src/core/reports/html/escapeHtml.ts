@@ -10,5 +10,5 @@ const ENTITIES: Readonly<Record<string, string>> = {
 
 /** Text from anywhere as text of a page: harmless, and safe inside quoted attributes too. */
 export function escapeHtml(text: string): string {
-  return inert(text).replace(/[&<>"']/g, (character) => ENTITIES[character] as string);
+  return inert(text).replace(/[&<>"']/g, (character) => ENTITIES[character]!);
 }

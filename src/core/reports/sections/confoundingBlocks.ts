@@ -79,7 +79,7 @@ function apartFromGroups({ pairs, together }: Confounding): readonly string[] {
   const keys = [...new Set(rest.map(keyOf))];
   return keys.map((key) => {
     const own = rest.filter((pair) => keyOf(pair) === key);
-    const { first, because, shared } = own[0] as CausePair;
+    const { first, because, shared } = own[0]!;
     const seconds = listed(own.map(({ second }) => second));
     return because.length > 0
       ? `${capitalised(first)} and ${seconds}, in part: ${because.join("; ")}.`

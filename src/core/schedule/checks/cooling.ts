@@ -36,11 +36,7 @@ function strainedCrossings(
   crossings: readonly Crossing[],
 ): readonly Crossing[] {
   const { ware } = pieceOf(schedule.ware);
-  const fall = sliced(
-    untilCool,
-    peakOf(untilCool).seconds,
-    untilCool.timesSeconds.at(-1) as number,
-  );
+  const fall = sliced(untilCool, peakOf(untilCool).seconds, untilCool.timesSeconds.at(-1)!);
   const worst = fall === null ? [] : wareStrain(fall, ware).worst;
   return crossings.map((crossing) => {
     const ratio = worst.find(({ band }) => band === crossing.band)?.ratio;

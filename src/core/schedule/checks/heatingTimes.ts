@@ -17,9 +17,9 @@ export interface Stretch {
  * @returns null when the upper temperature is not passed on the way to the peak.
  */
 export function wayUp(curve: Curve, fromC: number, toC: number): Stretch | null {
-  const startC = curve.tempsC[0] as number;
+  const startC = curve.tempsC[0]!;
   const lowC = Math.max(fromC, startC);
-  const from = startC >= fromC ? (curve.timesSeconds[0] as number) : firstUp(curve, fromC);
+  const from = startC >= fromC ? curve.timesSeconds[0]! : firstUp(curve, fromC);
   const to = firstUp(curve, toC);
   if (from === null || to === null || to <= from || toC <= lowC) return null;
   return {
@@ -50,7 +50,7 @@ export function fastestPassage(
   within: { readonly fromC: number; readonly toC: number },
   spanK: number,
 ): FastestPassage | null {
-  const lowestC = Math.max(within.fromC, curve.tempsC[0] as number);
+  const lowestC = Math.max(within.fromC, curve.tempsC[0]!);
   let fastest: FastestPassage | null = null;
   for (let fromC = lowestC; fromC + spanK <= within.toC + 1e-6; fromC += STEP_K) {
     const toC = fromC + spanK;
@@ -75,7 +75,7 @@ function firstUp(curve: Curve, tempC: number): number | null {
 }
 
 function lastUpBefore(curve: Curve, tempC: number, before: number): number | null {
-  if ((curve.tempsC[0] as number) >= tempC) return curve.timesSeconds[0] as number;
+  if (curve.tempsC[0]! >= tempC) return curve.timesSeconds[0]!;
   return (
     crossingTimes(curve, tempC).findLast(
       ({ direction, seconds }) => direction === "heating" && seconds < before,

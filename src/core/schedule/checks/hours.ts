@@ -61,8 +61,8 @@ function topOf({ curve }: Expansion, own: OwnKilnFiring | null): Top {
   const peakC = peakOf(own?.firing.curve ?? curve).tempC;
   const isTop = (tempC: number) => tempC >= peakC - AT_TOP_K;
   return {
-    fromSeconds: timesSeconds[tempsC.findIndex(isTop)] as number,
-    toSeconds: timesSeconds[tempsC.findLastIndex(isTop)] as number,
+    fromSeconds: timesSeconds[tempsC.findIndex(isTop)]!,
+    toSeconds: timesSeconds[tempsC.findLastIndex(isTop)]!,
   };
 }
 

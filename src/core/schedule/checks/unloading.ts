@@ -8,9 +8,9 @@ export const UNLOAD_C = 100;
 /** When the ware may come out. */
 export function checkUnloading(judged: Judged): readonly Finding[] {
   const { curve } = judged.expansion;
-  const endC = curve.tempsC.at(-1) as number;
+  const endC = curve.tempsC.at(-1)!;
   if (endC <= UNLOAD_C + 0.5) return [];
-  const coolAt = judged.untilCool.timesSeconds.at(-1) as number;
+  const coolAt = judged.untilCool.timesSeconds.at(-1)!;
   return [
     finding({
       topic: "unloading",
