@@ -8,7 +8,7 @@ import type { LogOptions, LogSaid } from "../core/log/LogReading.ts";
 import type { Problem } from "../core/problem.ts";
 import { explainText } from "../core/reports/explainText.ts";
 import type { Paint } from "../core/reports/paint.ts";
-import { reviewText } from "../core/reports/reviewText.ts";
+import { reviewText } from "../core/reports/reviewBlocks.ts";
 import type { PlannedFiring } from "../core/trials/PlannedFiring.ts";
 import type { TemperatureUnit } from "../core/units/temperature.ts";
 import { readEarlierLogs } from "../node/readEarlierLogs.ts";

@@ -8,8 +8,7 @@ import type {
 import { parseCrop, parsePhotoScale, scaleWords } from "../../core/photo/parsePhotoScale.ts";
 import { failed, ok, type Problem, type Result } from "../../core/problem.ts";
 import { measureDocument } from "../../core/reports/documents/measureDocument.ts";
-import { measureHtml } from "../../core/reports/measureHtml.ts";
-import { measureText } from "../../core/reports/measureText.ts";
+import { measureHtml, measureText } from "../../core/reports/measureBlocks.ts";
 import { readPhoto } from "../../node/readPhoto.ts";
 import { writeOutput } from "../../node/writeOutput.ts";
 import {

@@ -3,8 +3,7 @@ import { reviewPicture } from "../../core/charts/reviewPicture.ts";
 import { hasWarning } from "../../core/findings/ordered.ts";
 import type { FiringReview } from "../../core/firing/FiringReview.ts";
 import { failed, ok, type Result } from "../../core/problem.ts";
-import { reviewHtml } from "../../core/reports/reviewHtml.ts";
-import { reviewText } from "../../core/reports/reviewText.ts";
+import { reviewHtml, reviewText } from "../../core/reports/reviewBlocks.ts";
 import { logPaths } from "../../node/logPaths.ts";
 import { readEarlierLogs } from "../../node/readEarlierLogs.ts";
 import {

@@ -8,11 +8,14 @@ import type { TemperatureUnit } from "../units/temperature.ts";
 import { CRISTOBALITE_BAND } from "../ware/inversionBands.ts";
 import type { Block, Cell, ChartPair } from "./Block.ts";
 import { chartBlocks } from "./chartBlocks.ts";
+import { reportHtml } from "./html/reportHtml.ts";
+import { reportText } from "./reportText.ts";
 import type { ReportContext } from "./reviewBlocks.ts";
 import { cautionBlocks } from "./sections/cautionBlocks.ts";
 import { plusMinus } from "./sections/coneWords.ts";
 import { shiftBlocks } from "./sections/shiftBlocks.ts";
 import { type StudyCharts, trialBasis, trialBlocks } from "./sections/trialBlocks.ts";
+import type { TextOptions } from "./TextOptions.ts";
 
 const SIDE_BY_SIDE = 3;
 
@@ -28,6 +31,32 @@ export interface ComparisonContext extends Omit<ReportContext, "charts"> {
   readonly base?: number;
   /** Says how the command writes the next schedule; not where a button does it. */
   readonly hasCommands?: boolean;
+}
+
+/** Several firings side by side as text for a terminal, at most 80 columns. */
+export function comparisonText(
+  comparison: Comparison,
+  options: TextOptions & Pick<ComparisonContext, "study" | "alignment" | "base">,
+): string {
+  return reportText(
+    { title: comparisonTitle(comparison), blocks: comparisonBlocks(comparison, options) },
+    options.paint,
+  );
+}
+
+/** What a comparison is called, in text and on a page. */
+export function comparisonTitle(comparison: Comparison): string {
+  const count = comparison.firings.length;
+  return count === 1 ? "One firing" : `${count} firings compared`;
+}
+
+/** Several firings side by side as one self-contained page, in the same sentences as the text. */
+export function comparisonHtml(comparison: Comparison, options: ComparisonContext): string {
+  return reportHtml({
+    title: comparisonTitle(comparison),
+    language: "en",
+    blocks: comparisonBlocks(comparison, options),
+  });
 }
 
 /** Several firings side by side, as blocks; in threes when there are more. */

@@ -8,8 +8,10 @@ import type { TemperatureUnit } from "../units/temperature.ts";
 import type { Block, Cell } from "./Block.ts";
 import { capitalised, stopped } from "./capitalised.ts";
 import { chartBlocks } from "./chartBlocks.ts";
+import { reportHtml } from "./html/reportHtml.ts";
 import { momentColumns, momentLines, momentText, startOfDayOf } from "./moments.ts";
 import { printSetRate, printSpan } from "./printSpan.ts";
+import { reportText } from "./reportText.ts";
 import type { ReportContext } from "./reviewBlocks.ts";
 import { section } from "./section.ts";
 import { basisBlocks } from "./sections/basisBlocks.ts";
@@ -22,6 +24,7 @@ import { findingBlocks } from "./sections/findingBlocks.ts";
 import { type Mending, mendingBlocks } from "./sections/mendingBlocks.ts";
 import { ownKilnBlocks } from "./sections/ownKilnBlocks.ts";
 import { strainBlocks } from "./sections/strainBlocks.ts";
+import type { TextOptions } from "./TextOptions.ts";
 
 /** What a report of a draft may know beside the draft. */
 export interface DraftContext extends ReportContext {
@@ -31,6 +34,23 @@ export interface DraftContext extends ReportContext {
   readonly thermocouple?: string;
   /** What was assumed on the way beside what the draft assumes, as sentences. */
   readonly assumed?: readonly string[];
+}
+
+/** A drafted firing as text for a terminal, at most 80 columns. */
+export function draftText(draft: Draft, options: TextOptions & DraftContext): string {
+  return reportText(
+    { title: draft.schedule.title, blocks: draftBlocks(draft, options) },
+    options.paint,
+  );
+}
+
+/** A drafted firing as one self-contained page, in the same sentences as the text. */
+export function draftHtml(draft: Draft, options: DraftContext): string {
+  return reportHtml({
+    title: draft.schedule.title,
+    language: "en",
+    blocks: draftBlocks(draft, options),
+  });
 }
 
 /** A drafted firing as blocks: what it reaches, when, how fast, and what speaks against it. */

@@ -13,6 +13,9 @@ import { printDifference, printTemperature } from "../units/print.ts";
 import type { TemperatureUnit } from "../units/temperature.ts";
 import type { Block, Cell } from "./Block.ts";
 import type { GlazeView } from "./GlazeView.ts";
+import { reportHtml } from "./html/reportHtml.ts";
+import type { Paint } from "./paint.ts";
+import { reportText } from "./reportText.ts";
 import { section } from "./section.ts";
 import { basisBlocks } from "./sections/basisBlocks.ts";
 import { batchBlocks } from "./sections/batchBlocks.ts";
@@ -44,8 +47,28 @@ const SOURCES: readonly string[] = [
 
 const BENCH_SOURCES = `Batch and slip: ${cited("brongniart-1854")}; densities of powders ${cited("batch-practice")}, others ${cited("powder-densities")}`;
 
+/** Glazes as text for a terminal, at most 80 columns. */
+export function glazeText(
+  works: readonly GlazeWork[],
+  options: GlazeView & { readonly title: string; readonly paint: Paint },
+): string {
+  return reportText({ title: options.title, blocks: glazeBlocks(works, options) }, options.paint);
+}
+
+/** Glazes as one self-contained page, in the same sentences as the text. */
+export function glazeHtml(
+  works: readonly GlazeWork[],
+  options: GlazeView & { readonly title: string },
+): string {
+  return reportHtml({
+    title: options.title,
+    language: "en",
+    blocks: glazeBlocks(works, options),
+  });
+}
+
 /** One glaze or several as blocks, in the order in which a potter asks. */
-export function glazeBlocks(works: readonly GlazeWork[], view: GlazeView): readonly Block[] {
+function glazeBlocks(works: readonly GlazeWork[], view: GlazeView): readonly Block[] {
   const sheets = works.map(({ sheet }) => sheet);
   const isAlone = works.length === 1;
   const usesBench = works.some(({ batch, slip }) => batch !== null || slip !== null);

@@ -4,18 +4,37 @@ import { fahrenheitDeltaFromCelsiusDelta, type TemperatureUnit } from "../units/
 import type { Block, Cell, ChartPair } from "./Block.ts";
 import { chartBlocks } from "./chartBlocks.ts";
 import { costFigure } from "./costFigure.ts";
+import { reportHtml } from "./html/reportHtml.ts";
+import { reportText } from "./reportText.ts";
 import type { ReportContext } from "./reviewBlocks.ts";
 import { basisBlocks } from "./sections/basisBlocks.ts";
 import { cautionBlocks } from "./sections/cautionBlocks.ts";
 import { findingBlocks } from "./sections/findingBlocks.ts";
+import type { TextOptions } from "./TextOptions.ts";
 
 /** What the report of a kiln needs to know beside its object. */
 export interface KilnContext extends Omit<ReportContext, "charts"> {
   readonly charts?: { readonly reach?: ChartPair };
 }
 
+/** A learned kiln as text for a terminal, at most 80 columns. */
+export function kilnText(
+  kiln: LearnedKiln,
+  options: TextOptions & { readonly title: string },
+): string {
+  return reportText({ title: options.title, blocks: kilnBlocks(kiln, options) }, options.paint);
+}
+
+/** A learned kiln as one self-contained page, in the same sentences as the text. */
+export function kilnHtml(
+  kiln: LearnedKiln,
+  options: KilnContext & { readonly title: string },
+): string {
+  return reportHtml({ title: options.title, language: "en", blocks: kilnBlocks(kiln, options) });
+}
+
 /** A learned kiln as blocks: how fast it goes, when it is cool, and what each firing showed. */
-export function kilnBlocks(kiln: LearnedKiln, context: KilnContext): readonly Block[] {
+function kilnBlocks(kiln: LearnedKiln, context: KilnContext): readonly Block[] {
   const { unit, charts = {}, sources = [] } = context;
   return [
     { kind: "lead", text: leadText(kiln, unit) },

@@ -4,6 +4,9 @@ import { trialLines } from "../photo/trialLines.ts";
 import { basedOn } from "../sources/basedOn.ts";
 import type { TemperatureUnit } from "../units/temperature.ts";
 import type { Block, Cell } from "./Block.ts";
+import { reportHtml } from "./html/reportHtml.ts";
+import type { Paint } from "./paint.ts";
+import { reportText } from "./reportText.ts";
 import { basisBlocks } from "./sections/basisBlocks.ts";
 import { cautionBlocks } from "./sections/cautionBlocks.ts";
 import { findingBlocks } from "./sections/findingBlocks.ts";
@@ -13,6 +16,26 @@ export interface MeasureContext {
   readonly unit: TemperatureUnit;
   /** Overlay as a data address; null in a terminal. */
   readonly overlayUrl: string | null;
+}
+
+/** A measured photograph as text for a terminal, at most 80 columns. */
+export function measureText(
+  measured: PhotoMeasurement,
+  options: MeasureContext & { readonly paint: Paint },
+): string {
+  return reportText(
+    { title: `Crackle in ${measured.name}`, blocks: measureBlocks(measured, options) },
+    options.paint,
+  );
+}
+
+/** A measured photograph as one self-contained page, the overlay in it. */
+export function measureHtml(measured: PhotoMeasurement, context: MeasureContext): string {
+  return reportHtml({
+    title: `Crackle in ${measured.name}`,
+    language: "en",
+    blocks: measureBlocks(measured, context),
+  });
 }
 
 /** A measured photograph as blocks: the spacing, the picture, how it was found, what to record. */

@@ -4,12 +4,15 @@ import { printDuration, printElapsed, printTemperature } from "../units/print.ts
 import type { TemperatureUnit } from "../units/temperature.ts";
 import type { Block, Cell, ChartPair } from "./Block.ts";
 import { chartBlocks } from "./chartBlocks.ts";
+import { reportHtml } from "./html/reportHtml.ts";
 import { clockText } from "./moments.ts";
 import { pingRecordLines } from "./pingRecordLines.ts";
+import { reportText } from "./reportText.ts";
 import { section } from "./section.ts";
 import { basisBlocks } from "./sections/basisBlocks.ts";
 import { cautionBlocks } from "./sections/cautionBlocks.ts";
 import { findingBlocks } from "./sections/findingBlocks.ts";
+import type { TextOptions } from "./TextOptions.ts";
 
 /** What the report of a recording needs to know beside its object. */
 export interface PingsContext {
@@ -17,11 +20,25 @@ export interface PingsContext {
   readonly charts?: Readonly<Record<string, ChartPair>>;
 }
 
+/** A recording of clicks as text for a terminal, at most 80 columns. */
+export function pingsText(review: PingReview, options: TextOptions): string {
+  return reportText(
+    { title: `Pings in ${review.sound.name}`, blocks: pingsBlocks(review, options) },
+    options.paint,
+  );
+}
+
+/** A recording of clicks as one self-contained page, in the same sentences as the text. */
+export function pingsHtml(review: PingReview, context: PingsContext): string {
+  return reportHtml({
+    title: `Pings in ${review.sound.name}`,
+    language: "en",
+    blocks: pingsBlocks(review, context),
+  });
+}
+
 /** A recording as blocks: how many, what they speak for, when, how hot, and how they were told apart. */
-export function pingsBlocks(
-  review: PingReview,
-  { unit, charts = {} }: PingsContext,
-): readonly Block[] {
+function pingsBlocks(review: PingReview, { unit, charts = {} }: PingsContext): readonly Block[] {
   return [
     { kind: "lead", text: leadText(review) },
     { kind: "facts", facts: facts(review) },

@@ -9,7 +9,9 @@ import type { TemperatureUnit } from "../units/temperature.ts";
 import type { Block, ChartPair } from "./Block.ts";
 import { capitalised } from "./capitalised.ts";
 import { chartBlocks } from "./chartBlocks.ts";
+import { reportHtml } from "./html/reportHtml.ts";
 import { momentText } from "./moments.ts";
+import { reportText } from "./reportText.ts";
 import { section } from "./section.ts";
 import { basisBlocks } from "./sections/basisBlocks.ts";
 import { bodyBlocks } from "./sections/bodyBlocks.ts";
@@ -24,6 +26,7 @@ import { recordBlocks } from "./sections/recordBlocks.ts";
 import { segmentBlocks } from "./sections/segmentBlocks.ts";
 import { strainBlocks } from "./sections/strainBlocks.ts";
 import { zoneBlocks } from "./sections/zoneBlocks.ts";
+import type { TextOptions } from "./TextOptions.ts";
 
 /** Charts that a page of one firing or one schedule may carry. */
 interface ReportCharts {
@@ -40,6 +43,20 @@ export interface ReportContext {
   /** Sources to list at the end, one line each. */
   readonly sources?: readonly string[];
   readonly charts?: ReportCharts;
+}
+
+/** A reviewed firing as text for a terminal, at most 80 columns. */
+export function reviewText(review: FiringReview, options: TextOptions): string {
+  return reportText({ title: review.title, blocks: reviewBlocks(review, options) }, options.paint);
+}
+
+/** A reviewed firing as one self-contained page, in the same sentences as the text. */
+export function reviewHtml(review: FiringReview, options: ReportContext): string {
+  return reportHtml({
+    title: review.title,
+    language: "en",
+    blocks: reviewBlocks(review, options),
+  });
 }
 
 /** A reviewed firing as blocks, in the order in which a potter asks. */

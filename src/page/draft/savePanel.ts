@@ -1,7 +1,7 @@
 import { html, type TemplateResult } from "lit-html";
 import { draftCharts } from "../../core/charts/chartsOf.ts";
 import { draftDocument } from "../../core/reports/documents/draftDocument.ts";
-import { draftHtml } from "../../core/reports/draftHtml.ts";
+import { draftHtml } from "../../core/reports/draftBlocks.ts";
 import type { Draft } from "../../core/schedule/draftSchedule.ts";
 import type { Schedule } from "../../core/schedule/Schedule.ts";
 import { scheduleYaml } from "../../core/schedule/scheduleYaml.ts";

@@ -8,7 +8,7 @@ import { linedUp } from "../../../src/core/firing/linedUp.ts";
 import { parseAlignment } from "../../../src/core/firing/parseAlignment.ts";
 import { reviewFiring } from "../../../src/core/firing/reviewFiring.ts";
 import { problemText } from "../../../src/core/problem.ts";
-import { comparisonText } from "../../../src/core/reports/comparisonText.ts";
+import { comparisonText } from "../../../src/core/reports/comparisonBlocks.ts";
 import { readingOf } from "../../support/firings.ts";
 import { valued } from "../../support/schedules.ts";
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { glazeWorkOf } from "../../../src/core/glaze/glazeWorkOf.ts";
-import { glazeText } from "../../../src/core/reports/glazeText.ts";
+import { glazeText } from "../../../src/core/reports/glazeBlocks.ts";
 import { plainPaint } from "../../../src/core/reports/paint.ts";
 import { parseLeachAmount } from "../../../src/core/units/leachAmount.ts";
 

@@ -9,7 +9,7 @@ import { logReader } from "../../../src/core/log/logReader.ts";
 import { rejectedCount } from "../../../src/core/log/rejectedCount.ts";
 import type { Result } from "../../../src/core/problem.ts";
 import { reviewDocument } from "../../../src/core/reports/documents/reviewDocument.ts";
-import { reviewText } from "../../../src/core/reports/reviewText.ts";
+import { reviewText } from "../../../src/core/reports/reviewBlocks.ts";
 import { splitQuoted } from "../../../src/node/splitQuoted.ts";
 import { dealtLevels } from "../../bench/logGrid/axes.ts";
 import { gridLog } from "../../bench/logGrid/gridLog.ts";

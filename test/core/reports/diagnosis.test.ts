@@ -5,8 +5,7 @@ import { diagnosisOf } from "../../../src/core/firing/diagnosis/diagnosedCauses.
 import { documentJsonSchema } from "../../../src/core/reports/documents/documentJsonSchema.ts";
 import { reviewDocument } from "../../../src/core/reports/documents/reviewDocument.ts";
 import { plainPaint } from "../../../src/core/reports/paint.ts";
-import { reviewHtml } from "../../../src/core/reports/reviewHtml.ts";
-import { reviewText } from "../../../src/core/reports/reviewText.ts";
+import { reviewHtml, reviewText } from "../../../src/core/reports/reviewBlocks.ts";
 import { sampleReview } from "../../support/samples/reportsObjects.ts";
 
 const facts: CrackFacts = {

@@ -2,8 +2,7 @@ import { describe, expect, it } from "vitest";
 import type { GlazeWishes } from "../../../src/core/glaze/GlazeWork.ts";
 import { glazeWorkOf } from "../../../src/core/glaze/glazeWorkOf.ts";
 import { problemText } from "../../../src/core/problem.ts";
-import { glazeHtml } from "../../../src/core/reports/glazeHtml.ts";
-import { glazeText } from "../../../src/core/reports/glazeText.ts";
+import { glazeHtml, glazeText } from "../../../src/core/reports/glazeBlocks.ts";
 import { glazeFile } from "../glaze/glazeFiles.ts";
 
 const NOTHING: GlazeWishes = {

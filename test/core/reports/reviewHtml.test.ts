@@ -1,10 +1,8 @@
 import { describe, expect, it } from "vitest";
-import { comparisonHtml } from "../../../src/core/reports/comparisonHtml.ts";
-import { draftHtml } from "../../../src/core/reports/draftHtml.ts";
+import { comparisonHtml } from "../../../src/core/reports/comparisonBlocks.ts";
+import { draftHtml } from "../../../src/core/reports/draftBlocks.ts";
 import { plainPaint } from "../../../src/core/reports/paint.ts";
-import { reviewBlocks } from "../../../src/core/reports/reviewBlocks.ts";
-import { reviewHtml } from "../../../src/core/reports/reviewHtml.ts";
-import { reviewText } from "../../../src/core/reports/reviewText.ts";
+import { reviewBlocks, reviewHtml, reviewText } from "../../../src/core/reports/reviewBlocks.ts";
 import { sampleFinding, sampleZone } from "../../support/samples/reports.ts";
 import { sampleDraft, sampleReading, sampleReview } from "../../support/samples/reportsObjects.ts";
 import { sampleComparison } from "../../support/samples/reportsTables.ts";

@@ -1,10 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { makeCurve } from "../../../src/core/curve/Curve.ts";
-import { draftHtml } from "../../../src/core/reports/draftHtml.ts";
-import { draftText } from "../../../src/core/reports/draftText.ts";
+import { draftHtml, draftText } from "../../../src/core/reports/draftBlocks.ts";
 import { plainPaint } from "../../../src/core/reports/paint.ts";
-import { reviewHtml } from "../../../src/core/reports/reviewHtml.ts";
-import { reviewText } from "../../../src/core/reports/reviewText.ts";
+import { reviewHtml, reviewText } from "../../../src/core/reports/reviewBlocks.ts";
 import {
   type PieceStrain,
   pieceStrain,

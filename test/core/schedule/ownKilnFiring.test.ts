@@ -6,7 +6,7 @@ import type { LearnedKiln } from "../../../src/core/kiln/LearnedKiln.ts";
 import { learnKiln } from "../../../src/core/kiln/learnKiln.ts";
 import { predictFiring } from "../../../src/core/kiln/predictFiring.ts";
 import { draftDocument } from "../../../src/core/reports/documents/draftDocument.ts";
-import { draftText } from "../../../src/core/reports/draftText.ts";
+import { draftText } from "../../../src/core/reports/draftBlocks.ts";
 import { plainPaint } from "../../../src/core/reports/paint.ts";
 import type { Draft } from "../../../src/core/schedule/draftSchedule.ts";
 import { draftSchedule } from "../../../src/core/schedule/draftSchedule.ts";

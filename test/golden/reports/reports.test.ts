@@ -1,10 +1,10 @@
 import { readFileSync, writeFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { describe, expect, it } from "vitest";
-import { comparisonText } from "../../../src/core/reports/comparisonText.ts";
-import { draftText } from "../../../src/core/reports/draftText.ts";
+import { comparisonText } from "../../../src/core/reports/comparisonBlocks.ts";
+import { draftText } from "../../../src/core/reports/draftBlocks.ts";
 import { plainPaint } from "../../../src/core/reports/paint.ts";
-import { reviewText } from "../../../src/core/reports/reviewText.ts";
+import { reviewText } from "../../../src/core/reports/reviewBlocks.ts";
 import { sampleDraft, sampleReview } from "../../support/samples/reportsObjects.ts";
 import { sampleComparison } from "../../support/samples/reportsTables.ts";
 
