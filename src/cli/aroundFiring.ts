@@ -1,8 +1,7 @@
 import { basename, extname } from "node:path";
 import type { EarlierLog } from "../core/firing/FiringHistory.ts";
-import { asFile } from "../core/firing/nextTime/asFile.ts";
 import type { NextTimePaths } from "../core/firing/nextTime/NextTime.ts";
-import { shellQuoted } from "../core/firing/nextTime/shellQuoted.ts";
+import { asFile, shellQuoted } from "../core/firing/nextTime/nextCommand.ts";
 import { earlierBeside } from "../node/earlierBeside.ts";
 import { freeName } from "../node/freeName.ts";
 import type { FiringFiles } from "../node/readFiring.ts";

@@ -1,6 +1,6 @@
 import { readLog } from "../core/log/readLog.ts";
 import { failed, ok, type Problem, type Result } from "../core/problem.ts";
-import type { WatchView } from "../core/reports/WatchView.ts";
+import type { WatchView } from "../core/reports/watchWords.ts";
 import type { TemperatureUnit } from "../core/units/temperature.ts";
 import type { WatchState } from "../core/watch/WatchState.ts";
 import { watched } from "../core/watch/watched.ts";

@@ -3,7 +3,7 @@ import { type Curve, makeCurve } from "../../src/core/curve/Curve.ts";
 import { sliced } from "../../src/core/curve/moved.ts";
 import type { LogReading } from "../../src/core/log/LogReading.ts";
 import { readLog } from "../../src/core/log/readLog.ts";
-import type { WatchView } from "../../src/core/reports/WatchView.ts";
+import type { WatchView } from "../../src/core/reports/watchWords.ts";
 import type { WatchState } from "../../src/core/watch/WatchState.ts";
 import { type WatchInput, watched } from "../../src/core/watch/watched.ts";
 import { splitQuoted } from "../../src/node/splitQuoted.ts";

@@ -1,8 +1,8 @@
 import { hasWarning } from "../../core/findings/ordered.ts";
 import type { Problem } from "../../core/problem.ts";
 import { watchDocument } from "../../core/reports/documents/watchDocument.ts";
-import type { WatchView } from "../../core/reports/WatchView.ts";
 import { watchScreen } from "../../core/reports/watchScreen.ts";
+import type { WatchView } from "../../core/reports/watchWords.ts";
 import type { TemperatureUnit } from "../../core/units/temperature.ts";
 import { followFile } from "../../node/followFile.ts";
 import {

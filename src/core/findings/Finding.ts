@@ -41,3 +41,11 @@ export interface Finding {
     readonly toSeconds: number;
   } | null;
 }
+
+/** Topic of a kiln that heats by itself: an emergency, said before all else. */
+export const RUNAWAY = "runaway";
+
+/** The finding of an emergency; null when there is none. */
+export function runawayIn(findings: readonly Finding[]): Finding | null {
+  return findings.find(({ topic }) => topic === RUNAWAY) ?? null;
+}

@@ -1,5 +1,4 @@
-import type { Finding, Severity } from "./Finding.ts";
-import { RUNAWAY } from "./runaway.ts";
+import { type Finding, RUNAWAY, type Severity } from "./Finding.ts";
 
 const RANK: Readonly<Record<Severity, number>> = {
   warning: 0,

@@ -1,6 +1,6 @@
 import type { Finding } from "../findings/Finding.ts";
 import { quoted } from "../findings/findingText.ts";
-import { FALLS_APART, NOISIER, NOISY_K, STRONGER, WEAKER } from "../kiln/changeLimits.ts";
+import { FALLS_APART, NOISIER, NOISY_K, STRONGER, WEAKER } from "../kiln/fitTwoNode.ts";
 import type { LearnedFiring, LearnedKiln } from "../kiln/LearnedKiln.ts";
 import { sharedPulls } from "../kiln/sharedPulls.ts";
 

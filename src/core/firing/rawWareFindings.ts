@@ -1,6 +1,6 @@
 import type { Finding } from "../findings/Finding.ts";
 import { carbonFindings } from "../schedule/checks/carbon.ts";
-import type { RawWare } from "../schedule/checks/RawWare.ts";
+import type { RawWare } from "../schedule/checks/Judged.ts";
 import { waterFindings } from "../schedule/checks/water.ts";
 import { type FiringFacts, zoneNamed } from "./FiringFacts.ts";
 import { hottestZone } from "./hottestZone.ts";

@@ -10,7 +10,7 @@ import { parseLength } from "../units/parseLength.ts";
 import { parseTemperature } from "../units/parseTemperature.ts";
 import { parseSlipDensity } from "../units/slipDensity.ts";
 import type { TemperatureUnit } from "../units/temperature.ts";
-import { bodyGiven } from "../ware/bodyGiven.ts";
+import { bodyGiven } from "../ware/bodyAsGiven.ts";
 import type { GivenBody } from "../ware/userBody.ts";
 import type { Body } from "../ware/Ware.ts";
 import { wareLength } from "../ware/wareLength.ts";

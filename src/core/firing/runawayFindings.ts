@@ -1,7 +1,6 @@
 import type { Curve } from "../curve/Curve.ts";
 import { peakOf } from "../curve/peakOf.ts";
-import type { Finding } from "../findings/Finding.ts";
-import { RUNAWAY } from "../findings/runaway.ts";
+import { type Finding, RUNAWAY } from "../findings/Finding.ts";
 import type { LogReading } from "../log/LogReading.ts";
 import type { Schedule } from "../schedule/Schedule.ts";
 import { askedOf } from "./askedHeat.ts";

@@ -2,7 +2,7 @@ import { failed, ok, type Problem, type Result } from "../problem.ts";
 import { isBareNumber } from "../units/isBareNumber.ts";
 import { parseLength } from "../units/parseLength.ts";
 import { parseTemperature } from "../units/parseTemperature.ts";
-import { bodyGiven } from "../ware/bodyGiven.ts";
+import { bodyGiven } from "../ware/bodyAsGiven.ts";
 import type { Body } from "../ware/Ware.ts";
 import type { MeasuredCracks, MeasuredPing } from "./GlazedPiece.ts";
 import type { GlazeFile } from "./glazeFormat.ts";

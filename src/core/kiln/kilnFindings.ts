@@ -2,7 +2,7 @@ import { FEWEST_PINNED, offsetTrend } from "../cones/offsetTrend.ts";
 import type { Finding } from "../findings/Finding.ts";
 import { quoted } from "../findings/findingText.ts";
 import { basedOn } from "../sources/basedOn.ts";
-import { FALLS_APART, NOISIER, NOISY_K, STRONGER, WEAKER } from "./changeLimits.ts";
+import { FALLS_APART, NOISIER, NOISY_K, STRONGER, WEAKER } from "./fitTwoNode.ts";
 import { type CoolingConstants, lossKPerSecond } from "./heatBalance.ts";
 import type { LearnedFiring, LearnedKiln } from "./LearnedKiln.ts";
 import { sharedPulls } from "./sharedPulls.ts";

@@ -52,3 +52,13 @@ export type Block =
   | { readonly kind: "chart"; readonly description: string; readonly chart: ChartPair }
   /** Only a page shows it: a photograph, as a data address of our own making. */
   | { readonly kind: "picture"; readonly description: string; readonly dataUrl: string };
+
+/** Blocks under a heading; nothing at all when there are none. */
+export function section(text: string, blocks: readonly Block[]): readonly Block[] {
+  return blocks.length === 0 ? [] : [{ kind: "heading", text }, ...blocks];
+}
+
+/** A chart as a block, when there is one. */
+export function chartBlocks(description: string, chart: ChartPair | undefined): readonly Block[] {
+  return chart === undefined ? [] : [{ kind: "chart", description, chart }];
+}

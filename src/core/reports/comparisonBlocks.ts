@@ -6,16 +6,14 @@ import type { FiringStudy } from "../trials/FiringStudy.ts";
 import { printDifference, printDuration, printRate, printTemperature } from "../units/print.ts";
 import type { TemperatureUnit } from "../units/temperature.ts";
 import { CRISTOBALITE_BAND } from "../ware/inversionBands.ts";
-import type { Block, Cell, ChartPair } from "./Block.ts";
-import { chartBlocks } from "./chartBlocks.ts";
+import { type Block, type Cell, type ChartPair, chartBlocks } from "./Block.ts";
 import { reportHtml } from "./html/reportHtml.ts";
-import { reportText } from "./reportText.ts";
+import { reportText, type TextOptions } from "./reportText.ts";
 import type { ReportContext } from "./reviewBlocks.ts";
 import { cautionBlocks } from "./sections/cautionBlocks.ts";
 import { plusMinus } from "./sections/coneWords.ts";
 import { shiftBlocks } from "./sections/shiftBlocks.ts";
 import { type StudyCharts, trialBasis, trialBlocks } from "./sections/trialBlocks.ts";
-import type { TextOptions } from "./TextOptions.ts";
 
 const SIDE_BY_SIDE = 3;
 

@@ -1,9 +1,8 @@
 import { printDifference, printRate, printTemperature } from "../units/print.ts";
 import type { Block, Cell } from "./Block.ts";
 import { capitalised, stopped } from "./capitalised.ts";
-import { reportText } from "./reportText.ts";
+import { reportText, type TextOptions } from "./reportText.ts";
 import { seriesName } from "./sections/coneWords.ts";
-import type { TextOptions } from "./TextOptions.ts";
 
 /** How well an end point is known: seen in two copies of the table, in one, or remembered. */
 type EndPointConfidence = "two-copies" | "one-copy" | "from-memory";

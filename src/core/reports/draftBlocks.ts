@@ -5,15 +5,13 @@ import { pieceOf } from "../schedule/pieceOf.ts";
 import type { Schedule, TimelineRow } from "../schedule/Schedule.ts";
 import { printDifference, printDuration, printRate, printTemperature } from "../units/print.ts";
 import type { TemperatureUnit } from "../units/temperature.ts";
-import type { Block, Cell } from "./Block.ts";
+import { type Block, type Cell, chartBlocks, section } from "./Block.ts";
 import { capitalised, stopped } from "./capitalised.ts";
-import { chartBlocks } from "./chartBlocks.ts";
 import { reportHtml } from "./html/reportHtml.ts";
 import { momentColumns, momentLines, momentText, startOfDayOf } from "./moments.ts";
 import { printSetRate, printSpan } from "./printSpan.ts";
-import { reportText } from "./reportText.ts";
+import { reportText, type TextOptions } from "./reportText.ts";
 import type { ReportContext } from "./reviewBlocks.ts";
-import { section } from "./section.ts";
 import { basisBlocks } from "./sections/basisBlocks.ts";
 import { bodyBlocks } from "./sections/bodyBlocks.ts";
 import { cautionBlocks } from "./sections/cautionBlocks.ts";
@@ -24,7 +22,6 @@ import { findingBlocks } from "./sections/findingBlocks.ts";
 import { type Mending, mendingBlocks } from "./sections/mendingBlocks.ts";
 import { ownKilnBlocks } from "./sections/ownKilnBlocks.ts";
 import { strainBlocks } from "./sections/strainBlocks.ts";
-import type { TextOptions } from "./TextOptions.ts";
 
 /** What a report of a draft may know beside the draft. */
 export interface DraftContext extends ReportContext {

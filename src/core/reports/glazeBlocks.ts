@@ -11,12 +11,10 @@ import { cited } from "../sources/basedOn.ts";
 import type { LeachAmount } from "../units/leachAmount.ts";
 import { printDifference, printTemperature } from "../units/print.ts";
 import type { TemperatureUnit } from "../units/temperature.ts";
-import type { Block, Cell } from "./Block.ts";
-import type { GlazeView } from "./GlazeView.ts";
+import { type Block, type Cell, section } from "./Block.ts";
 import { reportHtml } from "./html/reportHtml.ts";
 import type { Paint } from "./paint.ts";
 import { reportText } from "./reportText.ts";
-import { section } from "./section.ts";
 import { basisBlocks } from "./sections/basisBlocks.ts";
 import { batchBlocks } from "./sections/batchBlocks.ts";
 import { cautionBlocks } from "./sections/cautionBlocks.ts";
@@ -30,6 +28,13 @@ import {
 import { glazeStressBlocks } from "./sections/glazeStressBlocks.ts";
 import { coatBlocks, slipBlocks } from "./sections/slipBlocks.ts";
 import { asGiven } from "./spreadWords.ts";
+
+/** How a report of glazes is to be shown. */
+export interface GlazeView {
+  readonly unit: TemperatureUnit;
+  /** Unit of what goes on the scales. */
+  readonly weights: "g" | "oz";
+}
 
 /** Oxides whose factor varies by a rule that could not be read again. */
 const RULES_FROM_MEMORY = Object.entries(APPEN_FACTORS).flatMap(([oxide, { attested }]) =>

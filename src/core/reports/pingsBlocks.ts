@@ -2,17 +2,14 @@ import type { PingBand, PingReview, PingSpan, PlacedPing } from "../pings/PingRe
 import { LEAST_THRESHOLD_DB, SCATTER_FACTOR } from "../pings/quietLevels.ts";
 import { printDuration, printElapsed, printTemperature } from "../units/print.ts";
 import type { TemperatureUnit } from "../units/temperature.ts";
-import type { Block, Cell, ChartPair } from "./Block.ts";
-import { chartBlocks } from "./chartBlocks.ts";
+import { type Block, type Cell, type ChartPair, chartBlocks, section } from "./Block.ts";
 import { reportHtml } from "./html/reportHtml.ts";
 import { clockText } from "./moments.ts";
 import { pingRecordLines } from "./pingRecordLines.ts";
-import { reportText } from "./reportText.ts";
-import { section } from "./section.ts";
+import { reportText, type TextOptions } from "./reportText.ts";
 import { basisBlocks } from "./sections/basisBlocks.ts";
 import { cautionBlocks } from "./sections/cautionBlocks.ts";
 import { findingBlocks } from "./sections/findingBlocks.ts";
-import type { TextOptions } from "./TextOptions.ts";
 
 /** What the report of a recording needs to know beside its object. */
 export interface PingsContext {

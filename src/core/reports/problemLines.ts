@@ -1,6 +1,5 @@
 import type { Problem } from "../problem.ts";
-import { HARD_SPACE } from "./glued.ts";
-import { visibleWidth } from "./visibleWidth.ts";
+import { HARD_SPACE, visibleWidth } from "./wrap.ts";
 
 /** Columns of a terminal that nobody has widened. */
 const COLUMNS = 80;

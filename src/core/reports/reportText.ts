@@ -1,11 +1,18 @@
+import type { TemperatureUnit } from "../units/temperature.ts";
 import type { Block } from "./Block.ts";
 import { capitalised } from "./capitalised.ts";
-
 import { inert } from "./inert.ts";
 import type { Paint } from "./paint.ts";
 import { table } from "./table.ts";
-import { visibleWidth } from "./visibleWidth.ts";
-import { wrap } from "./wrap.ts";
+import { visibleWidth, wrap } from "./wrap.ts";
+
+/** How a report is written as text. */
+export interface TextOptions {
+  readonly unit: TemperatureUnit;
+  readonly paint: Paint;
+  /** Sources to list at the end, one line each. */
+  readonly sources?: readonly string[];
+}
 
 /** Columns of a terminal that a report keeps within. */
 export const REPORT_WIDTH = 80;

@@ -1,18 +1,15 @@
-import type { Finding } from "../findings/Finding.ts";
+import { type Finding, runawayIn } from "../findings/Finding.ts";
 import { adviceText, statementText } from "../findings/findingText.ts";
-import { runawayIn } from "../findings/runaway.ts";
 import type { FiringReview, PlanComparison, ZoneReview } from "../firing/FiringReview.ts";
 import { hottestZone } from "../firing/hottestZone.ts";
 import type { NextChange, NextTime, Standing } from "../firing/nextTime/NextTime.ts";
 import { printDifference, printDuration, printRate, printTemperature } from "../units/print.ts";
 import type { TemperatureUnit } from "../units/temperature.ts";
-import type { Block, ChartPair } from "./Block.ts";
+import { type Block, type ChartPair, chartBlocks, section } from "./Block.ts";
 import { capitalised } from "./capitalised.ts";
-import { chartBlocks } from "./chartBlocks.ts";
 import { reportHtml } from "./html/reportHtml.ts";
 import { momentText } from "./moments.ts";
-import { reportText } from "./reportText.ts";
-import { section } from "./section.ts";
+import { reportText, type TextOptions } from "./reportText.ts";
 import { basisBlocks } from "./sections/basisBlocks.ts";
 import { bodyBlocks } from "./sections/bodyBlocks.ts";
 import { cautionBlocks } from "./sections/cautionBlocks.ts";
@@ -26,7 +23,6 @@ import { recordBlocks } from "./sections/recordBlocks.ts";
 import { segmentBlocks } from "./sections/segmentBlocks.ts";
 import { strainBlocks } from "./sections/strainBlocks.ts";
 import { zoneBlocks } from "./sections/zoneBlocks.ts";
-import type { TextOptions } from "./TextOptions.ts";
 
 /** Charts that a page of one firing or one schedule may carry. */
 interface ReportCharts {

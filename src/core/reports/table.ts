@@ -1,9 +1,7 @@
 import type { Cell, Column } from "./Block.ts";
-import { glued, HARD_SPACE } from "./glued.ts";
 import { inert } from "./inert.ts";
 import type { Paint, PaintStyle } from "./paint.ts";
-import { visibleWidth } from "./visibleWidth.ts";
-import { wrap } from "./wrap.ts";
+import { glued, HARD_SPACE, visibleWidth, wrap } from "./wrap.ts";
 
 const BETWEEN = "  ";
 const NARROWEST = 4;

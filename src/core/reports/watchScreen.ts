@@ -1,16 +1,13 @@
 import { cautionsFor } from "../cautions/cautionsFor.ts";
-import type { Finding } from "../findings/Finding.ts";
+import { type Finding, runawayIn } from "../findings/Finding.ts";
 import { adviceText, statementText } from "../findings/findingText.ts";
-import { runawayIn } from "../findings/runaway.ts";
 import { printDuration } from "../units/print.ts";
 import type { TemperatureUnit } from "../units/temperature.ts";
 import { capitalised } from "./capitalised.ts";
 import { inert } from "./inert.ts";
 import type { Paint, PaintStyle } from "./paint.ts";
-import { visibleWidth } from "./visibleWidth.ts";
-import type { WatchView } from "./WatchView.ts";
-import { headText, type WatchFact, watchFacts } from "./watchWords.ts";
-import { wrap } from "./wrap.ts";
+import { headText, type WatchFact, type WatchView, watchFacts } from "./watchWords.ts";
+import { visibleWidth, wrap } from "./wrap.ts";
 
 /** How a screen is written. */
 export interface ScreenOptions {

@@ -1,12 +1,10 @@
 import type { Band, Direction } from "../curve/Band.ts";
 import type { Curve } from "../curve/Curve.ts";
-import type { Crossing } from "../ware/crossingsOf.ts";
-import { crossingsOf } from "../ware/crossingsOf.ts";
+import { type Crossing, crossingsOf } from "../ware/crossingsOf.ts";
 import { CRISTOBALITE_BAND, hasCristobalite, QUARTZ_BAND } from "../ware/inversionBands.ts";
 import { lastAsked } from "../ware/lastAsked.ts";
-import { limitingRate } from "../ware/limitingRate.ts";
+import { limitingRate, SAFE_RATIO } from "../ware/limitingRate.ts";
 import type { ComputedPassage, PieceStrain } from "../ware/pieceStrain.ts";
-import { SAFE_RATIO } from "../ware/safeRatio.ts";
 import { isJudged, strainSeverity } from "../ware/strainRisk.ts";
 import type { Body, Ware } from "../ware/Ware.ts";
 import type { AssumedWare } from "../ware/wareOf.ts";

@@ -1,6 +1,7 @@
-import { BODIES } from "./bodies.ts";
+import type { Result } from "../problem.ts";
+import { BODIES, bodyNamed } from "./bodies.ts";
 import { BODY_PROPERTIES, type BodyProperty } from "./bodyProperties.ts";
-import type { GivenBody } from "./userBody.ts";
+import { type GivenBody, userBody } from "./userBody.ts";
 import type { Body } from "./Ware.ts";
 
 /**
@@ -25,4 +26,17 @@ function differences(body: Body, base: Body): readonly BodyProperty[] {
     const [a, b] = [body[name], base[name]];
     return a.value !== b.value || a.low !== b.low || a.high !== b.high || a.source !== b.source;
   });
+}
+
+/**
+ * A body from what a file says of it: words for one of the list, or one's own.
+ *
+ * @param placeOf Name of a place inside the body, for problems.
+ * @returns The problems of `bodyNamed` or of `userBody`, each at its place.
+ */
+export function bodyGiven(
+  given: string | GivenBody,
+  placeOf: (path: readonly string[]) => string,
+): Result<Body> {
+  return typeof given === "string" ? bodyNamed(given, placeOf([])) : userBody(given, placeOf);
 }

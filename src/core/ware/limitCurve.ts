@@ -1,6 +1,5 @@
 import { hasCristobalite } from "./inversionBands.ts";
-import { limitingRateAt } from "./limitingRate.ts";
-import { SAFE_RATIO } from "./safeRatio.ts";
+import { limitingRateAt, SAFE_RATIO } from "./limitingRate.ts";
 import type { Ware } from "./Ware.ts";
 
 /** Where the limit is computed, and how finely [°C]. */

@@ -6,6 +6,12 @@ import { type StrainNumbers, wareNumbers } from "./strainNumbers.ts";
 import type { Ware } from "./Ware.ts";
 import { advanceWare, BASE, LOAD, meanC, STATE_SIZE, shutKiln, WALL } from "./wareState.ts";
 
+/**
+ * Computed stress over strength that limits are taken at: half the strength, because the
+ * computation is good to a factor of two. Our own estimate.
+ */
+export const SAFE_RATIO = 0.5;
+
 /** No faster rate is ever named [°C/h]. */
 const FASTEST_C_PER_HOUR = 3000;
 

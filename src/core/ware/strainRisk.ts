@@ -1,7 +1,7 @@
 import type { Direction } from "../curve/Band.ts";
 import type { Severity } from "../findings/Finding.ts";
 import { CRISTOBALITE_BAND, hasCristobalite } from "./inversionBands.ts";
-import { SAFE_RATIO } from "./safeRatio.ts";
+import { SAFE_RATIO } from "./limitingRate.ts";
 import type { Body } from "./Ware.ts";
 
 /**

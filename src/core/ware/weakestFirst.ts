@@ -1,6 +1,5 @@
 import { CRISTOBALITE_BAND, hasCristobalite, QUARTZ_BAND } from "./inversionBands.ts";
-import { limitingRate } from "./limitingRate.ts";
-import { SAFE_RATIO } from "./safeRatio.ts";
+import { limitingRate, SAFE_RATIO } from "./limitingRate.ts";
 import type { Ware } from "./Ware.ts";
 
 /**

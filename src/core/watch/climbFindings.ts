@@ -5,9 +5,8 @@ import type { Finding } from "../findings/Finding.ts";
 import { kilnFiringOf } from "../firing/kilnFiringOf.ts";
 import { outputMean } from "../kiln/outputMean.ts";
 import type { LogReading } from "../log/LogReading.ts";
-import { HOLDING_C_PER_HOUR, PAST_PEAK_K } from "./phaseOf.ts";
+import { HOLDING_C_PER_HOUR, PAST_PEAK_K, setPointOf } from "./phaseOf.ts";
 import { recentRate } from "./recentRate.ts";
-import { setPointOf } from "./setPointOf.ts";
 import type { WatchFacts } from "./watchFindings.ts";
 
 /** Topic of the finding that a climb is stalled. */

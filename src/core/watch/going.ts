@@ -9,10 +9,9 @@ import { expandSchedule } from "../schedule/expandSchedule.ts";
 import type { Expansion, Schedule, Segment } from "../schedule/Schedule.ts";
 import { type CourseAhead, courseAhead } from "./courseAhead.ts";
 import { type HeldBack, type OwnFall, ownFall } from "./ownFall.ts";
-import { phaseOf } from "./phaseOf.ts";
+import { phaseOf, setPointOf } from "./phaseOf.ts";
 import { type PlanPlace, planPlace } from "./planPlace.ts";
 import { recentRate, steadyRate } from "./recentRate.ts";
-import { setPointOf } from "./setPointOf.ts";
 import type { Phase, RecentRate } from "./WatchState.ts";
 
 /** Hottest that a climb is followed to [°C]. */

@@ -1,3 +1,5 @@
+import type { Curve } from "../curve/Curve.ts";
+import type { LogReading } from "../log/LogReading.ts";
 import type { Phase, RecentRate } from "./WatchState.ts";
 
 /** Slower than this either way a kiln is holding [°C/h]; our own estimate. */
@@ -27,4 +29,9 @@ export function phaseOf(
   if (rate.rateCPerHour > telling) return "climbing";
   const least = below > PAST_PEAK_K ? Math.max(CRAWLING_C_PER_HOUR, sure) : telling;
   return rate.rateCPerHour < -least && below > SWING_K ? "falling" : "holding";
+}
+
+/** The set point that a log tells, as a Curve; null when it tells none. */
+export function setPointOf({ channels }: LogReading): Curve | null {
+  return channels.find(({ role, curve }) => role === "set-point" && curve !== null)?.curve ?? null;
 }

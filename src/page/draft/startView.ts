@@ -1,6 +1,6 @@
 import { html, type TemplateResult } from "lit-html";
 import type { Result } from "../../core/problem.ts";
-import { glued } from "../../core/reports/glued.ts";
+import { glued } from "../../core/reports/wrap.ts";
 import { parseSchedule } from "../../core/schedule/scheduleFile.ts";
 import { followedUnit } from "../bench/followedUnit.ts";
 import type { KeptFile } from "../bench/KeptFile.ts";

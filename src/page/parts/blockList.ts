@@ -1,8 +1,8 @@
 import { html, nothing, type TemplateResult } from "lit-html";
 import type { Block, Cell, Column } from "../../core/reports/Block.ts";
 import { capitalised } from "../../core/reports/capitalised.ts";
-import { glued } from "../../core/reports/glued.ts";
 import { inert } from "../../core/reports/inert.ts";
+import { glued } from "../../core/reports/wrap.ts";
 import { type ChartSpecs, chart } from "./chart.ts";
 
 type BlockOf<Kind extends Block["kind"]> = Extract<Block, { readonly kind: Kind }>;

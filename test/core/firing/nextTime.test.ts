@@ -3,7 +3,7 @@ import type { Curve } from "../../../src/core/curve/Curve.ts";
 import { statementText } from "../../../src/core/findings/findingText.ts";
 import type { FiringRecord } from "../../../src/core/firing/FiringRecord.ts";
 import type { NextTimePaths } from "../../../src/core/firing/nextTime/NextTime.ts";
-import { shellQuoted } from "../../../src/core/firing/nextTime/shellQuoted.ts";
+import { shellQuoted } from "../../../src/core/firing/nextTime/nextCommand.ts";
 import { parseRecord } from "../../../src/core/firing/record.ts";
 import { reviewFiring } from "../../../src/core/firing/reviewFiring.ts";
 import { foldedCommand } from "../../../src/core/reports/reviewBlocks.ts";

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { RUNAWAY } from "../../../src/core/findings/runaway.ts";
+import { RUNAWAY } from "../../../src/core/findings/Finding.ts";
 import type { FiringReview } from "../../../src/core/firing/FiringReview.ts";
 import { reviewFiring } from "../../../src/core/firing/reviewFiring.ts";
 import { runawayFindings, standingFindings } from "../../../src/core/firing/runawayFindings.ts";

@@ -6,7 +6,7 @@ import { draftText } from "../../../src/core/reports/draftBlocks.ts";
 import { type Paint, plainPaint } from "../../../src/core/reports/paint.ts";
 import { REPORT_WIDTH } from "../../../src/core/reports/reportText.ts";
 import { reviewText } from "../../../src/core/reports/reviewBlocks.ts";
-import { visibleWidth } from "../../../src/core/reports/visibleWidth.ts";
+import { visibleWidth } from "../../../src/core/reports/wrap.ts";
 import { sampleCautions, sampleFinding, sampleZone } from "../../support/samples/reports.ts";
 import { sampleDraft, sampleReading, sampleReview } from "../../support/samples/reportsObjects.ts";
 import {

@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { type Paint, plainPaint } from "../../../src/core/reports/paint.ts";
 import { table } from "../../../src/core/reports/table.ts";
-import { visibleWidth } from "../../../src/core/reports/visibleWidth.ts";
+import { visibleWidth } from "../../../src/core/reports/wrap.ts";
 
 const columns = [
   { head: "zone", align: "left" },

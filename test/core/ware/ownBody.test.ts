@@ -1,9 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { BODIES } from "../../../src/core/ware/bodies.ts";
-import { bodyAsGiven } from "../../../src/core/ware/bodyAsGiven.ts";
+import { bodyAsGiven, bodyGiven } from "../../../src/core/ware/bodyAsGiven.ts";
 import { parseBody } from "../../../src/core/ware/bodyFile.ts";
-import { bodyGiven } from "../../../src/core/ware/bodyGiven.ts";
 import { BODY_PROPERTIES, type BodyProperty } from "../../../src/core/ware/bodyProperties.ts";
 import { distinctBodies } from "../../../src/core/ware/distinctBodies.ts";
 import type { Body } from "../../../src/core/ware/Ware.ts";

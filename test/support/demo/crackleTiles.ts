@@ -4,7 +4,7 @@ import { type FitRun, fitRun } from "../../../src/core/glaze/fitRun.ts";
 import type { Glaze } from "../../../src/core/glaze/Glaze.ts";
 import { parseGlaze } from "../../../src/core/glaze/parseGlaze.ts";
 import { workOutGlaze } from "../../../src/core/glaze/workOutGlaze.ts";
-import { bodyGiven } from "../../../src/core/ware/bodyGiven.ts";
+import { bodyGiven } from "../../../src/core/ware/bodyAsGiven.ts";
 import type { Body } from "../../../src/core/ware/Ware.ts";
 import type { WrittenRecord } from "./DemoFiring.ts";
 import { DEMO_BODIES } from "./demoBodies.ts";

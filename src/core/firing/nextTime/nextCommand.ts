@@ -6,11 +6,9 @@ import type { Schedule } from "../../schedule/Schedule.ts";
 import { toldWare } from "../../schedule/toldWare.ts";
 import { paceWords, type WishedPace } from "../../schedule/wishedPace.ts";
 import { sizedAsMug } from "../../ware/wareOf.ts";
-import { asFile } from "./asFile.ts";
 import { mendedKiln } from "./kilnTooWeak.ts";
 import type { NextContext } from "./NextContext.ts";
 import type { NextAsk, NextTime, NextTimePaths, WantedChange } from "./NextTime.ts";
-import { shellQuoted } from "./shellQuoted.ts";
 
 type Command = Pick<NextTime, "command" | "commandSays" | "scheduleSays" | "schedule">;
 
@@ -253,4 +251,16 @@ function sameAgain({ kiln }: NextContext): string {
 
 function line(words: readonly string[]): string {
   return words.map(shellQuoted).join(" ");
+}
+
+/** A file's name as a word of a command that cannot be taken for an option: `./-odd.csv`. */
+export function asFile(path: string): string {
+  return path.startsWith("-") && path !== "-" ? `./${path}` : path;
+}
+
+const PLAIN = /^[\w@%+=:,./-]+$/;
+
+/** A word for a POSIX shell, in single quotes where it holds more than letters, digits and `-_./` and the like. */
+export function shellQuoted(word: string): string {
+  return PLAIN.test(word) ? word : `'${word.replaceAll("'", String.raw`'\''`)}'`;
 }

@@ -1,6 +1,6 @@
 import { z } from "zod";
 import { cautionsFor } from "../../cautions/cautionsFor.ts";
-import type { WatchView } from "../WatchView.ts";
+import type { WatchView } from "../watchWords.ts";
 import { cautionsPiece, findingsPiece, heatworkPiece } from "./pieces.ts";
 import { cautionShape, findingShape, heatworkShape, opening } from "./shapes.ts";
 

@@ -1,6 +1,6 @@
 import type { Block, Cell, Column } from "../Block.ts";
 import { capitalised } from "../capitalised.ts";
-import { glued, HARD_SPACE } from "../glued.ts";
+import { glued, HARD_SPACE } from "../wrap.ts";
 import { escapeHtml } from "./escapeHtml.ts";
 
 const ROWS_KEPT_TOGETHER = 14;

@@ -5,9 +5,8 @@ import type { Finding } from "../../findings/Finding.ts";
 import { printDifference, printRate } from "../../units/print.ts";
 import type { TemperatureUnit } from "../../units/temperature.ts";
 import type { Crossing } from "../../ware/crossingsOf.ts";
-import type { Block } from "../Block.ts";
+import { type Block, section } from "../Block.ts";
 import { capitalised, stopped } from "../capitalised.ts";
-import { section } from "../section.ts";
 import { seriesName } from "./coneWords.ts";
 
 /** What a report rests on: the cone model, the guides, the basis of each finding, sources. */

@@ -1,7 +1,6 @@
 import type { BatchRow, BatchSheet } from "../../glaze/batchSheet.ts";
 import { GRAMS_PER_OUNCE } from "../../units/mass.ts";
-import type { Block, Cell } from "../Block.ts";
-import { section } from "../section.ts";
+import { type Block, type Cell, section } from "../Block.ts";
 
 /** A mass for the scales: grams to a tenth, ounces to a hundredth. */
 export function weightText(grams: number, weights: "g" | "oz"): string {

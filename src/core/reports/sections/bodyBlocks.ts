@@ -6,9 +6,8 @@ import { BODY_PROPERTIES, type BodyProperty } from "../../ware/bodyProperties.ts
 import { distinctBodies } from "../../ware/distinctBodies.ts";
 import { YOURS } from "../../ware/userBody.ts";
 import type { Body, Property, WareGeometry } from "../../ware/Ware.ts";
-import type { Block, Cell } from "../Block.ts";
+import { type Block, type Cell, section } from "../Block.ts";
 import { capitalised, stopped } from "../capitalised.ts";
-import { section } from "../section.ts";
 
 /** A piece as far as it is shown here. */
 type ShownPiece = Pick<FiredPiece, "name" | "ware" | "assumed">;

@@ -1,8 +1,7 @@
 import type { CausePair, Confounding } from "../../trials/Confounding.ts";
 import { FIRING_CAUSE_WORDS } from "../../trials/firingCauses.ts";
-import type { Block, ChartPair } from "../Block.ts";
+import { type Block, type ChartPair, chartBlocks } from "../Block.ts";
 import { capitalised } from "../capitalised.ts";
-import { chartBlocks } from "../chartBlocks.ts";
 
 const PARTS: readonly string[] = Object.values(FIRING_CAUSE_WORDS);
 

@@ -1,9 +1,7 @@
-import type { FactDifference } from "../../trials/differences.ts";
-import { widestDifferences } from "../../trials/differences.ts";
+import { type FactDifference, widestDifferences } from "../../trials/differences.ts";
 import type { FiringInNumbers } from "../../trials/FiringFact.ts";
 import type { TemperatureUnit } from "../../units/temperature.ts";
-import type { Block } from "../Block.ts";
-import { section } from "../section.ts";
+import { type Block, section } from "../Block.ts";
 import { factDoubt, factLabel, factText } from "./factWords.ts";
 
 /** So many firings are listed by number; of more, those that are named below. */

@@ -1,9 +1,7 @@
 import type { FitStudy, FoundMismatch, GlazeOnClay } from "../../trials/FitStudy.ts";
 import type { Spread } from "../../ware/spreadOf.ts";
-import type { Block, Cell, ChartPair } from "../Block.ts";
+import { type Block, type Cell, type ChartPair, chartBlocks, section } from "../Block.ts";
 import { capitalised } from "../capitalised.ts";
-import { chartBlocks } from "../chartBlocks.ts";
-import { section } from "../section.ts";
 import { fewDigits } from "../spreadWords.ts";
 
 /**

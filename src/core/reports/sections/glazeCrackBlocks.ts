@@ -6,8 +6,7 @@ import { cited } from "../../sources/basedOn.ts";
 import { printTemperature } from "../../units/print.ts";
 import type { TemperatureUnit } from "../../units/temperature.ts";
 import type { Spread } from "../../ware/spreadOf.ts";
-import type { Block } from "../Block.ts";
-import { section } from "../section.ts";
+import { type Block, section } from "../Block.ts";
 import { asGiven, fewDigits, sharePer100, spreadWords } from "../spreadWords.ts";
 
 /** Whether the coat cracks, how closely, how deep, and what time adds. */

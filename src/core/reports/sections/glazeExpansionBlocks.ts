@@ -4,8 +4,7 @@ import { expansionText, sharesText } from "../../glaze/glazeWords.ts";
 import { entriesOf } from "../../glaze/oxides.ts";
 import { printDifference, printTemperature } from "../../units/print.ts";
 import { fahrenheitDeltaFromCelsiusDelta, type TemperatureUnit } from "../../units/temperature.ts";
-import type { Block } from "../Block.ts";
-import { section } from "../section.ts";
+import { type Block, section } from "../Block.ts";
 
 /** Cooling from a usual set point to the room, for an example [K]. */
 const USUAL_COOLING_K = 500;

@@ -4,8 +4,7 @@ import type { TwoCoats } from "../../glaze/twoCoats.ts";
 import { printTemperature } from "../../units/print.ts";
 import type { TemperatureUnit } from "../../units/temperature.ts";
 import type { Spread } from "../../ware/spreadOf.ts";
-import type { Block } from "../Block.ts";
-import { section } from "../section.ts";
+import { type Block, section } from "../Block.ts";
 import { asGiven, fewDigits, sharePer100, spreadWords } from "../spreadWords.ts";
 
 /** What measurements say of the fit, beside what composition says; nothing when none were given. */

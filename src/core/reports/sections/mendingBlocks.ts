@@ -4,10 +4,9 @@ import type { Schedule } from "../../schedule/Schedule.ts";
 import { type DifferenceLine, scheduleDifference } from "../../schedule/scheduleDifference.ts";
 import { printDuration } from "../../units/print.ts";
 import type { TemperatureUnit } from "../../units/temperature.ts";
-import type { Block, Cell } from "../Block.ts";
+import { type Block, type Cell, section } from "../Block.ts";
 import { capitalised, stopped } from "../capitalised.ts";
 import { printSetRate, printSpan } from "../printSpan.ts";
-import { section } from "../section.ts";
 
 const MARK: Readonly<Record<DifferenceLine["kind"], string>> = {
   same: " ",

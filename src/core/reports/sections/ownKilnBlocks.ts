@@ -2,11 +2,10 @@ import type { Draft } from "../../schedule/draftSchedule.ts";
 import type { OwnKilnFiring } from "../../schedule/ownKilnFiring.ts";
 import { printDifference, printDuration, printRate, printTemperature } from "../../units/print.ts";
 import type { TemperatureUnit } from "../../units/temperature.ts";
-import type { Block, Cell } from "../Block.ts";
+import { type Block, type Cell, section } from "../Block.ts";
 import { costFigure } from "../costFigure.ts";
 import { momentColumns, momentLines, momentText } from "../moments.ts";
 import { printSpan, printTravel } from "../printSpan.ts";
-import { section } from "../section.ts";
 
 interface When {
   readonly unit: TemperatureUnit;

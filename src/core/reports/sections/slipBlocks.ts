@@ -4,8 +4,7 @@ import type { SlipSheet } from "../../glaze/slipSheet.ts";
 import { CM2_PER_IN2 } from "../../units/coatMass.ts";
 import { ouncesPerPint } from "../../units/slipDensity.ts";
 import { LITRES_PER_PINT } from "../../units/volume.ts";
-import type { Block, Column } from "../Block.ts";
-import { section } from "../section.ts";
+import { type Block, type Column, section } from "../Block.ts";
 import { weightText } from "./batchBlocks.ts";
 
 type Weights = "g" | "oz";

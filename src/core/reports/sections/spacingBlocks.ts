@@ -4,9 +4,8 @@ import type { GlazeStudy } from "../../trials/GlazeStudy.ts";
 import type { GlazesCompared } from "../../trials/glazesCompared.ts";
 import type { GroupRatio, SpacingFit } from "../../trials/SpacingFit.ts";
 import type { SampleSizes } from "../../trials/sampleSizes.ts";
-import type { Block, ChartPair } from "../Block.ts";
+import { type Block, type ChartPair, chartBlocks } from "../Block.ts";
 import { capitalised } from "../capitalised.ts";
-import { chartBlocks } from "../chartBlocks.ts";
 import { fewDigits } from "../spreadWords.ts";
 import { throughBlocks } from "./throughBlocks.ts";
 

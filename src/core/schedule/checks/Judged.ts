@@ -5,7 +5,6 @@ import type { AssumedKiln } from "../../kiln/AssumedKiln.ts";
 import type { LimitFor } from "../coolingLimits.ts";
 import type { OwnKilnFiring } from "../ownKilnFiring.ts";
 import type { Expansion, Schedule } from "../Schedule.ts";
-import type { RawWare } from "./RawWare.ts";
 
 /** A schedule with all that the checks look at. */
 export interface Judged {
@@ -40,4 +39,28 @@ export function finding(
   parts: Omit<Finding, "zone" | "span" | "advice"> & Partial<Finding>,
 ): Finding {
   return { zone: null, span: null, advice: "", ...parts };
+}
+
+/** Raw clay on its way up, in a plan or in a firing that was. */
+export interface RawWare {
+  readonly curve: Curve;
+  /** Null when nobody says whether the ware was raw. */
+  readonly isRaw: boolean | null;
+  readonly isDamp: boolean;
+  /** Null when not known. */
+  readonly thickestMm: number | null;
+  readonly peakC: number;
+  readonly tense: "plan" | "past";
+}
+
+/** From this peak on ware of which nothing is said is taken for glazed [°C]. */
+const GLAZE_FROM_C = 1100;
+
+/** A log of which nothing is said is a bisque from this peak on; cooler firings are decals and lustres [°C]. */
+const BISQUE_FROM_C = 850;
+
+/** Whether the ware may be raw at all. */
+export function mayBeRaw({ isRaw, peakC, tense }: RawWare): boolean {
+  if (isRaw !== null) return isRaw;
+  return peakC < GLAZE_FROM_C && (tense === "plan" || peakC >= BISQUE_FROM_C);
 }

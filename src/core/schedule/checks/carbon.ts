@@ -1,8 +1,7 @@
 import type { Finding } from "../../findings/Finding.ts";
 import { basedOn } from "../../sources/basedOn.ts";
 import { fastestPassage, wayUp } from "./heatingTimes.ts";
-import { finding, type Judged, rawWareOf } from "./Judged.ts";
-import { mayBeRaw, type RawWare } from "./RawWare.ts";
+import { finding, type Judged, mayBeRaw, type RawWare, rawWareOf } from "./Judged.ts";
 
 /** Slow school: 60 to 80 °C/h between 700 and 900 °C. */
 const SLOW_C_PER_HOUR = 80;

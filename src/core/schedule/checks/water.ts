@@ -1,8 +1,7 @@
 import type { Finding, Severity } from "../../findings/Finding.ts";
 import { basedOn } from "../../sources/basedOn.ts";
 import { type FastestPassage, fastestPassage, wayUp } from "./heatingTimes.ts";
-import { finding, type Judged, rawWareOf } from "./Judged.ts";
-import { mayBeRaw, type RawWare } from "./RawWare.ts";
+import { finding, type Judged, mayBeRaw, type RawWare, rawWareOf } from "./Judged.ts";
 
 /** Fastest start that was found for studio ware: 250 °F/h to 250 °F [°C/h]. */
 const FAST_START_C_PER_HOUR = 139;
