@@ -42,11 +42,21 @@ export function addHum(
   sampleRateHz: number,
   { mainsHz, peak }: { readonly mainsHz: 50 | 60; readonly peak: number },
 ): void {
-  for (let i = 0; i < sound.length; i++)
+  const period = Float64Array.from({ length: humPeriod(sampleRateHz, mainsHz) }, (_, i) => {
+    let value = 0;
     for (let n = 1; n <= 8; n++)
-      sound[i] =
-        (sound[i] as number) +
-        (peak / n) * Math.sin((2 * Math.PI * n * mainsHz * i) / sampleRateHz + n);
+      value += (peak / n) * Math.sin((2 * Math.PI * n * mainsHz * i) / sampleRateHz + n);
+    return value;
+  });
+  for (let i = 0; i < sound.length; i++)
+    sound[i] = (sound[i] as number) + (period[i % period.length] as number);
+}
+
+/** Samples after which hum comes again to the last digit: the rate over what both have in common. */
+function humPeriod(sampleRateHz: number, mainsHz: number): number {
+  let [a, b] = [sampleRateHz, mainsHz];
+  while (b > 0) [a, b] = [b, a % b];
+  return sampleRateHz / a;
 }
 
 /** Adds even (white) noise of a root mean square. */

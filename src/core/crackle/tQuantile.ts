@@ -1,4 +1,5 @@
 import { incompleteBeta } from "./incompleteBeta.ts";
+import { logGamma } from "./logGamma.ts";
 
 /**
  * Student's t that a t-distributed number stays within, either side of 0, with this probability:
@@ -12,12 +13,15 @@ export function tQuantile(within: number, freedom: number): number {
   if (!(within > 0 && within < 1 && freedom >= 1))
     throw new RangeError(`tQuantile: no t for ${within} with ${freedom} degrees of freedom`);
   const outside = (t: number) => incompleteBeta(freedom / (freedom + t * t), freedom / 2, 0.5);
-  let [low, high] = [0, 1];
-  while (outside(high) > 1 - within) high *= 2;
-  for (let step = 0; step < 80; step++) {
-    const middle = (low + high) / 2;
-    if (outside(middle) > 1 - within) low = middle;
-    else high = middle;
+  const peak =
+    Math.exp(logGamma((freedom + 1) / 2) - logGamma(freedom / 2)) / Math.sqrt(Math.PI * freedom);
+  // Newton's steps from 0: what is left outside falls ever more slowly, so none goes too far.
+  let t = 0;
+  for (let step = 0; step < 200; step++) {
+    const density = peak * (1 + (t * t) / freedom) ** (-(freedom + 1) / 2);
+    const move = (outside(t) - (1 - within)) / (2 * density);
+    if (!(move > 1e-14 * t)) break;
+    t += move;
   }
-  return (low + high) / 2;
+  return t;
 }

@@ -136,12 +136,16 @@ function countDrawn(
 ): number {
   const even = seededEven(seed);
   const label = labels.map(Number);
+  const mixed = groups.map(({ places }) => places);
   let as = 0;
   for (let draw = 0; draw < DRAWN; draw++) {
-    for (const { places } of groups)
+    for (const places of mixed)
       for (let i = places.length - 1; i > 0; i--) {
-        const [a, b] = [places[i] as number, places[Math.floor(even() * (i + 1))] as number];
-        [label[a], label[b]] = [label[b] as number, label[a] as number];
+        const a = places[i] as number;
+        const b = places[Math.floor(even() * (i + 1))] as number;
+        const held = label[a] as number;
+        label[a] = label[b] as number;
+        label[b] = held;
       }
     if (counts(label)) as++;
   }

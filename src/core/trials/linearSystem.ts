@@ -28,8 +28,9 @@ export function solved(matrix: Matrix, right: readonly number[]): readonly numbe
 
 /** Sum of products over the shorter of two lists. */
 export function dot(a: readonly number[], b: readonly number[]): number {
+  const count = Math.min(a.length, b.length);
   let sum = 0;
-  for (let i = 0; i < Math.min(a.length, b.length); i++) sum += (a[i] as number) * (b[i] as number);
+  for (let i = 0; i < count; i++) sum += (a[i] as number) * (b[i] as number);
   return sum;
 }
 
@@ -60,9 +61,10 @@ export function normalMatrix(
     for (let i = 0; i < size; i++) {
       const target = sums[i] as number[];
       const factor = weight * (row[i] as number);
-      for (let j = 0; j < size; j++)
-        target[j] = (target[j] as number) + factor * (row[j] as number);
+      for (let j = 0; j <= i; j++) target[j] = (target[j] as number) + factor * (row[j] as number);
     }
   });
+  for (let i = 0; i < size; i++)
+    for (let j = 0; j < i; j++) (sums[j] as number[])[i] = (sums[i] as number[])[j] as number;
   return sums;
 }

@@ -1,5 +1,5 @@
 /** Rows in one block; a power of two. */
-const BLOCK_ROWS = 65_536;
+const BLOCK_ROWS = 8_192;
 
 /** A row's place in its block is its number and this. */
 export const SLOT_MASK = BLOCK_ROWS - 1;
