@@ -62,7 +62,7 @@ describe("undunted review", () => {
 
   it("keeps to 80 columns and its own alphabet in every text", () => {
     for (const log of LOGS) {
-      const { out } = undunted(["review", `logs/${log}`]);
+      const { out } = answer(["review", `logs/${log}`]);
       for (const line of out.split("\n")) expect([...line].length, line).toBeLessThanOrEqual(80);
       expect(out).not.toContain("\u001b");
       expect(out).not.toMatch(/undefined|NaN|\[object/);

@@ -255,16 +255,16 @@ function soften(grey: Float32Array, { width, height }: Size, sigma: number): voi
   );
   const total = weights.reduce((sum, weight) => sum + weight, 0);
   const pass = (count: number, step: number, starts: number, startStep: number) => {
-    const line = new Float32Array(count);
+    const line = new Float32Array(count + 2 * reach);
     for (let s = 0; s < starts; s++) {
       const start = s * startStep;
-      for (let i = 0; i < count; i++) line[i] = grey[start + i * step] as number;
+      for (let i = 0; i < count; i++) line[reach + i] = grey[start + i * step] as number;
+      line.fill(line[reach] as number, 0, reach);
+      line.fill(line[reach + count - 1] as number, reach + count);
       for (let i = 0; i < count; i++) {
         let sum = 0;
-        for (let k = -reach; k <= reach; k++)
-          sum +=
-            (weights[k + reach] as number) *
-            (line[Math.min(count - 1, Math.max(0, i + k))] as number);
+        for (let k = 0; k <= 2 * reach; k++)
+          sum += (weights[k] as number) * (line[i + k] as number);
         grey[start + i * step] = sum / total;
       }
     }

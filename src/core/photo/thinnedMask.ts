@@ -8,13 +8,12 @@ import type { Mask } from "./aboveThreshold.ts";
  */
 export function thinnedMask(mask: Mask): Mask {
   const bits = mask.bits.slice();
-  const around = ring(mask.width);
   let candidates: number[] = [];
   for (let i = 0; i < bits.length; i++) if (bits[i] === 1) candidates.push(i);
   for (let goes = true; goes; ) {
     goes = false;
     for (const turn of [0, 1] as const) {
-      const leaving = candidates.filter((i) => mayGo(bits, i, { around, turn }));
+      const leaving = candidates.filter((i) => mayGo(bits, i, { width: mask.width, turn }));
       for (const i of leaving) bits[i] = 0;
       if (leaving.length === 0) continue;
       goes = true;
@@ -32,24 +31,29 @@ export function ring(width: number): readonly number[] {
 function mayGo(
   bits: Uint8Array,
   i: number,
-  { around, turn }: { readonly around: readonly number[]; readonly turn: 0 | 1 },
+  { width, turn }: { readonly width: number; readonly turn: 0 | 1 },
 ): boolean {
-  let count = 0;
-  let rises = 0;
-  let before = bits[i + (around[7] as number)] as number;
-  for (const step of around) {
-    const here = bits[i + step] as number;
-    count += here;
-    if (before === 0 && here === 1) rises++;
-    before = here;
-  }
-  if (count < 2 || count > 6 || rises !== 1) return false;
-  const [up, right, down, left] = [0, 2, 4, 6].map((k) => bits[i + (around[k] as number)]) as [
-    number,
-    number,
-    number,
-    number,
-  ];
+  const up = bits[i - width] as number;
+  const upRight = bits[i - width + 1] as number;
+  const right = bits[i + 1] as number;
+  const downRight = bits[i + width + 1] as number;
+  const down = bits[i + width] as number;
+  const downLeft = bits[i + width - 1] as number;
+  const left = bits[i - 1] as number;
+  const upLeft = bits[i - width - 1] as number;
+  const count = up + upRight + right + downRight + down + downLeft + left + upLeft;
+  if (count < 2 || count > 6) return false;
+  // Places that are set and follow one that is not, once around.
+  const rises =
+    (up & ~upLeft) +
+    (upRight & ~up) +
+    (right & ~upRight) +
+    (downRight & ~right) +
+    (down & ~downRight) +
+    (downLeft & ~down) +
+    (left & ~downLeft) +
+    (upLeft & ~left);
+  if (rises !== 1) return false;
   return turn === 0
     ? up * right * down === 0 && right * down * left === 0
     : up * right * left === 0 && up * down * left === 0;
