@@ -215,7 +215,10 @@ export function photographed(segments: readonly Segment[], shot: Shot): Rendered
   const normal = seededNormal(shot.seed ?? 1);
   const noise = shot.noise ?? 2;
   for (let i = 0; i < grey.length; i++)
-    grey[i] = Math.min(255, Math.max(0, Math.round((grey[i] as number) + noise * normal())));
+    grey[i] = Math.min(
+      255,
+      Math.max(0, Math.round((grey[i] as number) + (noise === 0 ? 0 : noise * normal()))),
+    );
   return { width, height, grey };
 }
 
@@ -254,23 +257,29 @@ function soften(grey: Float32Array, { width, height }: Size, sigma: number): voi
     Math.exp(-((i - reach) ** 2) / (2 * sigma ** 2)),
   );
   const total = weights.reduce((sum, weight) => sum + weight, 0);
-  const pass = (count: number, step: number, starts: number, startStep: number) => {
-    const line = new Float32Array(count + 2 * reach);
-    for (let s = 0; s < starts; s++) {
-      const start = s * startStep;
-      for (let i = 0; i < count; i++) line[reach + i] = grey[start + i * step] as number;
-      line.fill(line[reach] as number, 0, reach);
-      line.fill(line[reach + count - 1] as number, reach + count);
-      for (let i = 0; i < count; i++) {
-        let sum = 0;
-        for (let k = 0; k <= 2 * reach; k++)
-          sum += (weights[k] as number) * (line[i + k] as number);
-        grey[start + i * step] = sum / total;
-      }
+  const line = new Float32Array(width + 2 * reach);
+  const sums = new Float64Array(width);
+  for (let y = 0; y < height; y++) {
+    const row = grey.subarray(y * width, (y + 1) * width);
+    line.fill(row[0] as number, 0, reach);
+    line.set(row, reach);
+    line.fill(row[width - 1] as number, reach + width);
+    for (let x = 0; x < width; x++) {
+      let sum = 0;
+      for (let k = 0; k <= 2 * reach; k++) sum += (weights[k] as number) * (line[x + k] as number);
+      row[x] = sum / total;
     }
-  };
-  pass(width, 1, height, width);
-  pass(height, width, width, 1);
+  }
+  const along = grey.slice();
+  for (let y = 0; y < height; y++) {
+    sums.fill(0);
+    weights.forEach((weight, k) => {
+      const from = Math.min(height - 1, Math.max(0, y + k - reach)) * width;
+      for (let x = 0; x < width; x++)
+        sums[x] = (sums[x] as number) + weight * (along[from + x] as number);
+    });
+    for (let x = 0; x < width; x++) grey[y * width + x] = (sums[x] as number) / total;
+  }
 }
 
 /** The mean intercept that these cracks have inside the picture: π area / (2 length) [px]. */
