@@ -32,6 +32,7 @@ const NUMERIC = /^[+-]?\d[\d.,]*(?:\s?[°º˚]?\s?[CFK])?$/;
  * @param rows Cells of rows from all over the body.
  */
 export function isGroupMark(rows: readonly (readonly string[])[], mark: DecimalMark): boolean {
+  if (!rows.some((row) => row.some((cell) => cell.includes(mark)))) return false;
   const width = rows.reduce((most, row) => Math.max(most, row.length), 0);
   const uses = Array.from({ length: width }, (_, c) => useIn(rows, c, mark));
   // One cell may have been cut off within its digits.
