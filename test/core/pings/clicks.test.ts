@@ -22,11 +22,22 @@ const NOISES = {
   fan: (sound: Float64Array) => addFan(sound, RATE, { rms: NOISE_RMS, seed: 3 }),
 } as const;
 
-/** Hum, a noise, and a hundred clicks whose peak stands so far over the noise's root mean square. */
-function recording(noise: keyof typeof NOISES, peakDb: number) {
+const grounds = new Map<keyof typeof NOISES, Float64Array>();
+
+/** Ninety seconds of hum and a noise; made once, to be copied. */
+function ground(noise: keyof typeof NOISES): Float64Array {
+  const made = grounds.get(noise);
+  if (made !== undefined) return made;
   const sound = silence(90, RATE);
   addHum(sound, RATE, { mainsHz: 50, peak: 0.02 });
   NOISES[noise](sound);
+  grounds.set(noise, sound);
+  return sound;
+}
+
+/** Hum, a noise, and a hundred clicks whose peak stands so far over the noise's root mean square. */
+function recording(noise: keyof typeof NOISES, peakDb: number) {
+  const sound = ground(noise).slice();
   const made = clicksAt({
     count: 100,
     fromSeconds: 1,
