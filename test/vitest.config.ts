@@ -33,6 +33,7 @@ export default defineConfig({
           ...bounds,
           name: "page",
           include: [PAGE],
+          globalSetup: ["test/page/unpackBrowser.ts"],
           setupFiles,
           isolate: false,
           maxWorkers: 2,
