@@ -14,12 +14,12 @@ function studio(): string {
   return join(folder, "logs");
 }
 
-/** Runs a line as a person pastes it into a shell. */
+/** Runs a line as a person pastes it into a shell: the words are what a shell makes of it. */
 function pasted(line: string, cwd: string): Ran {
-  const script = `undunted() { "$NODE" "$BIN" "$@"; }\n${line}`;
-  const env = { ...process.env, NODE: process.execPath, BIN: join(ROOT, "dist/bin.js") };
-  const ran = spawnSync("sh", ["-c", script], { cwd, env, encoding: "utf8", input: "" });
-  return { exit: ran.status, out: ran.stdout, err: ran.stderr };
+  const script = `undunted() { printf '%s\\0' "$@"; }\n${line}`;
+  const { status, stdout } = spawnSync("sh", ["-c", script], { cwd, encoding: "utf8", input: "" });
+  expect(status).toBe(0);
+  return undunted(stdout.split("\0").slice(0, -1), { cwd });
 }
 
 function nextTime(args: readonly string[], cwd: string) {

@@ -1,4 +1,4 @@
-import { cpSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
+import { cpSync, readFileSync, writeFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import { join } from "node:path";
 import type { Page } from "playwright-core";
@@ -51,9 +51,9 @@ function plainRows(time: (row: number) => number = (row) => row / 120, start = 2
 const LAST_DIGITS = { share: 1e-8 } as const;
 
 describe("the Review table", () => {
-  const stems = readdirSync(LOGS).flatMap((name) => /^(.*)\.csv$/.exec(name)?.[1] ?? []);
+  const stems = ["2026-02-21-b", "2026-04-11-a", "2026-05-23-b", "2026-06-06-a"];
 
-  it("gives for every demo log the numbers of the command, to eight digits and more", () =>
+  it("gives for demo logs of every kind the numbers of the command, to eight digits and more", () =>
     withPage(async ({ page }) => {
       for (const stem of stems) {
         await lay(page, [...demo(stem)]);

@@ -187,7 +187,7 @@ describe("draftSchedule", () => {
         const ranks = findings.map((finding) => rank[finding.severity]);
         expect(ranks).toEqual([...ranks].sort());
       }),
-      { numRuns: 40 },
+      { numRuns: 25 },
     );
   });
 

@@ -64,7 +64,7 @@ describe("newSchedule", () => {
           expect(made.segments.every(({ why }) => why !== null && why.length <= 300)).toBe(true);
         },
       ),
-      { numRuns: 40 },
+      { numRuns: 25 },
     );
   });
 

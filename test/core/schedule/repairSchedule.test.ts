@@ -144,7 +144,7 @@ describe("repairSchedule", () => {
         expect(twice.after).toEqual(once);
         expect(twice.steps).toEqual([]);
       }),
-      { numRuns: 30 },
+      { numRuns: 20 },
     );
   });
 });
