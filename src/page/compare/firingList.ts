@@ -61,8 +61,8 @@ function firing(bench: Bench, group: FiringGroup, { at, count }: Place): Templat
           : nothing
       }
       ${written === null ? nothing : html`<button type="button" class="slim" @click=${() => takeRecord(bench, group, written)}>Take the record from Review<span class="out-of-sight"> ${name}</span></button>`}
-      <button type="button" class="slim" ?disabled=${at === 0} data-move="up" @click=${() => move(bench, at, -1)}>Up<span class="out-of-sight"> ${name}</span></button>
-      <button type="button" class="slim" ?disabled=${at === count - 1} data-move="down" @click=${() => move(bench, at, 1)}>Down<span class="out-of-sight"> ${name}</span></button>
+      <button type="button" class="slim" ?disabled=${at === 0} data-move="up" @click=${() => move(bench, log, -1)}>Up<span class="out-of-sight"> ${name}</span></button>
+      <button type="button" class="slim" ?disabled=${at === count - 1} data-move="down" @click=${() => move(bench, log, 1)}>Down<span class="out-of-sight"> ${name}</span></button>
       <button type="button" class="slim" @click=${() => reviewFiringAgain(bench, group)}>Review it<span class="out-of-sight"> ${name}</span></button>
       <button type="button" class="slim" @click=${() => take(bench, [log, record])}>Take away<span class="out-of-sight"> ${name}</span></button>
     </div>
@@ -130,12 +130,13 @@ function take(bench: Bench, gone: readonly (KeptFile | null)[]): void {
   });
 }
 
-/** Moves a firing one place, the keyboard with it. */
-function move(bench: Bench, at: number, by: 1 | -1): void {
+/** Moves a firing one place from where it stands now, which may be newer than what is drawn, the keyboard with it. */
+function move(bench: Bench, log: KeptFile, by: 1 | -1): void {
   const { files } = bench.state().work.compare;
-  const logs = compareGroups(files).map(({ log }) => log);
-  const [log, other] = [logs[at], logs[at + by]];
-  if (log === undefined || other === undefined) return;
+  const logs = compareGroups(files).map((group) => group.log);
+  const at = logs.indexOf(log);
+  const other = logs[at + by];
+  if (at < 0 || other === undefined) return;
   const swapped = files.map((file) => (file === log ? other : file === other ? log : file));
   const now = at + by + 1;
   changeCompare(bench, `moving ${log.name}`, { files: swapped });
