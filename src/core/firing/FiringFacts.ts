@@ -2,11 +2,12 @@ import type { SolvedWitnessOffset } from "../cones/witnessOffset.ts";
 import type { LogReading } from "../log/LogReading.ts";
 import type { Schedule } from "../schedule/Schedule.ts";
 import type { FiringRecord } from "./FiringRecord.ts";
-import type { FiringReview, ZoneReview } from "./FiringReview.ts";
+import type { FiringReview } from "./FiringReview.ts";
 import type { KnownOpening } from "./knownOpening.ts";
 import type { LoggedOpening } from "./openingInLog.ts";
 import type { PlacedSound, PlacedUnloading } from "./placedMoments.ts";
 import type { PowerLoss } from "./powerLoss.ts";
+import type { ZoneReview } from "./foundZone.ts";
 
 /** All that the findings of one firing are made from. */
 export interface FiringFacts {

@@ -3,7 +3,7 @@ import { quoted } from "../findings/findingText.ts";
 import type { Crossing } from "../ware/crossingsOf.ts";
 import { CRISTOBALITE_BAND } from "../ware/inversionBands.ts";
 import { type FiringFacts, zoneNamed } from "./FiringFacts.ts";
-import type { ZoneReview } from "./FiringReview.ts";
+import type { ZoneReview } from "./foundZone.ts";
 
 /** How each zone cooled through the inversions: judged by the stress in the ware, said by its guide. */
 export function coolingFindings(facts: FiringFacts): readonly Finding[] {

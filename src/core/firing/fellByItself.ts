@@ -1,4 +1,4 @@
-import type { FoundSegment } from "./FiringReview.ts";
+import type { FoundSegment } from "./foundZone.ts";
 
 /** Ramps in a row that together are one fall of the kiln by itself. */
 export interface FallByItself {

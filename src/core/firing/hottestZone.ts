@@ -1,4 +1,4 @@
-import type { ZoneReview } from "./FiringReview.ts";
+import type { ZoneReview } from "./foundZone.ts";
 
 /**
  * The zone with the highest peak; the first of them when several are equal.

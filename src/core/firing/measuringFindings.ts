@@ -5,7 +5,7 @@ import { rejectedCount } from "../log/rejectedCount.ts";
 import { basedOn } from "../sources/basedOn.ts";
 import { CRISTOBALITE_BAND, QUARTZ_BAND } from "../ware/inversionBands.ts";
 import type { FiringFacts } from "./FiringFacts.ts";
-import type { ZoneReview } from "./FiringReview.ts";
+import type { ZoneReview } from "./foundZone.ts";
 
 /**
  * Zones apart by more than this at the peak are worth a caution [K].

@@ -5,7 +5,7 @@ import { peakOf } from "../curve/peakOf.ts";
 import { temperatureAt } from "../curve/temperatureAt.ts";
 import { expandSchedule } from "../schedule/expandSchedule.ts";
 import type { Expansion, Schedule } from "../schedule/Schedule.ts";
-import type { PlanComparison, ZoneReview } from "./FiringReview.ts";
+import type { PlanComparison, ZoneReview } from "./foundZone.ts";
 import { NEAR_PEAK_K } from "./zoneReview.ts";
 
 /** How far above the warmer of the two starts both are lined up [K]. */

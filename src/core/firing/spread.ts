@@ -1,7 +1,8 @@
 import type { Curve } from "../curve/Curve.ts";
 import { temperatureAt } from "../curve/temperatureAt.ts";
-import type { FiringReview, ZoneReview } from "./FiringReview.ts";
+import type { FiringReview } from "./FiringReview.ts";
 import { hottestZone } from "./hottestZone.ts";
+import type { ZoneReview } from "./foundZone.ts";
 
 /** Most moments at which the zones are compared. */
 const MOST_MOMENTS = 4000;

@@ -1,7 +1,7 @@
 import type { Finding } from "../findings/Finding.ts";
 import { scatterK } from "../kiln/scatterK.ts";
 import { type FiringFacts, zoneNamed } from "./FiringFacts.ts";
-import type { ZoneReview } from "./FiringReview.ts";
+import type { ZoneReview } from "./foundZone.ts";
 
 /** Nothing in a studio gets this cold [°C], nor falls this far below where it began [K]; own choice. */
 const REVERSED = { belowC: -20, fallK: 30 };

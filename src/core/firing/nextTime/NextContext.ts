@@ -1,7 +1,7 @@
 import type { DiagnosedCause } from "../diagnosis/DiagnosedCause.ts";
 import type { FiringFacts } from "../FiringFacts.ts";
 import type { FiringHistory } from "../FiringHistory.ts";
-import type { ZoneReview } from "../FiringReview.ts";
+import type { ZoneReview } from "../foundZone.ts";
 import type { NextKiln } from "./nextKiln.ts";
 import type { NextWare } from "./nextWare.ts";
 

@@ -1,4 +1,5 @@
-import type { FiringReview, WitnessOffset } from "../../firing/FiringReview.ts";
+import type { WitnessOffset } from "../../cones/witnessOffset.ts";
+import type { FiringReview } from "../../firing/FiringReview.ts";
 import { printDifference, printTemperature } from "../../units/print.ts";
 import type { TemperatureUnit } from "../../units/temperature.ts";
 import type { Block, Cell } from "../Block.ts";

@@ -1,5 +1,5 @@
-import type { FoundSegment } from "../../firing/FiringReview.ts";
 import { type FallByItself, fellByItself } from "../../firing/fellByItself.ts";
+import type { FoundSegment } from "../../firing/foundZone.ts";
 import { printDuration, printRate, printTemperature } from "../../units/print.ts";
 import type { TemperatureUnit } from "../../units/temperature.ts";
 import type { Block, Cell } from "../Block.ts";

@@ -1,4 +1,5 @@
-import type { FiringReview, ZoneReview } from "../../firing/FiringReview.ts";
+import type { FiringReview } from "../../firing/FiringReview.ts";
+import type { ZoneReview } from "../../firing/foundZone.ts";
 import { printDifference, printDuration, printTemperature } from "../../units/print.ts";
 import type { TemperatureUnit } from "../../units/temperature.ts";
 import type { Block, Cell } from "../Block.ts";
