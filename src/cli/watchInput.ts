@@ -1,6 +1,6 @@
 import { basename } from "node:path";
 import { parseCone } from "../core/cones/coneName.ts";
-import type { FiringRecord } from "../core/firing/record.ts";
+import type { FiringRecord } from "../core/firing/FiringRecord.ts";
 import type { LogOptions } from "../core/log/LogReading.ts";
 import { saidTogether } from "../core/log/saidTogether.ts";
 import { failed, ok, type Result } from "../core/problem.ts";

@@ -1,11 +1,11 @@
 import { z } from "zod";
-import { FiringRecordFile } from "../../core/firing/record.ts";
+import { FiringRecordFile } from "../../core/firing/recordFormat.ts";
 import { GlazeFile } from "../../core/glaze/glazeFormat.ts";
 import {
   DOCUMENT_NAMES,
   documentJsonSchema,
 } from "../../core/reports/documents/documentJsonSchema.ts";
-import { ScheduleFile } from "../../core/schedule/scheduleFile.ts";
+import { ScheduleFile } from "../../core/schedule/scheduleFormat.ts";
 import { BodyFile } from "../../core/ware/bodyFile.ts";
 import { answer, answerJson, type CommonOptions, EXIT, refuse } from "../conversation.ts";
 

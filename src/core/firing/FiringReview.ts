@@ -5,9 +5,9 @@ import type { LogReading } from "../log/LogReading.ts";
 import type { PieceStrain } from "../ware/pieceStrain.ts";
 import type { DiagnosedCause, DiagnosedPiece } from "./diagnosis/DiagnosedCause.ts";
 import type { FiredPiece } from "./firedPieces.ts";
+import type { PlanComparison, ZoneReview, ZoneSpread } from "./foundZone.ts";
 import type { NextTime } from "./nextTime/NextTime.ts";
 import type { OpeningInLog } from "./openingInLog.ts";
-import type { PlanComparison, ZoneReview } from "./foundZone.ts";
 
 /** A firing that happened, reviewed. */
 export interface FiringReview {
@@ -17,11 +17,7 @@ export interface FiringReview {
   /** Where the log shows cold air coming in, whatever the record says; null when it does not. */
   readonly openingInLog: OpeningInLog | null;
   /** Largest difference between zones, and that at the peak of the hottest; null with one zone. */
-  readonly spread: {
-    readonly largestC: number;
-    readonly largestAtSeconds: number;
-    readonly atPeakC: number;
-  } | null;
+  readonly spread: ZoneSpread | null;
   /** The ware whose stress can be computed; empty when the record names no body. */
   readonly pieces: readonly FiredPiece[];
   /** What the hottest zone's Curve did to each of them, the piece that stands the least first. */

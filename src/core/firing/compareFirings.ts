@@ -5,9 +5,9 @@ import { thinned } from "../curve/thinned.ts";
 import { failed, ok, type Result } from "../problem.ts";
 import { CRISTOBALITE_BAND, QUARTZ_BAND } from "../ware/inversionBands.ts";
 import type { FiringReview } from "./FiringReview.ts";
+import type { ZoneReview } from "./foundZone.ts";
 import { hottestZone } from "./hottestZone.ts";
 import { type ThermocoupleShift, thermocoupleShifts } from "./thermocoupleShift.ts";
-import type { ZoneReview } from "./foundZone.ts";
 import { secondsAbove } from "./zoneReview.ts";
 
 /** One firing's column in a comparison; every number from its hottest zone, named. */

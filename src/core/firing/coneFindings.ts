@@ -4,8 +4,8 @@ import type { SolvedWitnessOffset } from "../cones/witnessOffset.ts";
 import type { Finding, Severity } from "../findings/Finding.ts";
 import { quoted } from "../findings/findingText.ts";
 import { type FiringFacts, zoneNamed } from "./FiringFacts.ts";
-import { hottestZone } from "./hottestZone.ts";
 import type { ZoneReview } from "./foundZone.ts";
+import { hottestZone } from "./hottestZone.ts";
 
 /** An offset so many sigmas from the usual one wants looking at. */
 const FAR_SIGMAS = 2.5;

@@ -7,6 +7,7 @@ import { CRISTOBALITE_BAND, QUARTZ_BAND } from "../ware/inversionBands.ts";
 import { coneFindings } from "./coneFindings.ts";
 import { coolingFindings } from "./coolingFindings.ts";
 import { type FiringFacts, zoneNamed } from "./FiringFacts.ts";
+import type { PlanComparison, ZoneReview } from "./foundZone.ts";
 import { hottestZone } from "./hottestZone.ts";
 import { measuringFindings } from "./measuringFindings.ts";
 import { openingFindings } from "./openingFindings.ts";
@@ -15,7 +16,6 @@ import type { PowerLoss } from "./powerLoss.ts";
 import { rawWareFindings } from "./rawWareFindings.ts";
 import { runawayFindings, standingFindings } from "./runawayFindings.ts";
 import { thermocoupleFindings } from "./thermocoupleFindings.ts";
-import type { PlanComparison, ZoneReview } from "./foundZone.ts";
 
 /** Everything worth saying about a firing, worst first, then by time. */
 export function firingFindings(facts: FiringFacts): readonly Finding[] {

@@ -45,3 +45,11 @@ export interface PlanComparison {
   /** When the log first came within 5 °C of its peak, minus the same on the plan lined up [s]. */
   readonly peakDelaySeconds: number;
 }
+
+/** How far the zones of a firing were apart. */
+export interface ZoneSpread {
+  readonly largestC: number;
+  readonly largestAtSeconds: number;
+  /** At the peak of the hottest. */
+  readonly atPeakC: number;
+}

@@ -4,7 +4,7 @@ import type { Curve } from "../curve/Curve.ts";
 import { peakOf } from "../curve/peakOf.ts";
 import type { KilnFiring } from "../kiln/LearnedKiln.ts";
 import type { Channel, LogReading } from "../log/LogReading.ts";
-import type { FiringRecord } from "./record.ts";
+import type { FiringRecord } from "./FiringRecord.ts";
 
 /**
  * A log as a kiln is learned from it: its hottest thermocouple, and its output when there is one.

@@ -1,7 +1,7 @@
 import { temperatureAt } from "../curve/temperatureAt.ts";
+import type { ZoneReview } from "./foundZone.ts";
 import type { LoggedOpening, OpeningInLog } from "./openingInLog.ts";
 import type { PlacedUnloading } from "./placedMoments.ts";
-import type { ZoneReview } from "./foundZone.ts";
 
 /** When and how hot a kiln was opened, by its record and its log together. */
 export interface KnownOpening {

@@ -2,8 +2,8 @@ import type { Curve } from "../curve/Curve.ts";
 import { temperatureAt } from "../curve/temperatureAt.ts";
 import { type QuickenedFall, quickenedFalls } from "../kiln/quickenedFalls.ts";
 import type { LogReading } from "../log/LogReading.ts";
-import { hottestZone } from "./hottestZone.ts";
 import type { ZoneReview } from "./foundZone.ts";
+import { hottestZone } from "./hottestZone.ts";
 
 /** A moment at which cold air came into a kiln, as its log shows it; temperatures of the hottest zone. */
 export interface OpeningInLog extends QuickenedFall {

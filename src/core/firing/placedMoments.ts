@@ -2,11 +2,11 @@ import { temperatureAt } from "../curve/temperatureAt.ts";
 import type { LogReading } from "../log/LogReading.ts";
 import { failed, ok, type Problem, type Result } from "../problem.ts";
 import type { FiringRecord } from "./FiringRecord.ts";
+import type { ZoneReview } from "./foundZone.ts";
 import { MOMENT_FORMS, type Moment, parseMoment, placeMoment } from "./moment.ts";
 import type { LoggedOpening } from "./openingInLog.ts";
 import { type SoundKind, soundKind } from "./soundKind.ts";
 import type { SoundSaid } from "./soundSaid.ts";
-import type { ZoneReview } from "./foundZone.ts";
 
 const DAY_SECONDS = 86_400;
 

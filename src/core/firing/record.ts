@@ -9,9 +9,6 @@ import { FiringRecordFile, type Found, type Ware } from "./recordFormat.ts";
 import { type RecordValues, recordValues } from "./recordValues.ts";
 import { trialOf } from "./trialOf.ts";
 
-export type { FiringRecord } from "./FiringRecord.ts";
-export { FiringRecordFile };
-
 /**
  * A firing record from the text of its file (YAML or JSON), in canonical units.
  *

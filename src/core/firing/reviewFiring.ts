@@ -33,7 +33,7 @@ import { comparedWithPlan } from "./planComparison.ts";
 import { powerLosses } from "./powerLoss.ts";
 import { recordLines } from "./recordLines.ts";
 import type { SoundSaid } from "./soundSaid.ts";
-import { spreadOf } from "./spread.ts";
+import { zoneSpread } from "./spread.ts";
 import { strainsOnce } from "./strainsOnce.ts";
 import { type KnownWire, knownWire, usualOffsetOf } from "./thermocoupleWire.ts";
 import { firmPeak, zoneReview } from "./zoneReview.ts";
@@ -106,7 +106,7 @@ export function reviewFiring(input: FiringInput): Result<FiringReview> {
     record,
     plan,
     zones,
-    spread: spreadOf(zones),
+    spread: zoneSpread(zones),
     witness,
     comparison,
     powerLosses: powerLosses(zone.curve, zone.peakAtSeconds, comparison?.planned ?? null),

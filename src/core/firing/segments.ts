@@ -1,8 +1,8 @@
 import type { Curve } from "../curve/Curve.ts";
+import type { FoundSegment } from "./foundZone.ts";
 import { optimalPieces, type Piece } from "./optimalPieces.ts";
 import { DRIFT_K, isStableHold, MEAN_OFF_TARGET_K, STABLE_SECONDS } from "./stableHold.ts";
 import { type Bins, timeBins } from "./timeBins.ts";
-import type { FoundSegment } from "./foundZone.ts";
 
 /** A corner must be worth this much misfit [K] … */
 const TOLERANCE_K = 2;

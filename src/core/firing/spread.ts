@@ -1,8 +1,7 @@
 import type { Curve } from "../curve/Curve.ts";
 import { temperatureAt } from "../curve/temperatureAt.ts";
-import type { FiringReview } from "./FiringReview.ts";
+import type { ZoneReview, ZoneSpread } from "./foundZone.ts";
 import { hottestZone } from "./hottestZone.ts";
-import type { ZoneReview } from "./foundZone.ts";
 
 /** Most moments at which the zones are compared. */
 const MOST_MOMENTS = 4000;
@@ -11,7 +10,7 @@ const MOST_MOMENTS = 4000;
  * How far the zones were apart, at moments at which at least two of them were measured.
  * @returns null with one zone, or when no two were ever measured at one time.
  */
-export function spreadOf(zones: readonly ZoneReview[]): FiringReview["spread"] {
+export function zoneSpread(zones: readonly ZoneReview[]): ZoneSpread | null {
   const [first] = zones;
   if (!first || zones.length < 2) return null;
   const curves = zones.map((zone) => zone.curve);

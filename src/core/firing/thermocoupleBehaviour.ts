@@ -1,9 +1,9 @@
 import type { Finding } from "../findings/Finding.ts";
 import { basedOn } from "../sources/basedOn.ts";
 import { type FiringFacts, zoneNamed } from "./FiringFacts.ts";
+import type { FoundSegment, ZoneReview } from "./foundZone.ts";
 import { hottestZone } from "./hottestZone.ts";
 import { knownWire } from "./thermocoupleWire.ts";
-import type { FoundSegment, ZoneReview } from "./foundZone.ts";
 
 /** Band in which the wire of type K orders itself [°C], and the greatest error that was seen [ratio]. */
 const ORDERING = { lowC: 200, highC: 600, error: 0.017 };

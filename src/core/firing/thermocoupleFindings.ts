@@ -7,12 +7,12 @@ import { basedOn } from "../sources/basedOn.ts";
 import type { SourceId } from "../sources/bibliography.ts";
 import { newWireLimit } from "../thermocouple/newWireLimits.ts";
 import { type FiringFacts, zoneNamed } from "./FiringFacts.ts";
+import type { ZoneReview } from "./foundZone.ts";
 import { hottestZone } from "./hottestZone.ts";
 import { behaviourFindings } from "./thermocoupleBehaviour.ts";
 import { signalFindings } from "./thermocoupleSignals.ts";
 import { type KnownWire, knownWire } from "./thermocoupleWire.ts";
 import { wrongTypeFindings } from "./thermocoupleWrongType.ts";
-import type { ZoneReview } from "./foundZone.ts";
 
 /** What log and record say of the thermocouples themselves: type, limits, leads, scatter, sheath. */
 export function thermocoupleFindings(facts: FiringFacts): readonly Finding[] {

@@ -7,9 +7,9 @@ import { basedOn } from "../sources/basedOn.ts";
 import { trueC, trueCurve, type WrongType } from "../thermocouple/readAs.ts";
 import type { ThermocoupleType } from "../thermocouple/ThermocoupleType.ts";
 import { type FiringFacts, zoneNamed } from "./FiringFacts.ts";
+import type { PlanComparison, ZoneReview } from "./foundZone.ts";
 import { hottestZone } from "./hottestZone.ts";
 import { knownWire } from "./thermocoupleWire.ts";
-import type { PlanComparison, ZoneReview } from "./foundZone.ts";
 
 /** Terminals of an instrument by a kiln [°C]: an assumption, which is said. */
 const COLD_JUNCTION_C = 25;

@@ -4,9 +4,9 @@ import type { WitnessOffset } from "../cones/witnessOffset.ts";
 import type { Curve } from "../curve/Curve.ts";
 import { peakOf } from "../curve/peakOf.ts";
 import { crossingsOf } from "../ware/crossingsOf.ts";
+import type { ZoneReview } from "./foundZone.ts";
 import { foundSegments } from "./segments.ts";
 import { type KnownWire, usualOffsetOf } from "./thermocoupleWire.ts";
-import type { ZoneReview } from "./foundZone.ts";
 
 /** How near the peak counts as being there [K]. */
 export const NEAR_PEAK_K = 5;

@@ -1,9 +1,9 @@
 import { type Finding, runawayIn } from "../findings/Finding.ts";
 import { adviceText, statementText } from "../findings/findingText.ts";
 import type { FiringReview } from "../firing/FiringReview.ts";
+import type { PlanComparison, ZoneReview } from "../firing/foundZone.ts";
 import { hottestZone } from "../firing/hottestZone.ts";
 import type { NextChange, NextTime, Standing } from "../firing/nextTime/NextTime.ts";
-import type { PlanComparison, ZoneReview } from "../firing/foundZone.ts";
 import { printDifference, printDuration, printRate, printTemperature } from "../units/print.ts";
 import type { TemperatureUnit } from "../units/temperature.ts";
 import { type Block, type ChartPair, chartBlocks, section } from "./Block.ts";

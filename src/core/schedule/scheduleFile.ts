@@ -10,8 +10,6 @@ import { parseSegments, targetOf } from "./parseSegments.ts";
 import type { Schedule } from "./Schedule.ts";
 import { MOST_SEGMENTS, ScheduleFile } from "./scheduleFormat.ts";
 
-export { ScheduleFile };
-
 /** Where a kiln starts when the file does not say [°C]. */
 export const ROOM_C = 20;
 

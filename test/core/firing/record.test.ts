@@ -1,7 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { z } from "zod";
-import { FiringRecordFile, parseRecord } from "../../../src/core/firing/record.ts";
+import { parseRecord } from "../../../src/core/firing/record.ts";
+import { FiringRecordFile } from "../../../src/core/firing/recordFormat.ts";
 import { problemText } from "../../../src/core/problem.ts";
 
 const FULL = `formatVersion: 1

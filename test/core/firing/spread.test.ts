@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { makeCurve } from "../../../src/core/curve/Curve.ts";
-import { spreadOf } from "../../../src/core/firing/spread.ts";
+import { zoneSpread } from "../../../src/core/firing/spread.ts";
 import { zoneReview } from "../../../src/core/firing/zoneReview.ts";
 import { corners, sampled } from "../../support/curves.ts";
 
@@ -14,7 +14,7 @@ describe("the spread of the zones", () => {
       sampled(corners([0, 20], [5, 980], [10, 260]), 90),
       OPTIONS,
     );
-    const spread = spreadOf([top, bottom]);
+    const spread = zoneSpread([top, bottom]);
     expect(spread?.atPeakC).toBeCloseTo(20, 6);
     expect(spread?.largestC).toBeCloseTo(60, 6);
     expect(spread?.largestAtSeconds).toBe(36_000);
@@ -22,7 +22,7 @@ describe("the spread of the zones", () => {
 
   it("is none with a single zone", () => {
     const top = zoneReview("top", sampled(corners([0, 20], [5, 1000]), 60), OPTIONS);
-    expect(spreadOf([top])).toBeNull();
+    expect(zoneSpread([top])).toBeNull();
   });
 
   it("is not taken inside a gap", () => {
@@ -34,6 +34,6 @@ describe("the spread of the zones", () => {
       [20, 216, 412, 1000, 200],
       [{ fromSeconds: 7200, toSeconds: 18_000 }],
     );
-    expect(spreadOf([top, zoneReview("bottom", curve, OPTIONS)])?.largestC).toBeCloseTo(0, 6);
+    expect(zoneSpread([top, zoneReview("bottom", curve, OPTIONS)])?.largestC).toBeCloseTo(0, 6);
   });
 });

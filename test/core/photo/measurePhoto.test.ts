@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { parse } from "yaml";
-import { FiringRecordFile } from "../../../src/core/firing/record.ts";
+import { FiringRecordFile } from "../../../src/core/firing/recordFormat.ts";
 import { trialLines } from "../../../src/core/photo/trialLines.ts";
 import { photographed, type Segment, squareNet, voronoi } from "../../support/mosaics.ts";
 import { cracksIn, INTERCEPT_PX, measured, SIDE, SIZE } from "./measuredMosaic.ts";

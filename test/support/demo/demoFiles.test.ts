@@ -2,7 +2,7 @@ import { readdirSync, readFileSync } from "node:fs";
 import sharp from "sharp";
 import { describe, expect, it } from "vitest";
 import { parse } from "yaml";
-import { FiringRecordFile } from "../../../src/core/firing/record.ts";
+import { FiringRecordFile } from "../../../src/core/firing/recordFormat.ts";
 import { parseGlaze } from "../../../src/core/glaze/parseGlaze.ts";
 import { bodyGiven } from "../../../src/core/ware/bodyAsGiven.ts";
 import { parseBody } from "../../../src/core/ware/bodyFile.ts";
