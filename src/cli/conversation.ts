@@ -1,10 +1,9 @@
 import { once } from "node:events";
 import { styleText } from "node:util";
-import { hiddenEscaped } from "../core/document/hiddenEscaped.ts";
 import type { Problem } from "../core/problem.ts";
-import { inert } from "../core/reports/inert.ts";
-import type { Paint } from "../core/reports/paint.ts";
-import { problemLines } from "../core/reports/problemLines.ts";
+import type { Paint } from "../core/reports/Block.ts";
+import { problemLines } from "../core/reports/reportText.ts";
+import { hiddenEscaped, inert } from "../core/text/escape.ts";
 
 /** Options that every command takes. */
 export interface CommonOptions {

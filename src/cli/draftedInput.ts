@@ -1,19 +1,24 @@
-import { type AssumedKiln, REFERENCE_KILN } from "../core/kiln/AssumedKiln.ts";
+import { type AssumedKiln, REFERENCE_KILN } from "../core/kiln/LearnedKiln.ts";
 import { failed, ok, type Problem, type Result } from "../core/problem.ts";
-import type { Mending } from "../core/reports/sections/mendingBlocks.ts";
-import { changedSchedule } from "../core/schedule/changedSchedule.ts";
+import type { Mending } from "../core/reports/mendingBlocks.ts";
+import { pieceOf, toldWare } from "../core/schedule/coolingLimits.ts";
 import { newSchedule } from "../core/schedule/newSchedule.ts";
-import { pieceOf } from "../core/schedule/pieceOf.ts";
+import { changedSchedule } from "../core/schedule/repairSchedule.ts";
 import type { Schedule } from "../core/schedule/Schedule.ts";
 import type { Solvable } from "../core/schedule/solveSchedule.ts";
-import { toldWare } from "../core/schedule/toldWare.ts";
-import { printDifference } from "../core/units/print.ts";
-import { sizedAsMug } from "../core/ware/wareOf.ts";
-import { readSchedule } from "../node/readSchedule.ts";
-import { coneFrom, pacesFrom, type WishOptions, wareFrom, wishesFrom } from "./draftWishes.ts";
-import { offsetFrom, tariffFrom, wattsFrom } from "./options.ts";
-import { type OwnKiln, ownKiln } from "./ownKiln.ts";
-import { newOnlyProblems, wantedOfRead } from "./readScheduleWishes.ts";
+import { printDifference } from "../core/text/quantities.ts";
+import { sizedAsMug } from "../core/ware/givenWare.ts";
+import { readSchedule } from "../node/readFiring.ts";
+import {
+  coneFrom,
+  newOnlyProblems,
+  pacesFrom,
+  type WishOptions,
+  wantedOfRead,
+  wareFrom,
+  wishesFrom,
+} from "./draftWishes.ts";
+import { type OwnKiln, offsetFrom, ownKiln, tariffFrom, wattsFrom } from "./options.ts";
 
 /** What the command line says of what to draft. */
 export interface DraftWishOptions extends WishOptions {

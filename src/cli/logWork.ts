@@ -1,17 +1,17 @@
 import { basename } from "node:path";
-import { hiddenEscaped } from "../core/document/hiddenEscaped.ts";
-import { hasWarning } from "../core/findings/ordered.ts";
-import { type ComparisonPart, comparisonPart } from "../core/firing/compareFirings.ts";
-import type { FiringReview } from "../core/firing/FiringReview.ts";
-import { reviewFiring } from "../core/firing/reviewFiring.ts";
-import type { LogOptions, LogSaid } from "../core/log/LogReading.ts";
+import { hasWarning } from "../core/findings/Finding.ts";
+import type { LogOptions, LogSaid } from "../core/log/reading/LogReading.ts";
 import type { Problem } from "../core/problem.ts";
+import type { Paint } from "../core/reports/Block.ts";
 import { explainText } from "../core/reports/explainText.ts";
-import type { Paint } from "../core/reports/paint.ts";
 import { reviewText } from "../core/reports/reviewBlocks.ts";
-import type { PlannedFiring } from "../core/trials/PlannedFiring.ts";
+import { type ComparisonPart, comparisonPart } from "../core/review/compareFirings.ts";
+import type { FiringReview } from "../core/review/FiringReview.ts";
+import { reviewFiring } from "../core/review/reviewFiring.ts";
+import { hiddenEscaped } from "../core/text/escape.ts";
+import type { PlannedFiring } from "../core/trials/NextTest.ts";
 import type { TemperatureUnit } from "../core/units/temperature.ts";
-import { readEarlierLogs } from "../node/readEarlierLogs.ts";
+import { readEarlierLogs } from "../node/filesBeside.ts";
 import { readFiring, readRecordedLog } from "../node/readFiring.ts";
 import { EXIT, paintWith } from "./conversation.ts";
 import { type ReviewWays, reviewedLog } from "./reviewedLog.ts";
@@ -173,7 +173,7 @@ async function compared({ path, isEnd }: LogItem, task: CompareTask): Promise<Lo
 
 /** The line that stands for a log that could not be read. */
 export async function unreadLine({ path, problems }: LogOutcome): Promise<string> {
-  const { unreadLogLine } = await import("../core/reports/documents/lineDocuments.ts");
+  const { unreadLogLine } = await import("../core/reports/documents/comparisonDocument.ts");
   return hiddenEscaped(JSON.stringify(unreadLogLine({ name: basename(path), path }, problems)));
 }
 

@@ -1,17 +1,26 @@
+import { kilnFiringOf } from "../core/firing/kilnFiring.ts";
+import type { AssumedKiln } from "../core/kiln/LearnedKiln.ts";
+import { learnKiln } from "../core/kiln/learnKiln.ts";
+import { asAssumedKiln } from "../core/kiln/reach.ts";
 import type {
   ChannelRole,
   LogOptions,
   LogSaid,
   TimeKind,
   TimeUnit,
-} from "../core/log/LogReading.ts";
-import { delimiterNamed } from "../core/log/text/namedDelimiters.ts";
-import { failed, ok, type Result } from "../core/problem.ts";
-import type { ThermocoupleType } from "../core/thermocouple/ThermocoupleType.ts";
-import { parseDuration } from "../core/units/parseDuration.ts";
-import { writtenQuantity } from "../core/units/parseQuantity.ts";
-import { parseTemperature } from "../core/units/parseTemperature.ts";
-import { celsiusDeltaFromFahrenheitDelta } from "../core/units/temperature.ts";
+} from "../core/log/reading/LogReading.ts";
+import { delimiterNamed } from "../core/log/text/cells.ts";
+import { failed, ok, type Problem, type Result } from "../core/problem.ts";
+import { reviewFiring } from "../core/review/reviewFiring.ts";
+import { type PastOffset, pastOffset } from "../core/schedule/coneAim.ts";
+import type { ThermocoupleType } from "../core/thermocouple/emf.ts";
+import { writtenQuantity } from "../core/units/quantity.ts";
+import {
+  celsiusDeltaFromFahrenheitDelta,
+  parseDuration,
+  parseTemperature,
+} from "../core/units/temperature.ts";
+import { readFiring } from "../node/readFiring.ts";
 
 /** What the command line says about how to read a log. */
 export interface LogCommandOptions {
@@ -196,4 +205,40 @@ export function tariffFrom(text: string | undefined): Result<number | null> {
     expected: "a plain number, in whatever money: 0.30",
     fix: "--tariff 0.30",
   });
+}
+
+/** What past logs say of a kiln and its thermocouple. */
+export interface OwnKiln {
+  readonly kiln: AssumedKiln;
+  /** Null when no record pins an offset by its witness cones. */
+  readonly offset: PastOffset | null;
+}
+
+/** A kiln from its logs, and the offset of its thermocouple from the witness cones beside them. */
+export async function ownKiln(
+  paths: readonly string[],
+  told: { readonly powerWatt: number | null; readonly tariffPerKWh: number | null },
+): Promise<Result<OwnKiln>> {
+  const problems: Problem[] = [];
+  const firings = [];
+  const offsets = [];
+  for (const path of paths) {
+    const files = await readFiring(path, { options: {}, recordPath: null, schedulePath: null });
+    if (!files.ok) {
+      problems.push(...files.problems);
+      continue;
+    }
+    const { reading, record, plan } = files.value;
+    const firing = kilnFiringOf(reading, record);
+    if (firing !== null) firings.push(firing);
+    const review = record === null ? null : reviewFiring({ reading, record, plan });
+    if (review?.ok && review.value.offset !== null) offsets.push(review.value.offset);
+  }
+  if (problems.length > 0) return failed(...problems);
+  const learned = learnKiln(firings, {
+    ...(told.powerWatt !== null && { powerWatt: told.powerWatt }),
+    ...(told.tariffPerKWh !== null && { tariffPerKWh: told.tariffPerKWh }),
+  });
+  if (!learned.ok) return learned;
+  return ok({ kiln: asAssumedKiln(learned.value), offset: pastOffset(offsets) });
 }

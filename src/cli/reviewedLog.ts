@@ -1,11 +1,15 @@
-import type { EarlierLog } from "../core/firing/FiringHistory.ts";
-import type { FiringReview } from "../core/firing/FiringReview.ts";
-import { reviewFiring } from "../core/firing/reviewFiring.ts";
-import type { SoundSaid } from "../core/firing/soundSaid.ts";
-import type { LogOptions } from "../core/log/LogReading.ts";
+import { basename, extname } from "node:path";
+import type { NextTimePaths } from "../core/advice/NextFiring.ts";
+import { asFile, shellQuoted } from "../core/advice/nextCommand.ts";
+import type { EarlierLog } from "../core/history/history.ts";
+import type { LogOptions } from "../core/log/reading/LogReading.ts";
 import type { Result } from "../core/problem.ts";
-import { readFiring } from "../node/readFiring.ts";
-import { aroundFiring } from "./aroundFiring.ts";
+import type { SoundSaid } from "../core/record/moment.ts";
+import type { FiringReview } from "../core/review/FiringReview.ts";
+import { reviewFiring } from "../core/review/reviewFiring.ts";
+import { earlierBeside } from "../node/filesBeside.ts";
+import { type FiringFiles, readFiring } from "../node/readFiring.ts";
+import { freeName } from "../node/writeOutput.ts";
 
 /** How a log is to be reviewed; the same for every log of a command. */
 export interface ReviewWays {
@@ -41,4 +45,60 @@ export async function reviewedLog(
     review: reviewFiring({ ...files.value, heard: ways.heard, earlier, next }),
     remarks: [...files.value.remarks, ...remarks],
   };
+}
+
+/** What is asked about the files around a log. */
+interface Around {
+  /** Logs that were given as earlier ones, read; null when none were given. */
+  readonly earlier: readonly EarlierLog[] | null;
+  /** Whether logs that lie beside are offered when none were given. */
+  readonly offers: boolean;
+  /** Whether the record was named rather than found beside the log. */
+  readonly recordNamed: boolean;
+  /** Whether the log was read without any option. */
+  readonly asWritten: boolean;
+}
+
+/** Earlier logs that are offered at most; more say the same at greater length. */
+const MOST_OFFERED = 5;
+
+/**
+ * The earlier logs that were given, and the files by their names for the next firing. Without
+ * earlier logs, those that lie beside are offered in a remark, and not used.
+ */
+export async function aroundFiring(
+  path: string,
+  files: FiringFiles,
+  around: Around,
+): Promise<{
+  readonly earlier: readonly EarlierLog[];
+  readonly next: NextTimePaths;
+  readonly remarks: readonly string[];
+}> {
+  const remarks = around.earlier === null && around.offers ? await offered(path, files) : [];
+  const { planPath } = files;
+  const isNamed = planPath !== null && planPath !== "-";
+  const stem = isNamed ? `${basename(planPath, extname(planPath))}-next` : "next";
+  return {
+    earlier: around.earlier ?? [],
+    remarks,
+    next: {
+      log: path === "-" || !around.asWritten ? null : path,
+      recordBeside: !around.recordNamed,
+      schedule: isNamed ? planPath : null,
+      output: await freeName(stem, ".yaml"),
+    },
+  };
+}
+
+async function offered(path: string, files: FiringFiles): Promise<readonly string[]> {
+  const kiln = files.record?.kiln ?? null;
+  const { start } = files.reading;
+  if (path === "-" || kiln === null || start === null) return [];
+  const beside = await earlierBeside(path, { kiln, start });
+  if (beside.length === 0) return [];
+  const logs = beside.slice(-MOST_OFFERED).map(asFile).map(shellQuoted).join(" ");
+  return [
+    `earlier logs of this kiln lie beside it; to see what has changed: undunted review ${shellQuoted(asFile(path))} --kiln ${logs}`,
+  ];
 }

@@ -1,7 +1,5 @@
-import { overlayMarks } from "../core/photo/overlayMarks.ts";
-import { overlayPixels } from "../core/photo/overlayPixels.ts";
-import type { PhotoMeasurement } from "../core/photo/PhotoMeasurement.ts";
-import type { Picture } from "../core/photo/Picture.ts";
+import { overlayMarks, overlayPixels } from "../core/photo/overlay.ts";
+import type { PhotoMeasurement, Picture } from "../core/photo/PhotoMeasurement.ts";
 import { drawPng } from "./drawPng.ts";
 import { pictureLibrary } from "./readPhoto.ts";
 

@@ -1,7 +1,7 @@
 import { createHash } from "node:crypto";
 import type { TopLevelSpec } from "vega-lite";
 import { textWidth } from "../core/charts/textWidth.ts";
-import { inert } from "../core/reports/inert.ts";
+import { inert } from "../core/text/escape.ts";
 
 /** How a chart is drawn. */
 export interface DrawOptions {

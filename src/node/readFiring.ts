@@ -2,11 +2,14 @@ import { type FileHandle, open, stat } from "node:fs/promises";
 import { basename, dirname, extname, join } from "node:path";
 import { pipeline, Readable } from "node:stream";
 import { createGunzip } from "node:zlib";
-import type { FiringRecord } from "../core/firing/FiringRecord.ts";
-import type { LogReading, LogSaid } from "../core/log/LogReading.ts";
-import { saidTogether } from "../core/log/saidTogether.ts";
+import { type GlazeWishes, type GlazeWork, glazeWorkOf } from "../core/glaze/glazeWork.ts";
+import { type LogReading, type LogSaid, saidTogether } from "../core/log/reading/LogReading.ts";
 import { failed, ok, type Result } from "../core/problem.ts";
+import type { FiringRecord } from "../core/record/FiringRecord.ts";
 import type { Schedule } from "../core/schedule/Schedule.ts";
+import { parseSchedule } from "../core/schedule/scheduleFile.ts";
+import { parseBody } from "../core/ware/ownBody.ts";
+import type { Body } from "../core/ware/Ware.ts";
 import { readText } from "./readInput.ts";
 import { type ReadLogSteps, readLogSteps } from "./readLogChunks.ts";
 import { systemProblem } from "./systemProblem.ts";
@@ -78,7 +81,7 @@ async function readRecord(
   const text = await readText(path);
   if (!text.ok) return text;
   // What reads documents is loaded only where there is one: most logs stand alone.
-  const { parseRecord } = await import("../core/firing/record.ts");
+  const { parseRecord } = await import("../core/record/parseRecord.ts");
   return parseRecord(text.value, basename(path));
 }
 
@@ -107,7 +110,6 @@ async function readPlan(
 async function planAt(
   path: string,
 ): Promise<Result<Pick<FiringFiles, "plan" | "planPath" | "remarks">>> {
-  const { readSchedule } = await import("./readSchedule.ts");
   const schedule = await readSchedule(path);
   return schedule.ok
     ? ok({ plan: schedule.value, planPath: path, remarks: [] })
@@ -207,4 +209,24 @@ async function* gunzipped(chunks: AsyncIterable<Uint8Array>): AsyncGenerator<Uin
 
 async function* copied(chunks: AsyncIterable<Uint8Array>): AsyncGenerator<Uint8Array> {
   for await (const chunk of chunks) yield Uint8Array.from(chunk);
+}
+
+/** A clay body of one's own from its YAML or JSON file. */
+export async function readBody(path: string): Promise<Result<Body>> {
+  const text = await readText(path);
+  return text.ok ? parseBody(text.value, basename(path)) : text;
+}
+
+/** A glaze worked out from its YAML or JSON file, or from standard input for `-`. */
+export async function readGlaze(path: string, wishes: GlazeWishes): Promise<Result<GlazeWork>> {
+  const text = await readText(path);
+  if (!text.ok) return text;
+  return glazeWorkOf(text.value, path === "-" ? "standard input" : basename(path), wishes);
+}
+
+/** A schedule from its YAML or JSON file, or from standard input for `-`. */
+export async function readSchedule(path: string): Promise<Result<Schedule>> {
+  const text = await readText(path);
+  if (!text.ok) return text;
+  return parseSchedule(text.value, path === "-" ? "standard input" : basename(path));
 }

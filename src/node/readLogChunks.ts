@@ -1,7 +1,7 @@
-import type { LogOptions, LogReading, ReadingSteps } from "../core/log/LogReading.ts";
-import { type LogReader, logReader } from "../core/log/logReader.ts";
+import { parse } from "csv-parse/sync";
+import type { LogOptions, LogReading, ReadingSteps } from "../core/log/reading/LogReading.ts";
+import { type LogReader, logReader } from "../core/log/readLog.ts";
 import { failed, type Problem, type Result } from "../core/problem.ts";
-import { splitQuoted } from "./splitQuoted.ts";
 import { systemProblem } from "./systemProblem.ts";
 
 /** Most bytes of a log once it is expanded: a hundred times a day at one row a second. Own choice. */
@@ -80,4 +80,24 @@ function gzipProblem(error: unknown, path: string): Problem | null {
     expected: "a whole file as gzip writes it, or the log itself",
     fix: "copy the file again, or expand it with gzip -d as far as that goes and give the result",
   };
+}
+
+/**
+ * Cells of one record that holds quotes, or null when its quotes do not close.
+ * A quote inside a cell that none opened stands for itself; nothing is trimmed.
+ */
+export function splitQuoted(record: string, delimiter: string): readonly string[] | null {
+  try {
+    const rows: string[][] = parse(record, {
+      delimiter,
+      relax_quotes: true,
+      relax_column_count: true,
+      // A record may hold line ends inside its quotes; the reader has taken zero bytes out before.
+      record_delimiter: "\0",
+    });
+    const [cells] = rows;
+    return rows.length === 1 && cells !== undefined ? cells : null;
+  } catch {
+    return null;
+  }
 }

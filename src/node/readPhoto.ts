@@ -1,9 +1,9 @@
 import { createRequire } from "node:module";
 import type sharp from "sharp";
-import type { Picture } from "../core/photo/Picture.ts";
-import type { Crop, PhotoScale } from "../core/photo/parsePhotoScale.ts";
+import { squaredPicture } from "../core/photo/flattened.ts";
+import type { Picture } from "../core/photo/PhotoMeasurement.ts";
 import { notAPicture } from "../core/photo/photoProblems.ts";
-import { squaredPicture } from "../core/photo/squaredPicture.ts";
+import type { Crop, PhotoScale } from "../core/photo/photoScale.ts";
 import { failed, ok, type Problem, type Result } from "../core/problem.ts";
 import { type InputLimit, readBytes } from "./readInput.ts";
 

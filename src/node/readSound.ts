@@ -2,14 +2,16 @@ import { basename } from "node:path";
 import { type Listening, listener } from "../core/pings/listener.ts";
 import type { PingSettings } from "../core/pings/Ping.ts";
 import type { SoundFacts } from "../core/pings/PingReview.ts";
-import { type SoundChannel, samplesOf } from "../core/pings/samplesOf.ts";
-import { soundKind } from "../core/pings/soundKind.ts";
-import { soundProblems } from "../core/pings/soundProblems.ts";
-import { type WaveFormat, waveFormat } from "../core/pings/waveFormat.ts";
+import { soundKind, soundProblems } from "../core/pings/soundProblems.ts";
+import {
+  type SoundChannel,
+  samplesOf,
+  type WaveFormat,
+  waveFormat,
+} from "../core/pings/waveFormat.ts";
 import { failed, ok, type Problem, type Result } from "../core/problem.ts";
-import { printDuration } from "../core/units/print.ts";
-import { type ByteSource, byteSource } from "./byteSource.ts";
-import { type WaveChunks, waveChunks } from "./waveChunks.ts";
+import { printDuration } from "../core/text/quantities.ts";
+import { type ByteSource, byteSource, type WaveChunks, waveChunks } from "./readInput.ts";
 
 /** A recording as it was read and heard. */
 export interface HeardSound {

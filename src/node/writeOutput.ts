@@ -1,5 +1,5 @@
 import { randomUUID } from "node:crypto";
-import { link, lstat, rename, rm, stat, writeFile } from "node:fs/promises";
+import { access, link, lstat, rename, rm, stat, writeFile } from "node:fs/promises";
 import { dirname, join } from "node:path";
 import { failed, ok, type Problem, type Result } from "../core/problem.ts";
 import { systemProblem } from "./systemProblem.ts";
@@ -71,4 +71,19 @@ function notAFile(path: string): Problem {
     expected: "a new name, or that of a file",
     fix: "name a file in a folder of your own",
   };
+}
+
+/** A file name like `next.yaml` that is not there yet: else `next-2.yaml`, `next-3.yaml`, … */
+export async function freeName(stem: string, ending: string): Promise<string> {
+  for (let count = 1; ; count++) {
+    const name = count === 1 ? `${stem}${ending}` : `${stem}-${count}${ending}`;
+    if (!(await isThere(name))) return name;
+  }
+}
+
+async function isThere(path: string): Promise<boolean> {
+  return access(path).then(
+    () => true,
+    () => false,
+  );
 }

@@ -1,14 +1,14 @@
 import { cpSync, readdirSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
-import { aroundFiring } from "../../src/cli/aroundFiring.ts";
 import { type DraftWishOptions, draftedInput } from "../../src/cli/draftedInput.ts";
 import { buildProgram } from "../../src/cli/program.ts";
+import { aroundFiring } from "../../src/cli/reviewedLog.ts";
+import type { NextTime, WantedChange } from "../../src/core/advice/NextFiring.ts";
 import { bandPassage } from "../../src/core/curve/bandPassage.ts";
-import type { NextTime, WantedChange } from "../../src/core/firing/nextTime/NextTime.ts";
-import { reviewFiring } from "../../src/core/firing/reviewFiring.ts";
+import { reviewFiring } from "../../src/core/review/reviewFiring.ts";
 import { draftSchedule } from "../../src/core/schedule/draftSchedule.ts";
-import { scheduleYaml } from "../../src/core/schedule/scheduleYaml.ts";
+import { scheduleYaml } from "../../src/core/schedule/scheduleFile.ts";
 import { readFiring } from "../../src/node/readFiring.ts";
 import { isWhole, valued } from "../support/schedules.ts";
 import { emptyFolder } from "../support/undunted.ts";

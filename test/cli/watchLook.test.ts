@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
-import { type Looked, lookedAt, NOTHING_LOOKED, viewOf } from "../../src/cli/watchLook.ts";
-import { plainPaint } from "../../src/core/reports/paint.ts";
+import { type Looked, lookedAt, NOTHING_LOOKED, viewOf } from "../../src/cli/watchInput.ts";
+import { plainPaint } from "../../src/core/reports/Block.ts";
 import { watchScreen } from "../../src/core/reports/watchScreen.ts";
 import type { FileLook } from "../../src/node/followFile.ts";
 import { valued } from "../support/schedules.ts";

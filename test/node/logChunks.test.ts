@@ -3,7 +3,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { gzipSync } from "node:zlib";
 import { afterAll, describe, expect, it } from "vitest";
-import type { LogReading } from "../../src/core/log/LogReading.ts";
+import type { LogReading } from "../../src/core/log/reading/LogReading.ts";
 import { problemText, type Result } from "../../src/core/problem.ts";
 import { logChunks } from "../../src/node/readFiring.ts";
 import { readLogChunks } from "../../src/node/readLogChunks.ts";

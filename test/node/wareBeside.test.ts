@@ -2,7 +2,7 @@ import { mkdirSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { failed, ok } from "../../src/core/problem.ts";
-import { wareBeside } from "../../src/node/wareBeside.ts";
+import { wareBeside } from "../../src/node/filesBeside.ts";
 import { emptyFolder } from "../support/undunted.ts";
 
 /** A folder of logs with files beside them; each file holds its own name. */

@@ -7,16 +7,14 @@ import {
   reviewCharts,
   studyCharts,
 } from "../../src/core/charts/chartsOf.ts";
-import { AT_PEAK } from "../../src/core/firing/Alignment.ts";
-import type { Comparison } from "../../src/core/firing/compareFirings.ts";
-import { compareFirings } from "../../src/core/firing/compareFirings.ts";
-import { reviewFiring } from "../../src/core/firing/reviewFiring.ts";
+import { AT_PEAK } from "../../src/core/review/alignment.ts";
+import { type Comparison, compareFirings } from "../../src/core/review/compareFirings.ts";
+import { reviewFiring } from "../../src/core/review/reviewFiring.ts";
 import { draftSchedule } from "../../src/core/schedule/draftSchedule.ts";
 import { studyFirings } from "../../src/core/trials/studyFirings.ts";
 import { UNKNOWN_BODY } from "../../src/core/ware/bodies.ts";
 import { drawSvg } from "../../src/node/drawSvg.ts";
-import { readFiring } from "../../src/node/readFiring.ts";
-import { readSchedule } from "../../src/node/readSchedule.ts";
+import { readFiring, readSchedule } from "../../src/node/readFiring.ts";
 import { drawnChart } from "../../src/page/drawing/drawnChart.ts";
 import { valued } from "../support/schedules.ts";
 

@@ -4,7 +4,7 @@ import axe from "axe-core";
 import type { BrowserContextOptions, Page } from "playwright-core";
 import sharp from "sharp";
 import { describe, expect, it } from "vitest";
-import { parseRecord } from "../../src/core/firing/record.ts";
+import { parseRecord } from "../../src/core/record/parseRecord.ts";
 import { DEMO_CROP, DEMO_SCALE } from "../support/demo/inkedTile.ts";
 import { fileWith, undunted } from "../support/undunted.ts";
 import { comeBack, fileOf, saved } from "./browser.ts";

@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { parseRecordFile } from "../../src/core/firing/record.ts";
-import { recordYaml } from "../../src/core/firing/recordYaml.ts";
-import { parseTemperature } from "../../src/core/units/parseTemperature.ts";
+import { parseRecordFile } from "../../src/core/record/parseRecord.ts";
+import { recordYaml } from "../../src/core/record/recordYaml.ts";
+import { parseTemperature } from "../../src/core/units/temperature.ts";
 import { recordOf } from "../../src/page/review/changeReview.ts";
 import {
   GROUPS,
@@ -10,7 +10,7 @@ import {
   typedValue,
   withValue,
 } from "../../src/page/review/recordFields.ts";
-import { EMPTY_REVIEW } from "../../src/page/review/reviewState.ts";
+import { EMPTY_REVIEW } from "../../src/page/state/reviewState.ts";
 import { valued } from "../support/schedules.ts";
 
 const READ = GROUPS.flatMap(({ fields }) => fields).find(

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { splitQuoted as byLibrary } from "../../src/node/splitQuoted.ts";
-import { splitQuoted } from "../../src/page/worker/splitQuoted.ts";
+import { splitQuoted as byLibrary } from "../../src/node/readLogChunks.ts";
+import { splitQuoted } from "../../src/page/worker/readGroup.ts";
 
 /** Records of few letters, so that quotes and delimiters meet in every way. */
 const record = fc.string({ unit: fc.constantFrom('"', '"', ",", ";", "a", "°", " ", "\n") });

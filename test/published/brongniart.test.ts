@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { dryGPerLitre } from "../../src/core/glaze/brongniart.ts";
-import { cited } from "../../src/core/sources/basedOn.ts";
+import { dryGPerLitre } from "../../src/core/glaze/slipSheet.ts";
+import { cited } from "../../src/core/sources/bibliography.ts";
 
 describe(`dry content of a slip, solids of 2.6 (${cited("brongniart-1854")})`, () => {
   it.each([

@@ -1,6 +1,5 @@
 import { describe, expect, it } from "vitest";
-import type { ConeSeries } from "../../src/core/cones/cone.ts";
-import { CONE_TABLES } from "../../src/core/cones/coneTables.ts";
+import { CONE_TABLES, type ConeSeries } from "../../src/core/cones/cone.ts";
 import { endPointC } from "../../src/core/cones/endPoint.ts";
 import { anchorsOf, risesWithRate } from "../../src/core/cones/fitKinetics.ts";
 import { heatworkOf } from "../../src/core/cones/heatwork.ts";

@@ -1,8 +1,6 @@
 import { describe, expect, it } from "vitest";
-import type { ConeSeries } from "../../src/core/cones/cone.ts";
+import { CONE_TABLES, type ConeSeries, wholeCones } from "../../src/core/cones/cone.ts";
 import { CONE_MODELS, coneModel } from "../../src/core/cones/coneModel.ts";
-import { wholeCones } from "../../src/core/cones/coneName.ts";
-import { CONE_TABLES } from "../../src/core/cones/coneTables.ts";
 import { anchorsOf, risesWithRate } from "../../src/core/cones/fitKinetics.ts";
 import { kelvinFromCelsius } from "../../src/core/units/temperature.ts";
 import { endK, printedK, soakHours } from "../support/soaks.ts";

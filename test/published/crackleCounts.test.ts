@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { grainSizeNumber } from "../../src/core/crackle/crackPitch.ts";
-import { tQuantile } from "../../src/core/crackle/tQuantile.ts";
+import { grainSizeNumber } from "../../src/core/crackle/lineIntercept.ts";
+import { tQuantile } from "../../src/core/math/distributions.ts";
 
 describe("ASTM E112, grain size number", () => {
   it.each([

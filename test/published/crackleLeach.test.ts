@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { type LeachedWare, leachLimits } from "../../src/core/cautions/leachLimits.ts";
-import { cited } from "../../src/core/sources/basedOn.ts";
+import { cited } from "../../src/core/sources/bibliography.ts";
 
 /** Limits as `lead 4 mg/L`, by law. */
 function printed(ware: LeachedWare, law: "EU" | "US"): readonly string[] {

@@ -1,8 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { fisherExact } from "../../src/core/trials/fisherExact.ts";
-import { logNormalTail, normalTail } from "../../src/core/trials/normalTail.ts";
-import { shareInterval } from "../../src/core/trials/shareInterval.ts";
-import { tilesPerGroup } from "../../src/core/trials/tilesPerGroup.ts";
+import { logNormalTail, normalTail, shareInterval } from "../../src/core/math/distributions.ts";
+import { fisherExact } from "../../src/core/trials/permutationTest.ts";
+import { tilesPerGroup } from "../../src/core/trials/sampleSizes.ts";
 
 describe("the normal tail", () => {
   it.each([

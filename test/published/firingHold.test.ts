@@ -1,8 +1,7 @@
 import { describe, expect, it } from "vitest";
-import type { Curve } from "../../src/core/curve/Curve.ts";
-import { makeCurve } from "../../src/core/curve/Curve.ts";
-import { isStableHold } from "../../src/core/firing/stableHold.ts";
-import { cited } from "../../src/core/sources/basedOn.ts";
+import { type Curve, makeCurve } from "../../src/core/curve/Curve.ts";
+import { isStableHold } from "../../src/core/firing/segments.ts";
+import { cited } from "../../src/core/sources/bibliography.ts";
 
 /**
  * EN ISO 1182:2020, 7.2.4 (public excerpt): stabilized for at least 10 min at (750 ± 5) °C; drift by

@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
-import { appenExpansion } from "../../src/core/glaze/appenExpansion.ts";
+import { appenExpansion } from "../../src/core/glaze/expansionModels.ts";
 import { molesOf, scaledTo } from "../../src/core/glaze/oxides.ts";
 import { stiffTemperature } from "../../src/core/glaze/setPointModel.ts";
-import { cited } from "../../src/core/sources/basedOn.ts";
+import { cited } from "../../src/core/sources/bibliography.ts";
 import { REFERENCE_GLASSES } from "../support/referenceGlasses.ts";
 
 describe(`Appen's set (${cited("appen-1974")}) against measured glasses whose analysis and expansion were seen`, () => {

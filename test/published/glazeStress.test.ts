@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { crackingLoad, releaseNumber } from "../../src/core/glaze/channelCracking.ts";
 import { type Glazing, type Layers, layerStress } from "../../src/core/glaze/laminate.ts";
-import { cited } from "../../src/core/sources/basedOn.ts";
+import { cited } from "../../src/core/sources/bibliography.ts";
 
 const off = (found: number, expected: number) => Math.abs(found - expected);
 const FREE: Glazing = "one face, free to bend";

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { cited } from "../../src/core/sources/basedOn.ts";
+import { cited } from "../../src/core/sources/bibliography.ts";
 import { capacityFactor, radiationWPerM2K } from "../../src/core/ware/heatExchange.ts";
-import { atRest } from "../../src/core/ware/integrateStrain.ts";
+import { atRest } from "../../src/core/ware/strainRunner.ts";
 import { advanceWare, STATE_SIZE, WALL } from "../../src/core/ware/wareState.ts";
 import { planeWall, slabRampShare } from "../support/heatTransfer.ts";
 import { aroundAt, fallen, openWall } from "../support/wareParts.ts";

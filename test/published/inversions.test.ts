@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { cited } from "../../src/core/sources/basedOn.ts";
+import { cited } from "../../src/core/sources/bibliography.ts";
 import {
   ALPHA_CRISTOBALITE,
   BETA_CRISTOBALITE,

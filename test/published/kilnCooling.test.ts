@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { radiatedWattPerM2, STEFAN_BOLTZMANN } from "../../src/core/kiln/heatBalance.ts";
+import { radiatedWattPerM2, STEFAN_BOLTZMANN } from "../../src/core/kiln/LearnedKiln.ts";
 import { secondsToFall } from "../../src/core/kiln/learnKiln.ts";
 import { stateAfter, twoNodeRates } from "../../src/core/kiln/twoNode.ts";
 import { kelvinFromCelsius } from "../../src/core/units/temperature.ts";

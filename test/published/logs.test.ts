@@ -2,12 +2,12 @@ import { readdirSync, readFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import { dirname, join } from "node:path";
 import { describe, expect, it } from "vitest";
-import type { LogOptions, LogReading } from "../../src/core/log/LogReading.ts";
+import type { LogOptions, LogReading } from "../../src/core/log/reading/LogReading.ts";
 import { readLog } from "../../src/core/log/readLog.ts";
 import { cellRows } from "../../src/core/log/text/cells.ts";
 import { decodeText } from "../../src/core/log/text/decodeText.ts";
 import type { Result } from "../../src/core/problem.ts";
-import { splitQuoted } from "../../src/node/splitQuoted.ts";
+import { splitQuoted } from "../../src/node/readLogChunks.ts";
 
 const require = createRequire(import.meta.url);
 const spectrum = dirname(require.resolve("csv-spectrum"));

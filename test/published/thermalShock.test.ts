@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { cited } from "../../src/core/sources/basedOn.ts";
+import { cited } from "../../src/core/sources/bibliography.ts";
 import { capacityFactor } from "../../src/core/ware/heatExchange.ts";
 import { discShape, strained } from "../support/elasticShapes.ts";
 import { fastestPlateCPerHour, shockParameters } from "../support/heatTransfer.ts";

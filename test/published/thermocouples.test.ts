@@ -3,19 +3,15 @@ import { describe, expect, it } from "vitest";
 import {
   emfMillivolts,
   emfRangeC,
+  printedInverse,
   seebeckMicrovoltsPerK,
-} from "../../src/core/thermocouple/emf.ts";
-import { newWireLimit, wireClassOf } from "../../src/core/thermocouple/newWireLimits.ts";
-import { shownC } from "../../src/core/thermocouple/readAs.ts";
-import { REFERENCE_FUNCTIONS } from "../../src/core/thermocouple/referenceFunctions.ts";
-import {
+  shownC,
   THERMOCOUPLE_TYPES,
   type ThermocoupleType,
-} from "../../src/core/thermocouple/ThermocoupleType.ts";
-import {
-  printedInverse,
   temperatureFromEmf,
-} from "../../src/core/thermocouple/temperatureFromEmf.ts";
+} from "../../src/core/thermocouple/emf.ts";
+import { REFERENCE_FUNCTIONS } from "../../src/core/thermocouple/referenceFunctions.ts";
+import { newWireLimit, wireClassOf } from "../../src/core/thermocouple/wireLimits.ts";
 
 /** NIST Monograph 175 prints emf to 0.001 mV, so that half of it, and the arithmetic, may lie between. */
 const HALF_DIGIT_MV = 0.0005 + 1e-9;

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { makeCurve } from "../../src/core/curve/Curve.ts";
-import { cited } from "../../src/core/sources/basedOn.ts";
+import { cited } from "../../src/core/sources/bibliography.ts";
 import { bodyStrain, quartzExpansionPercent } from "../../src/core/ware/bodyExpansion.ts";
 import { wareStrain } from "../../src/core/ware/wareStrain.ts";
 import { listedBody, sampleWare, withBody } from "../core/ware/sampleWare.ts";

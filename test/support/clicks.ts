@@ -1,7 +1,6 @@
+import { seededEven, seededNormal } from "../../src/core/math/distributions.ts";
 import { listener } from "../../src/core/pings/listener.ts";
 import { type PingSettings, USUAL_SETTINGS } from "../../src/core/pings/Ping.ts";
-import { seededEven } from "../../src/core/ware/seededEven.ts";
-import { seededNormal } from "../../src/core/ware/seededNormal.ts";
 
 /** A decaying click as it is put into a sound. */
 export interface MadeClick {

@@ -1,9 +1,9 @@
 import { makeCurve } from "../../src/core/curve/Curve.ts";
-import type { CrackKind } from "../../src/core/firing/diagnosis/DiagnosedCause.ts";
-import { parseRecord } from "../../src/core/firing/record.ts";
-import { reviewFiring } from "../../src/core/firing/reviewFiring.ts";
-import type { LogReading } from "../../src/core/log/LogReading.ts";
+import type { CrackKind } from "../../src/core/diagnosis/Diagnosis.ts";
+import type { LogReading } from "../../src/core/log/reading/LogReading.ts";
 import { problemText } from "../../src/core/problem.ts";
+import { parseRecord } from "../../src/core/record/parseRecord.ts";
+import { reviewFiring } from "../../src/core/review/reviewFiring.ts";
 import type { Leg } from "./demo/controller.ts";
 import { DEMO_FIRINGS } from "./demo/demoFiles.ts";
 import { type FiringPlan, fire } from "./demo/fire.ts";

@@ -1,8 +1,7 @@
-import { spacingOfLines } from "../../src/core/firing/spacingOfLines.ts";
-import type { TrialCoat, TrialSpacing } from "../../src/core/firing/TrialMeasurements.ts";
+import { seededEven, seededNormal } from "../../src/core/math/distributions.ts";
+import type { TrialCoat, TrialSpacing } from "../../src/core/record/FiringRecord.ts";
+import { spacingOfLines } from "../../src/core/record/spacingOfLines.ts";
 import type { Tile } from "../../src/core/trials/Tile.ts";
-import { seededEven } from "../../src/core/ware/seededEven.ts";
-import { seededNormal } from "../../src/core/ware/seededNormal.ts";
 
 /** What governs the spacing in an invented study; ratios are of pitch. */
 export interface CrackleTruth {

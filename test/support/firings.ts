@@ -1,5 +1,5 @@
 import type { Curve } from "../../src/core/curve/Curve.ts";
-import type { LogFault, LogReading } from "../../src/core/log/LogReading.ts";
+import type { LogFault, LogReading } from "../../src/core/log/reading/LogReading.ts";
 import { corners, sampled } from "./curves.ts";
 
 /** A log as read, with one channel for each Curve, begun on 14 March 2026 at 17:00. */

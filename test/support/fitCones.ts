@@ -4,7 +4,7 @@
 import { execFileSync } from "node:child_process";
 import { writeFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
-import { CONE_TABLES } from "../../src/core/cones/coneTables.ts";
+import { CONE_TABLES } from "../../src/core/cones/cone.ts";
 import { fitKinetics } from "../../src/core/cones/fitKinetics.ts";
 
 const target = fileURLToPath(new URL("../../src/core/cones/kinetics.ts", import.meta.url));

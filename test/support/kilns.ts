@@ -1,7 +1,10 @@
 import { type Curve, makeCurve } from "../../src/core/curve/Curve.ts";
-import type { CoolingConstants } from "../../src/core/kiln/heatBalance.ts";
-import { lossKPerSecond } from "../../src/core/kiln/heatBalance.ts";
-import type { KilnFiring, LearnedKiln } from "../../src/core/kiln/LearnedKiln.ts";
+import {
+  type CoolingConstants,
+  type KilnFiring,
+  type LearnedKiln,
+  lossKPerSecond,
+} from "../../src/core/kiln/LearnedKiln.ts";
 import { learnKiln } from "../../src/core/kiln/learnKiln.ts";
 import { DEMO_FIRINGS } from "./demo/demoFiles.ts";
 import { type FiringPlan, fire } from "./demo/fire.ts";

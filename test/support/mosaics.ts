@@ -1,5 +1,4 @@
-import { seededEven } from "../../src/core/ware/seededEven.ts";
-import { seededNormal } from "../../src/core/ware/seededNormal.ts";
+import { seededEven, seededNormal } from "../../src/core/math/distributions.ts";
 
 /** A crack from one point to another [px]. */
 export interface Segment {

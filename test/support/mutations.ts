@@ -1,4 +1,4 @@
-import { seededEven } from "../../src/core/ware/seededEven.ts";
+import { seededEven } from "../../src/core/math/distributions.ts";
 
 /** A damaged log. */
 export interface Mutant {

@@ -1,5 +1,5 @@
 import type { OxideAmounts } from "../../src/core/glaze/oxides.ts";
-import { cited } from "../../src/core/sources/basedOn.ts";
+import { cited } from "../../src/core/sources/bibliography.ts";
 
 /** A glass with its analysis and, where there is one, its measured expansion. */
 export interface ReferenceGlass {

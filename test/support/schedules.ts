@@ -1,6 +1,5 @@
 import fc from "fast-check";
-import type { Result } from "../../src/core/problem.ts";
-import { problemText } from "../../src/core/problem.ts";
+import { problemText, type Result } from "../../src/core/problem.ts";
 import type { Schedule, Segment } from "../../src/core/schedule/Schedule.ts";
 
 /** The value of a result, or an error that says its problems. */

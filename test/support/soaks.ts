@@ -1,7 +1,7 @@
-import { rampEndPointK } from "../../src/core/cones/arrhenius.ts";
 import { pieceBudget } from "../../src/core/cones/budget.ts";
+import { CONE_TABLES, printedEndPoint } from "../../src/core/cones/cone.ts";
 import type { ConeModel } from "../../src/core/cones/coneModel.ts";
-import { CONE_TABLES, printedEndPoint } from "../../src/core/cones/coneTables.ts";
+import { rampEndPointK } from "../../src/core/cones/kinetics.ts";
 import { kelvinFromCelsius } from "../../src/core/units/temperature.ts";
 
 /** Bare end point [K] on a plain ramp. */

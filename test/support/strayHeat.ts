@@ -1,7 +1,7 @@
-import type { LogReading } from "../../src/core/log/LogReading.ts";
+import type { LogReading } from "../../src/core/log/reading/LogReading.ts";
 import { readLog } from "../../src/core/log/readLog.ts";
 import { fahrenheitFromCelsius } from "../../src/core/units/temperature.ts";
-import { splitQuoted } from "../../src/node/splitQuoted.ts";
+import { splitQuoted } from "../../src/node/readLogChunks.ts";
 import type { Leg } from "./demo/controller.ts";
 import { type FiringPlan, fire, type Sample } from "./demo/fire.ts";
 import { OLD_HILDA } from "./demo/oldHilda.ts";

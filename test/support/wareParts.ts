@@ -6,10 +6,10 @@ import {
   fourthPowerK,
   radiationWPerM2K,
 } from "../../src/core/ware/heatExchange.ts";
-import { strainRunner } from "../../src/core/ware/integrateStrain.ts";
 import { type StrainNumbers, wareNumbers } from "../../src/core/ware/strainNumbers.ts";
-import { strainSteps } from "../../src/core/ware/strainSteps.ts";
+import { strainRunner } from "../../src/core/ware/strainRunner.ts";
 import { advanceWare, STATE_SIZE, type Surroundings } from "../../src/core/ware/wareState.ts";
+import { strainSteps } from "../../src/core/ware/wareStrain.ts";
 import { sampleWare } from "../core/ware/sampleWare.ts";
 
 /** 0 °C [K]. */

@@ -1,12 +1,11 @@
 import { readFileSync } from "node:fs";
-import { type Curve, makeCurve } from "../../src/core/curve/Curve.ts";
-import { sliced } from "../../src/core/curve/moved.ts";
-import type { LogReading } from "../../src/core/log/LogReading.ts";
+import { type Curve, makeCurve, sliced } from "../../src/core/curve/Curve.ts";
+import type { LogReading } from "../../src/core/log/reading/LogReading.ts";
 import { readLog } from "../../src/core/log/readLog.ts";
 import type { WatchView } from "../../src/core/reports/watchWords.ts";
 import type { WatchState } from "../../src/core/watch/WatchState.ts";
 import { type WatchInput, watched } from "../../src/core/watch/watched.ts";
-import { splitQuoted } from "../../src/node/splitQuoted.ts";
+import { splitQuoted } from "../../src/node/readLogChunks.ts";
 import { seeded } from "./demo/seeded.ts";
 import { readingOf } from "./firings.ts";
 import { valued } from "./schedules.ts";

@@ -1,18 +1,27 @@
 import { comparisonChart, studyCharts } from "../../core/charts/chartsOf.ts";
 import { reviewPicture } from "../../core/charts/reviewPicture.ts";
-import { hiddenEscaped } from "../../core/document/hiddenEscaped.ts";
-import type { Alignment } from "../../core/firing/Alignment.ts";
-import type { Comparison } from "../../core/firing/compareFirings.ts";
-import { type ComparisonPart, compareParts } from "../../core/firing/compareFirings.ts";
 import { failed, ok, type Problem, type Result } from "../../core/problem.ts";
 import { comparisonHtml, comparisonText } from "../../core/reports/comparisonBlocks.ts";
-import { scheduleYaml } from "../../core/schedule/scheduleYaml.ts";
+import type { Alignment } from "../../core/review/alignment.ts";
+import {
+  type Comparison,
+  type ComparisonPart,
+  compareParts,
+} from "../../core/review/compareFirings.ts";
+import { scheduleYaml } from "../../core/schedule/scheduleFile.ts";
+import { hiddenEscaped } from "../../core/text/escape.ts";
 import type { FiringStudy } from "../../core/trials/FiringStudy.ts";
-import { nextSchedule } from "../../core/trials/nextSchedule.ts";
-import type { PlannedFiring } from "../../core/trials/PlannedFiring.ts";
+import type { PlannedFiring } from "../../core/trials/NextTest.ts";
+import { nextSchedule } from "../../core/trials/nextTestOf.ts";
 import { studyFirings } from "../../core/trials/studyFirings.ts";
 import { writeOutput } from "../../node/writeOutput.ts";
-import { baseOf, type CompareOptions, compareAsked, MOST_STUDIED } from "../compareAsked.ts";
+import {
+  baseOf,
+  type CompareOptions,
+  compareAsked,
+  MOST_STUDIED,
+  namedWare,
+} from "../compareAsked.ts";
 import {
   answer,
   answerJson,
@@ -24,8 +33,7 @@ import {
 } from "../conversation.ts";
 import type { LogOutcome } from "../logWork.ts";
 import { manyLogs } from "../manyLogs.ts";
-import { namedWare } from "../namedWare.ts";
-import { type OwnKiln, ownKiln } from "../ownKiln.ts";
+import { type OwnKiln, ownKiln } from "../options.ts";
 import { drawn, writePictures } from "../pictures.ts";
 import { tellLogs } from "../tellLogs.ts";
 
@@ -114,7 +122,7 @@ function withoutCurve(part: ComparisonPart): ComparisonPart {
 }
 
 async function firingLine(part: ComparisonPart): Promise<string> {
-  const { comparedLine } = await import("../../core/reports/documents/lineDocuments.ts");
+  const { comparedLine } = await import("../../core/reports/documents/comparisonDocument.ts");
   return hiddenEscaped(JSON.stringify(comparedLine(part)));
 }
 
@@ -157,7 +165,7 @@ async function shown(
   const next = await writeNext(study, options);
   if (!next.ok) return refuse(next.problems, options);
   if (options.jsonLines) {
-    const { comparisonLine } = await import("../../core/reports/documents/lineDocuments.ts");
+    const { comparisonLine } = await import("../../core/reports/documents/comparisonDocument.ts");
     answerJsonLine(comparisonLine(comparison));
   } else if (options.json) {
     const { comparisonDocument } = await import(

@@ -1,10 +1,7 @@
-import type { TableSeries } from "../../core/cones/cone.ts";
-import { parseCone } from "../../core/cones/coneName.ts";
-import type { ConeTable } from "../../core/cones/coneTables.ts";
-import { CONE_TABLES } from "../../core/cones/coneTables.ts";
+import { CONE_TABLES, type ConeTable, parseCone, type TableSeries } from "../../core/cones/cone.ts";
 import { endPointC } from "../../core/cones/endPoint.ts";
 import { failed, ok, type Result } from "../../core/problem.ts";
-import { type ConeInput, conesText, coneText } from "../../core/reports/conesText.ts";
+import { type ConeInput, conesText, coneText } from "../../core/reports/coneBlocks.ts";
 import { conesDocument } from "../../core/reports/documents/conesDocument.ts";
 import { CONES_SOURCES } from "../../core/sources/cones.ts";
 import {

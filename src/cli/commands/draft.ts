@@ -1,13 +1,12 @@
 import { draftCharts } from "../../core/charts/chartsOf.ts";
 import { reviewPicture } from "../../core/charts/reviewPicture.ts";
-import { hasWarning } from "../../core/findings/ordered.ts";
+import { hasWarning } from "../../core/findings/Finding.ts";
 import { ok, type Problem, type Result } from "../../core/problem.ts";
 import { draftDocument } from "../../core/reports/documents/draftDocument.ts";
 import { draftHtml, draftText } from "../../core/reports/draftBlocks.ts";
 import { parseStart } from "../../core/schedule/clock.ts";
-import type { Draft } from "../../core/schedule/draftSchedule.ts";
-import { draftSchedule } from "../../core/schedule/draftSchedule.ts";
-import { scheduleYaml } from "../../core/schedule/scheduleYaml.ts";
+import { type Draft, draftSchedule } from "../../core/schedule/draftSchedule.ts";
+import { scheduleYaml } from "../../core/schedule/scheduleFile.ts";
 import { writeOutput } from "../../node/writeOutput.ts";
 import {
   answer,

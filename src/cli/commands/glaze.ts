@@ -1,13 +1,15 @@
-import { hasWarning } from "../../core/findings/ordered.ts";
-import type { GlazeWishes, GlazeWork } from "../../core/glaze/GlazeWork.ts";
+import { hasWarning } from "../../core/findings/Finding.ts";
+import type { GlazeWishes, GlazeWork } from "../../core/glaze/glazeWork.ts";
 import { failed, ok, type Problem, type Result } from "../../core/problem.ts";
 import { glazeDocument } from "../../core/reports/documents/glazeDocument.ts";
 import { glazeHtml, glazeText } from "../../core/reports/glazeBlocks.ts";
-import { parseCoatMass } from "../../core/units/coatMass.ts";
-import { parseMass } from "../../core/units/mass.ts";
-import { parseSlipDensity } from "../../core/units/slipDensity.ts";
-import { parseVolume } from "../../core/units/volume.ts";
-import { readGlaze } from "../../node/readGlaze.ts";
+import {
+  parseCoatMass,
+  parseMass,
+  parseSlipDensity,
+  parseVolume,
+} from "../../core/units/amounts.ts";
+import { readGlaze } from "../../node/readFiring.ts";
 import { writeOutput } from "../../node/writeOutput.ts";
 import {
   answer,

@@ -1,12 +1,12 @@
 import { reachChart } from "../../core/charts/reachChart.ts";
-import { hasWarning } from "../../core/findings/ordered.ts";
-import { kilnFiringOf } from "../../core/firing/kilnFiringOf.ts";
+import { hasWarning } from "../../core/findings/Finding.ts";
+import { kilnFiringOf } from "../../core/firing/kilnFiring.ts";
 import type { KilnFiring } from "../../core/kiln/LearnedKiln.ts";
 import { learnKiln } from "../../core/kiln/learnKiln.ts";
 import { failed, ok, type Problem, type Result } from "../../core/problem.ts";
 import { kilnDocument } from "../../core/reports/documents/kilnDocument.ts";
 import { kilnHtml, kilnText } from "../../core/reports/kilnBlocks.ts";
-import { CRISTOBALITE_BAND, QUARTZ_BAND } from "../../core/ware/inversionBands.ts";
+import { CRISTOBALITE_BAND, QUARTZ_BAND } from "../../core/ware/inversions.ts";
 import { readFiring } from "../../node/readFiring.ts";
 import { answer, answerJson, type CommonOptions, EXIT, paintFor, refuse } from "../conversation.ts";
 import { type LogCommandOptions, logOptionsFrom, tariffFrom, wattsFrom } from "../options.ts";

@@ -5,7 +5,7 @@ import type {
   PhotoMeasurement,
   PhotoWishes,
 } from "../../core/photo/PhotoMeasurement.ts";
-import { parseCrop, parsePhotoScale, scaleWords } from "../../core/photo/parsePhotoScale.ts";
+import { parseCrop, parsePhotoScale, scaleWords } from "../../core/photo/photoScale.ts";
 import { failed, ok, type Problem, type Result } from "../../core/problem.ts";
 import { measureDocument } from "../../core/reports/documents/measureDocument.ts";
 import { measureHtml, measureText } from "../../core/reports/measureBlocks.ts";

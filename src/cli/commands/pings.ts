@@ -1,14 +1,19 @@
 import { pingsCharts } from "../../core/charts/pingsCharts.ts";
 import { reviewPicture } from "../../core/charts/reviewPicture.ts";
-import { hasWarning } from "../../core/findings/ordered.ts";
-import { clippedProblem } from "../../core/pings/clippedProblem.ts";
+import { peakOf } from "../../core/curve/Curve.ts";
+import { hasWarning } from "../../core/findings/Finding.ts";
+import { placedUnloading } from "../../core/firing/placedMoments.ts";
 import { type PingSettings, USUAL_SETTINGS } from "../../core/pings/Ping.ts";
-import { reviewPings } from "../../core/pings/reviewPings.ts";
+import { type RecordingStart, reviewPings } from "../../core/pings/PingReview.ts";
+import type { LogBeside } from "../../core/pings/pingTemperatures.ts";
+import { clippedProblem } from "../../core/pings/soundProblems.ts";
 import { failed, ok, type Problem, type Result } from "../../core/problem.ts";
+import { MOMENT_FORMS, type Moment, parseMoment, placeMoment } from "../../core/record/moment.ts";
 import { pingsDocument } from "../../core/reports/documents/pingsDocument.ts";
 import { pingsHtml, pingsText } from "../../core/reports/pingsBlocks.ts";
-import { writtenQuantity } from "../../core/units/parseQuantity.ts";
-import { printDuration } from "../../core/units/print.ts";
+import { printDuration } from "../../core/text/quantities.ts";
+import { writtenQuantity } from "../../core/units/quantity.ts";
+import { type FiringFiles, readFiring } from "../../node/readFiring.ts";
 import { readSound } from "../../node/readSound.ts";
 import {
   answer,
@@ -19,8 +24,8 @@ import {
   refuse,
   say,
 } from "../conversation.ts";
+import { type LogCommandOptions, logOptionsFrom } from "../options.ts";
 import { drawn, writePictures } from "../pictures.ts";
-import { type RecordingStartOptions, recordingStart } from "../recordingStart.ts";
 
 interface PingsOptions extends CommonOptions, PingSettingOptions, RecordingStartOptions {
   readonly channel?: "left" | "right" | "mix";
@@ -125,4 +130,163 @@ function settingOf(text: string, { option, units, least, most, example }: Asked)
     expected: `${bounds}, with its unit`,
     fix: `${option} ${example}`,
   });
+}
+
+/** What the command line says about when a recording began and about the log beside it. */
+interface RecordingStartOptions extends LogCommandOptions {
+  readonly log?: string;
+  readonly started?: string;
+}
+
+/** When a recording began, and the log that runs beside it. */
+export interface PlacedRecording {
+  readonly started: RecordingStart;
+  readonly log: LogBeside | null;
+  /** What was chosen in placing it, as sentences. */
+  readonly notes: readonly string[];
+  readonly isFahrenheit: boolean;
+}
+
+const DAY_SECONDS = 86_400;
+
+const UNKNOWN: PlacedRecording = {
+  started: { secondsOfDay: null, elapsedSeconds: null },
+  log: null,
+  notes: [],
+  isFahrenheit: false,
+};
+
+/**
+ * Places a recording on the clock and on a log.
+ *
+ * @returns `pings/not-a-moment`, `pings/no-start`, `pings/no-clock` or `pings/no-temperatures`, or
+ * what the reader of logs has to say.
+ */
+async function recordingStart(options: RecordingStartOptions): Promise<Result<PlacedRecording>> {
+  const { log, started } = options;
+  const moment = started === undefined ? null : parseMoment(started);
+  if (started !== undefined && moment === null) return failed(notAMoment(started));
+  if (log === undefined) return ok(moment === null ? UNKNOWN : withoutLog(moment));
+  if (moment === null) return failed(noStart(log));
+  const logOptions = logOptionsFrom(options);
+  if (!logOptions.ok) return logOptions;
+  const files = await readFiring(log, {
+    options: logOptions.value,
+    recordPath: null,
+    schedulePath: null,
+  });
+  return files.ok ? onLog(files.value, moment, started ?? "") : files;
+}
+
+function withoutLog(moment: Moment): PlacedRecording {
+  return {
+    ...UNKNOWN,
+    started:
+      moment.kind === "clock"
+        ? { secondsOfDay: moment.secondsOfDay, elapsedSeconds: null }
+        : { secondsOfDay: null, elapsedSeconds: moment.seconds },
+  };
+}
+
+function onLog(
+  { reading, record }: FiringFiles,
+  moment: Moment,
+  said: string,
+): Result<PlacedRecording> {
+  const curves = reading.channels.flatMap(({ name, role, curve }) =>
+    role === "temperature" && curve !== null ? [{ name, curve }] : [],
+  );
+  const [first, ...others] = curves;
+  if (!first) return failed(noTemperatures(reading.name));
+  const placed = placeMoment(moment, reading);
+  if (placed === null) return failed(noClock(reading.name, said));
+  const hottest = others.reduce(
+    (best, each) => (peakOf(each.curve).tempC > peakOf(best.curve).tempC ? each : best),
+    first,
+  );
+  const peakAtSeconds = peakOf(hottest.curve).seconds;
+  const unloading = placedUnloading(reading, { curve: hottest.curve, peakAtSeconds }, record);
+  if (!unloading.ok) return unloading;
+  const unloaded = unloading.value;
+  const { startedSeconds, notes } = onTheWayDown(placed, moment, {
+    peakAtSeconds,
+    lastSeconds: Math.max(hottest.curve.timesSeconds.at(-1) ?? 0, unloaded?.atSeconds ?? 0),
+  });
+  const ofDay = reading.startOfDaySeconds;
+  return ok({
+    started: {
+      secondsOfDay: ofDay === null ? null : (ofDay + startedSeconds) % 86_400,
+      elapsedSeconds: startedSeconds,
+    },
+    log: {
+      logName: reading.name,
+      channel: hottest.name,
+      curve: hottest.curve,
+      startedSeconds,
+      unloaded:
+        unloaded === null || unloaded.atSeconds === null
+          ? null
+          : { seconds: unloaded.atSeconds, tempC: unloaded.tempC },
+    },
+    notes,
+    isFahrenheit: reading.unit === "F",
+  });
+}
+
+/** Glaze pings on the way down: a time of day that comes before the peak and again after it is the later one. */
+function onTheWayDown(
+  placed: number,
+  moment: Moment,
+  { peakAtSeconds, lastSeconds }: { readonly peakAtSeconds: number; readonly lastSeconds: number },
+): { readonly startedSeconds: number; readonly notes: readonly string[] } {
+  const isFree = moment.kind === "clock" && moment.date === null;
+  const days = Math.max(0, Math.ceil((peakAtSeconds - placed) / DAY_SECONDS));
+  const later = placed + days * DAY_SECONDS;
+  if (!isFree || days === 0 || later > lastSeconds) return { startedSeconds: placed, notes: [] };
+  return {
+    startedSeconds: later,
+    notes: [
+      "its time of day comes more than once in the log and was taken on the way down; put the date into --started to be sure",
+    ],
+  };
+}
+
+function notAMoment(said: string): Problem {
+  return {
+    code: "pings/not-a-moment",
+    where: "--started",
+    what: `"${said}" is not a moment`,
+    expected: MOMENT_FORMS,
+    fix: '--started "21:05"',
+  };
+}
+
+function noStart(log: string): Problem {
+  return {
+    code: "pings/no-start",
+    where: "--log",
+    what: `nothing says when the recording began, so ${log} cannot be laid beside it`,
+    expected: `--started with ${MOMENT_FORMS}`,
+    fix: '--started "21:05"',
+  };
+}
+
+function noClock(log: string, said: string): Problem {
+  return {
+    code: "pings/no-clock",
+    where: "--started",
+    what: `"${said}" is a clock time, and ${log} has no clock or no date to place it on`,
+    expected: "a time since the start of the log (h:mm)",
+    fix: '--started "+14:05"',
+  };
+}
+
+function noTemperatures(log: string): Problem {
+  return {
+    code: "pings/no-temperatures",
+    where: log,
+    what: "no temperature column has two readings or more",
+    expected: "a column of temperatures",
+    fix: "name the column with --column",
+  };
 }

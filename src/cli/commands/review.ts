@@ -1,11 +1,12 @@
 import { reviewCharts } from "../../core/charts/chartsOf.ts";
 import { reviewPicture } from "../../core/charts/reviewPicture.ts";
-import { hasWarning } from "../../core/findings/ordered.ts";
-import type { FiringReview } from "../../core/firing/FiringReview.ts";
-import { failed, ok, type Result } from "../../core/problem.ts";
+import { hasWarning } from "../../core/findings/Finding.ts";
+import { failed, ok, type Problem, type Result } from "../../core/problem.ts";
+import { MOMENT_FORMS, parseMoment, type SoundSaid, soundSaid } from "../../core/record/moment.ts";
 import { reviewHtml, reviewText } from "../../core/reports/reviewBlocks.ts";
+import type { FiringReview } from "../../core/review/FiringReview.ts";
+import { readEarlierLogs } from "../../node/filesBeside.ts";
 import { logPaths } from "../../node/logPaths.ts";
-import { readEarlierLogs } from "../../node/readEarlierLogs.ts";
 import {
   answer,
   answerJson,
@@ -16,12 +17,10 @@ import {
   refuse,
   say,
 } from "../conversation.ts";
-import { heardFrom } from "../heardFrom.ts";
 import { type LogTask, readersUnit } from "../logWork.ts";
 import { manyLogs, workersFrom } from "../manyLogs.ts";
 import { type LogCommandOptions, logOptionsFrom } from "../options.ts";
 import { drawn, writePictures } from "../pictures.ts";
-import { reviewContradiction } from "../reviewContradiction.ts";
 import { type ReviewWays, reviewedLog } from "../reviewedLog.ts";
 import { tellLogs } from "../tellLogs.ts";
 
@@ -126,4 +125,93 @@ async function shown(review: FiringReview, options: ReviewOptions): Promise<numb
     answerJson(reviewDocument(review));
   } else answer(reviewText(review, { unit, paint: paintFor(options) }));
   return hasWarning(review.findings) ? EXIT.no : EXIT.fine;
+}
+
+/** What was heard, from `--heard "a crack 14:05" +11:30`; a `command/heard` for each without a time. */
+function heardFrom(given: readonly string[]): Result<readonly SoundSaid[]> {
+  const sounds = given.map(soundSaid);
+  const understood = sounds.filter((sound) => sound !== null);
+  if (understood.length === given.length) return ok(understood);
+  const together = given.join(" ");
+  if (given.length > 1 && soundSaid(together) !== null && understood.length < 2)
+    return failed({
+      ...problem(together, `"${given.find((_, i) => sounds[i] === null)}" has no time`),
+      fix: `put what was heard in quotes, together with its time: --heard "${together}"`,
+    });
+  return failed(...given.filter((_, i) => sounds[i] === null).map((text) => timeless(text)));
+}
+
+/** The end of a line that looks like a moment. */
+const LIKE_A_MOMENT = /(?:\+\s*)?\d[\d:.T -]*(?:\s*[ap]\.?m\.?|h)?$/i;
+
+function timeless(text: string): Problem {
+  const misread = LIKE_A_MOMENT.exec(text)?.[0];
+  if (misread === undefined)
+    return problem(text, `"${text}" has no time, so it cannot be placed in the log`);
+  if (parseMoment(misread) !== null)
+    return {
+      ...problem("", `"${text}" names more than one time`),
+      fix: 'one pair of quotes for each sound: --heard "a crack 14:05" "a crack 15:10"',
+    };
+  const words = text.slice(0, -misread.length);
+  return problem(words, `"${misread}" is not a moment that can be read`);
+}
+
+function problem(words: string, what: string): Problem {
+  const before = words.trim() === "" ? "" : `${words.trim()} `;
+  return {
+    code: "command/heard",
+    where: "--heard",
+    what,
+    expected: `words, then when it was heard: ${MOMENT_FORMS}`,
+    fix: `--heard "${before}14:05", with a 24-hour clock`,
+  };
+}
+
+/** Options of `review` that may not stand beside each other. */
+interface Given extends CommonOptions {
+  readonly record?: string;
+  readonly heard?: readonly string[];
+  readonly explain?: boolean;
+}
+
+/** Makes one answer, so it can be asked of one log only; the first that is given is told. */
+const OF_ONE_LOG = ["json", "html", "chart", "record", "heard"] as const;
+/** Other forms of the answer than lines of JSON, and than the text of --explain. */
+const BESIDE_LINES = ["json", "html", "chart", "explain"] as const;
+const BESIDE_EXPLAIN = ["json", "html", "chart", "heard", "against"] as const;
+
+/** What contradicts itself in a command line of `review`; null when nothing does. */
+function reviewContradiction(logs: number, options: Given): Problem | null {
+  const given = (names: readonly string[]) =>
+    names.find((name) => options[name as keyof Given] !== undefined);
+  const beside = options.jsonLines ? given(BESIDE_LINES) : undefined;
+  if (beside !== undefined)
+    return two("--json-lines", beside, "lines of JSON are the whole answer");
+  const explained = options.explain ? given(BESIDE_EXPLAIN) : undefined;
+  if (explained !== undefined)
+    return two(
+      "--explain",
+      explained,
+      "it tells in text how a log was read, and nothing of the firing",
+    );
+  const ofOne = given(OF_ONE_LOG);
+  if (logs === 1 || ofOne === undefined) return null;
+  return {
+    code: "command/one-log",
+    where: `--${ofOne}`,
+    what: `${logs} logs are given`,
+    expected: "one log, because this option speaks of one firing",
+    fix: "one log at a time; or --json-lines for one JSON document a line, or undunted compare for a table of several",
+  };
+}
+
+function two(one: string, other: string, because: string): Problem {
+  return {
+    code: "command/contradiction",
+    where: "command line",
+    what: `both ${one} and --${other} are given`,
+    expected: `one of them: ${because}`,
+    fix: "drop one",
+  };
 }

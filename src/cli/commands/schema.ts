@@ -1,12 +1,12 @@
 import { z } from "zod";
-import { FiringRecordFile } from "../../core/firing/recordFormat.ts";
 import { GlazeFile } from "../../core/glaze/glazeFormat.ts";
+import { FiringRecordFile } from "../../core/record/recordFormat.ts";
 import {
   DOCUMENT_NAMES,
   documentJsonSchema,
 } from "../../core/reports/documents/documentJsonSchema.ts";
-import { ScheduleFile } from "../../core/schedule/scheduleFormat.ts";
-import { BodyFile } from "../../core/ware/bodyFile.ts";
+import { ScheduleFile } from "../../core/schedule/Schedule.ts";
+import { BodyFile } from "../../core/ware/ownBody.ts";
 import { answer, answerJson, type CommonOptions, EXIT, refuse } from "../conversation.ts";
 
 const FILES = {

@@ -1,4 +1,4 @@
-import { hasWarning } from "../../core/findings/ordered.ts";
+import { hasWarning } from "../../core/findings/Finding.ts";
 import type { Problem } from "../../core/problem.ts";
 import { watchDocument } from "../../core/reports/documents/watchDocument.ts";
 import { watchScreen } from "../../core/reports/watchScreen.ts";
@@ -14,8 +14,15 @@ import {
   refuse,
   say,
 } from "../conversation.ts";
-import { type WatchGiven, type WatchOptions, watchGiven } from "../watchInput.ts";
-import { type Looked, lookedAt, NOTHING_LOOKED, viewOf } from "../watchLook.ts";
+import {
+  type Looked,
+  lookedAt,
+  NOTHING_LOOKED,
+  viewOf,
+  type WatchGiven,
+  type WatchOptions,
+  watchGiven,
+} from "../watchInput.ts";
 
 interface Options extends WatchOptions, ShowOptions {}
 

@@ -1,4 +1,4 @@
-import type { Band } from "../curve/Band.ts";
+import type { Band } from "../curve/edgeTimes.ts";
 import type { TemperatureUnit } from "../units/temperature.ts";
 import { drawn, type Layer } from "./chartSpec.ts";
 import { type Frame, pixelAt } from "./frame.ts";

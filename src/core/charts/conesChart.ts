@@ -1,5 +1,5 @@
-import { heatworkAtClock } from "../cones/bend.ts";
-import { printElapsed } from "../units/print.ts";
+import { heatworkAtClock } from "../cones/followCone.ts";
+import { printElapsed } from "../text/quantities.ts";
 import { type ChartSpec, drawn, type Layer, type Row, VEGA_LITE_SCHEMA } from "./chartSpec.ts";
 import { type Frame, PLOT_WIDTH, pixelAt } from "./frame.ts";
 import { keyLayers } from "./key.ts";

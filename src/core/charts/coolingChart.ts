@@ -1,5 +1,5 @@
 import type { Curve } from "../curve/Curve.ts";
-import { printRate, printTemperature } from "../units/print.ts";
+import { printRate, printTemperature } from "../text/quantities.ts";
 import type { TemperatureUnit } from "../units/temperature.ts";
 import { type ChartSpec, drawn, type Row, VEGA_LITE_SCHEMA } from "./chartSpec.ts";
 import {

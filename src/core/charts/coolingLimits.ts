@@ -1,5 +1,5 @@
-import type { Band } from "../curve/Band.ts";
-import { printRate } from "../units/print.ts";
+import type { Band } from "../curve/edgeTimes.ts";
+import { printRate } from "../text/quantities.ts";
 import type { TemperatureUnit } from "../units/temperature.ts";
 import { drawn, type Layer } from "./chartSpec.ts";
 import { type CoolingPoint, coolingRows } from "./coolingLine.ts";

@@ -1,6 +1,4 @@
-import type { Curve } from "../curve/Curve.ts";
-import { sliced } from "../curve/moved.ts";
-import { peakOf } from "../curve/peakOf.ts";
+import { type Curve, peakOf, sliced } from "../curve/Curve.ts";
 import { localSlopes } from "../curve/slopes.ts";
 import type { TemperatureUnit } from "../units/temperature.ts";
 import { drawn, type Row } from "./chartSpec.ts";

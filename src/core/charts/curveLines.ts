@@ -1,5 +1,5 @@
 import type { Curve } from "../curve/Curve.ts";
-import { thinned } from "../curve/thinned.ts";
+import { thinned } from "../curve/slopes.ts";
 import type { TemperatureUnit } from "../units/temperature.ts";
 import { drawn, type Row } from "./chartSpec.ts";
 import { type Frame, type Pixel, pixelAt } from "./frame.ts";

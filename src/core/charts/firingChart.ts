@@ -1,8 +1,6 @@
-import type { Band } from "../curve/Band.ts";
-import type { Curve } from "../curve/Curve.ts";
-import { peakOf } from "../curve/peakOf.ts";
-import { temperatureAt } from "../curve/temperatureAt.ts";
-import { printDuration, printElapsed, printTemperature } from "../units/print.ts";
+import { type Curve, peakOf, temperatureAt } from "../curve/Curve.ts";
+import type { Band } from "../curve/edgeTimes.ts";
+import { printDuration, printElapsed, printTemperature } from "../text/quantities.ts";
 import type { TemperatureUnit } from "../units/temperature.ts";
 import { bandLabels, bandStrips, stripBoxes } from "./bandStrips.ts";
 import { type ChartSpec, drawn, type Layer, VEGA_LITE_SCHEMA } from "./chartSpec.ts";

@@ -1,8 +1,7 @@
 import type { TopLevelSpec } from "vega-lite";
-import type { Band } from "../curve/Band.ts";
-import type { Curve } from "../curve/Curve.ts";
-import { peakOf } from "../curve/peakOf.ts";
-import { printTemperature } from "../units/print.ts";
+import { type Curve, peakOf } from "../curve/Curve.ts";
+import type { Band } from "../curve/edgeTimes.ts";
+import { printTemperature } from "../text/quantities.ts";
 import type { TemperatureUnit } from "../units/temperature.ts";
 import { bandStrips } from "./bandStrips.ts";
 import { drawn, type Layer, VEGA_LITE_SCHEMA } from "./chartSpec.ts";

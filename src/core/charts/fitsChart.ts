@@ -1,5 +1,5 @@
-import type { FitStudy, FoundMismatch, GlazeOnClay } from "../trials/FitStudy.ts";
-import type { Spread } from "../ware/spreadOf.ts";
+import type { Spread } from "../math/statistics.ts";
+import type { FitStudy, FoundMismatch, GlazeOnClay } from "../trials/FiringStudy.ts";
 import { type ChartSpec, drawn, type Layer, VEGA_LITE_SCHEMA } from "./chartSpec.ts";
 import { type Frame, PLOT_WIDTH, pixelAt } from "./frame.ts";
 import { labelLayers, lineLayer } from "./layers.ts";

@@ -1,7 +1,6 @@
-import type { Band } from "../curve/Band.ts";
-import type { Curve } from "../curve/Curve.ts";
-import { peakOf } from "../curve/peakOf.ts";
-import { printTemperature } from "../units/print.ts";
+import { type Curve, peakOf } from "../curve/Curve.ts";
+import type { Band } from "../curve/edgeTimes.ts";
+import { printTemperature } from "../text/quantities.ts";
 import type { TemperatureUnit } from "../units/temperature.ts";
 import { bandLabels, bandStrips } from "./bandStrips.ts";
 import { type ChartSpec, drawn, VEGA_LITE_SCHEMA } from "./chartSpec.ts";

@@ -1,5 +1,5 @@
-import type { PingLaw } from "../pings/pingLaw.ts";
-import { printDuration } from "../units/print.ts";
+import type { PingLaw } from "../pings/omoriLaw.ts";
+import { printDuration } from "../text/quantities.ts";
 import { type ChartSpec, drawn, type Layer, type Row, VEGA_LITE_SCHEMA } from "./chartSpec.ts";
 import { type Frame, PLOT_WIDTH, pixelAt } from "./frame.ts";
 import { type KeyEntry, keyLayers } from "./key.ts";

@@ -1,5 +1,5 @@
 import type { PlacedPing } from "../pings/PingReview.ts";
-import { printDuration } from "../units/print.ts";
+import { printDuration } from "../text/quantities.ts";
 import { type ChartSpec, drawn, type Layer, VEGA_LITE_SCHEMA } from "./chartSpec.ts";
 import { type Frame, PLOT_WIDTH } from "./frame.ts";
 import { type KeyEntry, keyLayers } from "./key.ts";

@@ -1,7 +1,7 @@
 import type { PingTemperatures } from "../pings/PingReview.ts";
-import { printTemperature } from "../units/print.ts";
+import { printTemperature } from "../text/quantities.ts";
 import type { TemperatureUnit } from "../units/temperature.ts";
-import { CRISTOBALITE_BAND, QUARTZ_BAND } from "../ware/inversionBands.ts";
+import { CRISTOBALITE_BAND, QUARTZ_BAND } from "../ware/inversions.ts";
 import { type ChartSpec, drawn, type Layer, VEGA_LITE_SCHEMA } from "./chartSpec.ts";
 import { type Frame, PLOT_WIDTH, pixelAt } from "./frame.ts";
 import { keyLayers } from "./key.ts";

@@ -1,6 +1,6 @@
-import type { Band } from "../curve/Band.ts";
+import type { Band } from "../curve/edgeTimes.ts";
 import type { ReachRow } from "../kiln/LearnedKiln.ts";
-import { printTemperature } from "../units/print.ts";
+import { printTemperature } from "../text/quantities.ts";
 import { fahrenheitDeltaFromCelsiusDelta, type TemperatureUnit } from "../units/temperature.ts";
 import { type ChartSpec, drawn, type Layer, type Row, VEGA_LITE_SCHEMA } from "./chartSpec.ts";
 import { rowPixels } from "./curveLines.ts";

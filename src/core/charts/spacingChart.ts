@@ -1,4 +1,4 @@
-import type { SpacingFit } from "../trials/SpacingFit.ts";
+import type { SpacingFit } from "../trials/FiringStudy.ts";
 import type { Tile } from "../trials/Tile.ts";
 import { type ChartSpec, drawn, type Layer, VEGA_LITE_SCHEMA } from "./chartSpec.ts";
 import { type Frame, PLOT_WIDTH } from "./frame.ts";

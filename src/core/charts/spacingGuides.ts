@@ -1,4 +1,4 @@
-import type { SpacingFit } from "../trials/SpacingFit.ts";
+import type { SpacingFit } from "../trials/FiringStudy.ts";
 import type { Tile } from "../trials/Tile.ts";
 import { drawn, type Layer } from "./chartSpec.ts";
 import { type Frame, pixelAt } from "./frame.ts";

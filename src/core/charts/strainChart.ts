@@ -1,5 +1,4 @@
-import type { Curve } from "../curve/Curve.ts";
-import { peakOf } from "../curve/peakOf.ts";
+import { type Curve, peakOf } from "../curve/Curve.ts";
 import type { PieceStrain } from "../ware/pieceStrain.ts";
 import { type ChartSpec, drawn, type Layer, type Row, VEGA_LITE_SCHEMA } from "./chartSpec.ts";
 import { rowPixels } from "./curveLines.ts";

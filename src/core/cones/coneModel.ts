@@ -1,11 +1,13 @@
 import { kelvinFromCelsius } from "../units/temperature.ts";
-import { arrheniusRate, GAS_CONSTANT, logArrheniusIntegral, rampEndPointK } from "./arrhenius.ts";
-import type { ConeSeries } from "./cone.ts";
-import { CONE_TABLES } from "./coneTables.ts";
-import type { ConeKinetics } from "./fitKinetics.ts";
-import { anchorsOf, risesWithRate } from "./fitKinetics.ts";
-import { KINETICS } from "./kinetics.ts";
-import type { Anchor } from "./leastSquaresCone.ts";
+import { CONE_TABLES, type ConeSeries } from "./cone.ts";
+import { type Anchor, anchorsOf, type ConeKinetics, risesWithRate } from "./fitKinetics.ts";
+import {
+  arrheniusRate,
+  GAS_CONSTANT,
+  KINETICS,
+  logArrheniusIntegral,
+  rampEndPointK,
+} from "./kinetics.ts";
 
 /** Everything that is needed to follow one cone through a Curve; temperatures in K, rates per hour. */
 export interface ConeModel {

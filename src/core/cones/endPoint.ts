@@ -1,7 +1,13 @@
 import { failed, ok, type Problem, type Result } from "../problem.ts";
 import { celsiusFromKelvin } from "../units/temperature.ts";
-import { logArrheniusIntegral, rampEndPointK } from "./arrhenius.ts";
-import type { ConeSeries, TableSeries } from "./cone.ts";
+import {
+  CONE_TABLES,
+  type ConeSeries,
+  type Confidence,
+  parseCone,
+  printedEndPoint,
+  type TableSeries,
+} from "./cone.ts";
 import {
   anchored,
   CONE_MODELS,
@@ -9,11 +15,9 @@ import {
   logEffectiveRate,
   marginSigmaK,
 } from "./coneModel.ts";
-import { parseCone } from "./coneName.ts";
-import type { Confidence } from "./coneTables.ts";
-import { CONE_TABLES, printedEndPoint } from "./coneTables.ts";
-import { isExtrapolatedRate } from "./extrapolations.ts";
-import { ENTRY_SCATTER_K } from "./leastSquaresCone.ts";
+import { ENTRY_SCATTER_K } from "./fitKinetics.ts";
+import { isExtrapolatedRate } from "./heatwork.ts";
+import { logArrheniusIntegral, rampEndPointK } from "./kinetics.ts";
 
 /** Slowest and fastest ramps that are answered at all [°C/h]. */
 const RATE_LIMITS_CPERHOUR = { slowest: 1, fastest: 1000 } as const;

@@ -1,13 +1,17 @@
 import type { Curve } from "../curve/Curve.ts";
+import { printDuration, printElapsed } from "../text/quantities.ts";
 import { kelvinFromCelsius } from "../units/temperature.ts";
-import { peaksOf } from "./budget.ts";
-import type { ConeSeries, ConeState, Heatwork } from "./cone.ts";
+import { levelsOf, peaksOf } from "./budget.ts";
+import {
+  type ConePosition,
+  type ConeSeries,
+  type ConeState,
+  coneIndex,
+  type Heatwork,
+  wholeCones,
+} from "./cone.ts";
 import { CONE_MODELS, type ConeModel, equivalentRampRate } from "./coneModel.ts";
-import { conePosition } from "./conePosition.ts";
-import { extrapolationsOf } from "./extrapolations.ts";
 import { type FollowedCone, followCone } from "./followCone.ts";
-import { lastHundredCPerHour } from "./lastHundred.ts";
-import { levelsOf } from "./levels.ts";
 
 /** One sigma of a Curve that is taken at its word [K]: the scatter of reported firings. */
 const AS_READ_SIGMA_K = 12;
@@ -93,4 +97,164 @@ function effectiveRate(followed: readonly FollowedCone[], peakC: number): number
   return nearest === undefined
     ? null
     : equivalentRampRate(nearest.model, kelvinFromCelsius(peakC), nearest.logHeatwork);
+}
+
+/** A position, and its uncertainty once the offset's is known. */
+interface PlacedPosition {
+  readonly position: ConePosition;
+  /** One sigma of the model alone, in cones; null outside the series. */
+  readonly modelSigmaCones: number | null;
+  /** One sigma in cones for that of the offset [K]; null outside the series. */
+  readonly sigmaCones: (offsetSigmaK: number) => number | null;
+}
+
+/** What the model is out by where charts are best [K]; reported firings hold it already. */
+export const CHART_SIGMA_K = 3;
+
+/** Where the margins stand among the whole cones: the last one down, and the share of the way on. */
+function conePosition(series: ConeSeries, states: readonly ConeState[]): PlacedPosition {
+  const whole = new Set(wholeCones(series));
+  const cones = states.filter((state) => whole.has(state.cone));
+  const last = cones.findLastIndex((state) => state.marginK >= 0);
+  const below = cones[last];
+  const above = cones[last + 1];
+  if (below === undefined) return outside(`below cone ${above?.cone}`, null, above?.cone ?? null);
+  if (above === undefined) return outside(`cone ${below.cone} or more`, below.cone, null);
+  const spacingK = below.marginK - above.marginK;
+  const fraction = below.marginK / spacingK;
+  const from = coneIndex(below.cone);
+  const modelSigmaK = Math.max(below.marginSigmaK, above.marginSigmaK);
+  return {
+    position: {
+      cone: below.cone,
+      fraction,
+      next: above.cone,
+      label: `cone ${below.cone} + ${Math.min(99, Math.round(fraction * 100))} %`,
+      index: from + fraction * (coneIndex(above.cone) - from),
+    },
+    modelSigmaCones: halfSpread(cones, modelSigmaK),
+    sigmaCones: (offsetSigmaK) => halfSpread(cones, totalSigmaK(offsetSigmaK, modelSigmaK)),
+  };
+}
+
+/** One sigma of offset and model together [K]: what the model is worse than at the chart's rates is added. */
+export function totalSigmaK(offsetSigmaK: number, marginSigmaK: number): number {
+  return Math.sqrt(offsetSigmaK ** 2 + Math.max(0, marginSigmaK ** 2 - CHART_SIGMA_K ** 2));
+}
+
+/** Half of how far the position moves between so much less and so much more heat [cones]. */
+function halfSpread(cones: readonly ConeState[], sigmaK: number): number | null {
+  const high = indexAt(cones, sigmaK);
+  const low = indexAt(cones, -sigmaK);
+  const here = indexAt(cones, 0);
+  if (here === null) return null;
+  if (high !== null && low !== null) return (high - low) / 2;
+  return high !== null ? high - here : low !== null ? here - low : null;
+}
+
+/** Position with so much added to every margin [K], straight between cones; null outside the series. */
+function indexAt(cones: readonly ConeState[], moreK: number): number | null {
+  const last = cones.findLastIndex((state) => state.marginK + moreK >= 0);
+  const below = cones[last];
+  const above = cones[last + 1];
+  if (below === undefined || above === undefined) return null;
+  const from = coneIndex(below.cone);
+  const fraction = (below.marginK + moreK) / (below.marginK - above.marginK);
+  return from + fraction * (coneIndex(above.cone) - from);
+}
+
+function outside(label: string, cone: string | null, next: string | null): PlacedPosition {
+  return {
+    position: { cone, fraction: null, next, label, index: null },
+    modelSigmaCones: null,
+    sigmaCones: () => null,
+  };
+}
+
+/** Below the peak by this much [K] counts as having reached it. */
+const NEAR_PEAK_K = 5;
+/** Stretch of the heating over which cone charts give their rates [K]. */
+const STRETCH_K = 100;
+
+/**
+ * Mean heating rate over the last 100 K before a Curve first comes within 5 K of its peak [°C/h].
+ * From the last rise through (peak − 105) before that moment to the first reach of (peak − 5);
+ * dips and holds in between count as time. Null when the Curve starts above (peak − 105) or
+ * a gap touches the stretch.
+ */
+function lastHundredCPerHour(curve: Curve, peakC: number): number | null {
+  const { timesSeconds, tempsC, gaps } = curve;
+  const topC = peakC - NEAR_PEAK_K;
+  const bottomC = topC - STRETCH_K;
+  const top = tempsC.findIndex((tempC) => tempC >= topC);
+  let bottom = top;
+  while (bottom > 0 && (tempsC[bottom - 1] as number) > bottomC) bottom--;
+  if (top < 1 || bottom < 1) return null;
+  const from = timesSeconds[bottom - 1] as number;
+  const to = timesSeconds[top] as number;
+  if (gaps.some((gap) => gap.fromSeconds < to && gap.toSeconds > from)) return null;
+  const seconds = timeAt(curve, top, topC) - timeAt(curve, bottom, bottomC);
+  return (STRETCH_K * 3600) / seconds;
+}
+
+/** Moment [s] at which the piece that ends at a point passes a temperature. */
+function timeAt({ timesSeconds, tempsC }: Curve, end: number, tempC: number): number {
+  const fromC = tempsC[end - 1] as number;
+  const fromSeconds = timesSeconds[end - 1] as number;
+  const share = (tempC - fromC) / ((tempsC[end] as number) - fromC);
+  return fromSeconds + share * ((timesSeconds[end] as number) - fromSeconds);
+}
+
+/** Slowest and fastest effective rates at which a cone answer is not yet a guess [°C/h]. */
+const SLOWEST_CPERHOUR = 8;
+const FASTEST_CPERHOUR = 300;
+
+/** Heat more than this below the peak adds next to nothing [K]. */
+const HOT_PART_K = 150;
+
+/** True when an effective rate [°C/h] lies beyond what cones were published for. */
+export function isExtrapolatedRate(rateCPerHour: number): boolean {
+  const tolerance = 1e-6;
+  return (
+    rateCPerHour < SLOWEST_CPERHOUR * (1 - tolerance) ||
+    rateCPerHour > FASTEST_CPERHOUR * (1 + tolerance)
+  );
+}
+
+/** Why a cone answer reaches beyond what was published or measured, as phrases; empty when it does not. */
+function extrapolationsOf(answer: {
+  readonly curve: Curve;
+  readonly series: ConeSeries;
+  readonly peakC: number;
+  readonly rateCPerHour: number | null;
+}): readonly string[] {
+  return [
+    ...rateReasons(answer.rateCPerHour),
+    ...(answer.series === "small"
+      ? ["small cones were published at 300 °C/h (540 °F/h) only; elsewhere ± 10 °C (18 °F)"]
+      : []),
+    ...gapReasons(answer.curve, answer.peakC),
+  ];
+}
+
+function rateReasons(rateCPerHour: number | null): readonly string[] {
+  if (rateCPerHour === null || !isExtrapolatedRate(rateCPerHour)) return [];
+  return rateCPerHour < SLOWEST_CPERHOUR
+    ? ["so much time near the top is like a ramp slower than 8 °C/h (14 °F/h), beyond the charts"]
+    : [
+        "so little time near the top is like a ramp faster than 300 °C/h (540 °F/h), beyond the charts",
+      ];
+}
+
+function gapReasons({ timesSeconds, tempsC, gaps }: Curve, peakC: number): readonly string[] {
+  return gaps.flatMap((gap) => {
+    const at = timesSeconds.indexOf(gap.fromSeconds);
+    const hotterC = Math.max(tempsC[at] as number, tempsC[at + 1] as number);
+    const length = printDuration(gap.toSeconds - gap.fromSeconds);
+    return hotterC < peakC - HOT_PART_K
+      ? []
+      : [
+          `nothing was measured for ${length} from ${printElapsed(gap.fromSeconds)}; its heat is not counted`,
+        ];
+  });
 }

@@ -1,11 +1,9 @@
 import type { Curve } from "../curve/Curve.ts";
-import { heatworkAtClock } from "./bend.ts";
-import { peaksOf } from "./budget.ts";
+import { levelsOf, peaksOf } from "./budget.ts";
 import type { ConeSeries } from "./cone.ts";
 import { type ConeModel, coneModel } from "./coneModel.ts";
-import { CHART_SIGMA_K } from "./conePosition.ts";
-import { followCone } from "./followCone.ts";
-import { levelsOf } from "./levels.ts";
+import { followCone, heatworkAtClock } from "./followCone.ts";
+import { CHART_SIGMA_K } from "./heatwork.ts";
 import { type KilnOffset, offsetFor } from "./usualOffset.ts";
 
 /** How far a witness cone bent, as the record says. */

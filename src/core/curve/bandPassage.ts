@@ -1,7 +1,5 @@
-import type { Band, BandPassage, Direction } from "./Band.ts";
-import type { Curve } from "./Curve.ts";
-import { type Edge, edgeTimes } from "./edgeTimes.ts";
-import { peakOf } from "./peakOf.ts";
+import { type Curve, peakOf } from "./Curve.ts";
+import { type Band, type BandPassage, type Direction, type Edge, edgeTimes } from "./edgeTimes.ts";
 import { type SlopeMeter, slopeMeter } from "./slopes.ts";
 
 /** Window of the fastest sustained rate [s]: long enough to bury noise, short against a passage. */

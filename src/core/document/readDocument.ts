@@ -5,15 +5,15 @@ import {
   isMap,
   isNode,
   isScalar,
+  isSeq,
   LineCounter,
   type Node,
   parseDocument,
   visit,
   type YAMLMap,
 } from "yaml";
+import type { z } from "zod";
 import { failed, ok, type Problem, type Result } from "../problem.ts";
-import type { DocumentFormat } from "./DocumentFormat.ts";
-import { mergedMaps } from "./mergedMaps.ts";
 
 /** Longest text that is read as a document [characters]. */
 const LONGEST_TEXT = 500_000;
@@ -222,4 +222,65 @@ function repeatedIn(map: YAMLMap): readonly number[] {
     seen.add(word);
     return [];
   });
+}
+
+/**
+ * How many groups the merge keys (`<<`) of a document bring in, each counted as often as it is
+ * brought: a few lines that merge each other twice would otherwise take for ever. Without end where
+ * a group merges itself.
+ */
+function mergedMaps(document: Document): number {
+  const known = new Map<YAMLMap, number>();
+  const within = (map: YAMLMap): number => {
+    const before = known.get(map);
+    if (before !== undefined) return before;
+    known.set(map, Number.POSITIVE_INFINITY);
+    const count = sourcesOf(document, map).reduce((sum, source) => sum + 1 + within(source), 0);
+    known.set(map, count);
+    return count;
+  };
+  let all = 0;
+  visit(document, {
+    Map: (_, map) => {
+      all += within(map);
+    },
+  });
+  return all;
+}
+
+/** The groups that the merge keys of a group name, one after the other. */
+function sourcesOf(document: Document, map: YAMLMap): readonly YAMLMap[] {
+  return map.items.flatMap(({ key, value }) => {
+    if (!isScalar(key) || (key.value !== "<<" && typeof key.value !== "symbol")) return [];
+    const given = resolved(document, value);
+    const each = isSeq(given) ? given.items.map((item) => resolved(document, item)) : [given];
+    return each.filter((one) => isMap(one));
+  });
+}
+
+/** A kind of file that people write by hand, and the words to speak of it with. */
+export interface DocumentFormat {
+  /** First part of the problem codes: `schedule` in `schedule/not-yaml`. */
+  readonly room: string;
+  /** With its article: `a schedule`. */
+  readonly thing: string;
+  /** Keys that every such file needs: `formatVersion, title, unit and segments`. */
+  readonly neededKeys: string;
+  /** A file to compare with: `a shipped schedule`. */
+  readonly example: string;
+  /** The format itself; known keys and listed values are taken from it. */
+  readonly schema: z.ZodType;
+  /** Code for a key that is needed and not there. */
+  readonly missingCode: Problem["code"];
+  /** What other people call a key, in lower case, and the key. */
+  readonly otherWords: ReadonlyMap<string, string>;
+  /**
+   * What may stand under a key, for the items of a list under `key[]`.
+   * A key that is not here is explained from the schema and its description.
+   */
+  readonly expected: ReadonlyMap<string, string>;
+  /** Keys whose digits count as written, so that 05 is not 5: a bare number is refused. */
+  readonly quotedKeys: readonly string[];
+  /** How to shorten a list that is too long, by key. */
+  readonly shorten: ReadonlyMap<string, string>;
 }

@@ -1,11 +1,8 @@
 import type { z } from "zod";
 import type { Problem } from "../problem.ts";
-import { shown } from "../units/parseQuantity.ts";
-import type { DocumentFormat } from "./DocumentFormat.ts";
-import { expectation, listed } from "./expectation.ts";
-import { flatIssues } from "./flatIssues.ts";
-import { nearWord } from "./nearWord.ts";
-import type { DocumentPath, ReadDocument } from "./readDocument.ts";
+import { nearWord } from "../text/nearWord.ts";
+import { shown } from "../units/quantity.ts";
+import type { DocumentFormat, DocumentPath, ReadDocument } from "./readDocument.ts";
 
 type Issue = z.core.$ZodIssue;
 
@@ -223,4 +220,61 @@ function choicesOf(schema: unknown): readonly (readonly SchemaPart[])[] {
   const options = layers.at(-1)?.def.options;
   if (options === undefined) return [layers];
   return options.flatMap((option) => choicesOf(option).map((inside) => [...layers, ...inside]));
+}
+
+const TYPES: ReadonlyMap<string, string> = new Map([
+  ["string", "text"],
+  ["number", "a number"],
+  ["int", "a whole number"],
+  ["boolean", "true or false"],
+  ["array", "a list, one line each beginning with -"],
+  ["object", "a group of lines, each a key and its value"],
+]);
+
+/** What a schema wanted where it found something else, in plain words: `C or F`, `a number`. */
+function expectation(issue: Issue): string {
+  switch (issue.code) {
+    case "invalid_type":
+      return TYPES.get(issue.expected) ?? issue.expected;
+    case "invalid_value":
+      return listed(issue.values.map(String));
+    case "invalid_union":
+      return [...new Set(issue.errors.flat().map(expectation))].join(" or ");
+    case "too_small":
+      return sizeText(issue.inclusive === false ? "more than" : "at least", issue.minimum, issue);
+    case "too_big":
+      return sizeText(issue.inclusive === false ? "less than" : "at most", issue.maximum, issue);
+    default:
+      return issue.message;
+  }
+}
+
+/** Words as a list to choose from: `none, crackle or through`. */
+function listed(words: readonly string[]): string {
+  return words.join(", ").replace(/, ([^,]+)$/, " or $1");
+}
+
+function sizeText(bound: string, limit: number | bigint, issue: { readonly origin: string }) {
+  if (issue.origin === "string" && limit === 1) return "text that is not empty";
+  if (issue.origin === "string") return `text of ${bound} ${limit} characters`;
+  if (issue.origin === "array") return `a list of ${bound} ${limit}`;
+  return `a number, ${bound} ${limit}`;
+}
+
+/**
+ * Issues with those of a choice put in its place, where only one of the shapes to choose from is
+ * of the kind that was written: then what is wrong inside it can be said where it stands.
+ */
+function flatIssues(issues: readonly Issue[]): readonly Issue[] {
+  return issues.flatMap((issue) => {
+    if (issue.code !== "invalid_union") return [issue];
+    const meant = issue.errors.filter((branch) => !branch.some(isOtherKind));
+    const [only] = meant;
+    if (only === undefined || meant.length > 1) return [issue];
+    return flatIssues(only.map((inner) => ({ ...inner, path: [...issue.path, ...inner.path] })));
+  });
+}
+
+function isOtherKind(issue: Issue): boolean {
+  return issue.code === "invalid_type" && issue.path.length === 0;
 }

@@ -1,13 +1,10 @@
-import type { Curve } from "../curve/Curve.ts";
-import { shifted } from "../curve/moved.ts";
-import { peakOf } from "../curve/peakOf.ts";
-import { temperatureAt } from "../curve/temperatureAt.ts";
-import { outputMean } from "../kiln/outputMean.ts";
-import type { LogReading } from "../log/LogReading.ts";
+import { type Curve, peakOf, shifted, temperatureAt } from "../curve/Curve.ts";
+import { outputMean } from "../kiln/naturalFall.ts";
+import type { LogReading } from "../log/reading/LogReading.ts";
 import { expandSchedule } from "../schedule/expandSchedule.ts";
 import type { Schedule } from "../schedule/Schedule.ts";
-import type { Row } from "./heatRows.ts";
-import { planShiftSeconds } from "./planComparison.ts";
+import type { Row } from "./timeBins.ts";
+import { planShiftSeconds } from "./zoneReview.ts";
 
 /** What a log tells of the heat that a controller asks for. */
 export interface Asked {

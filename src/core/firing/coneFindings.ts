@@ -1,11 +1,7 @@
-import { coneIndex } from "../cones/coneName.ts";
-import { CONE_TABLES } from "../cones/coneTables.ts";
+import { CONE_TABLES, coneIndex } from "../cones/cone.ts";
 import type { SolvedWitnessOffset } from "../cones/witnessOffset.ts";
-import type { Finding, Severity } from "../findings/Finding.ts";
-import { quoted } from "../findings/findingText.ts";
-import { type FiringFacts, zoneNamed } from "./FiringFacts.ts";
-import type { ZoneReview } from "./foundZone.ts";
-import { hottestZone } from "./hottestZone.ts";
+import { type Finding, quoted, type Severity } from "../findings/Finding.ts";
+import { type FiringFacts, hottestZone, type ZoneReview, zoneNamed } from "./FiringFacts.ts";
 
 /** An offset so many sigmas from the usual one wants looking at. */
 const FAR_SIGMAS = 2.5;

@@ -1,9 +1,6 @@
-import type { Evidence, Finding, Severity } from "../findings/Finding.ts";
-import { quoted } from "../findings/findingText.ts";
-import type { Crossing } from "../ware/crossingsOf.ts";
-import { CRISTOBALITE_BAND } from "../ware/inversionBands.ts";
-import { type FiringFacts, zoneNamed } from "./FiringFacts.ts";
-import type { ZoneReview } from "./foundZone.ts";
+import { type Evidence, type Finding, quoted, type Severity } from "../findings/Finding.ts";
+import { CRISTOBALITE_BAND, type Crossing } from "../ware/inversions.ts";
+import { type FiringFacts, type ZoneReview, zoneNamed } from "./FiringFacts.ts";
 
 /** How each zone cooled through the inversions: judged by the stress in the ware, said by its guide. */
 export function coolingFindings(facts: FiringFacts): readonly Finding[] {

@@ -1,19 +1,21 @@
-import { agreed } from "../findings/agreed.ts";
-import type { Finding } from "../findings/Finding.ts";
-import { quoted } from "../findings/findingText.ts";
-import { ordered } from "../findings/ordered.ts";
-import { basedOn } from "../sources/basedOn.ts";
-import { CRISTOBALITE_BAND, QUARTZ_BAND } from "../ware/inversionBands.ts";
+import { agreed, type Finding, ordered, quoted } from "../findings/Finding.ts";
+import { carbonFindings, waterFindings } from "../schedule/heatingChecks.ts";
+import type { RawWare } from "../schedule/Judged.ts";
+import { basedOn } from "../sources/bibliography.ts";
+import { CRISTOBALITE_BAND, QUARTZ_BAND } from "../ware/inversions.ts";
 import { coneFindings } from "./coneFindings.ts";
 import { coolingFindings } from "./coolingFindings.ts";
-import { type FiringFacts, zoneNamed } from "./FiringFacts.ts";
-import type { PlanComparison, ZoneReview } from "./foundZone.ts";
-import { hottestZone } from "./hottestZone.ts";
+import {
+  type FiringFacts,
+  hottestZone,
+  type PlanComparison,
+  type ZoneReview,
+  zoneNamed,
+} from "./FiringFacts.ts";
 import { measuringFindings } from "./measuringFindings.ts";
 import { openingFindings } from "./openingFindings.ts";
 import type { PlacedSound } from "./placedMoments.ts";
 import type { PowerLoss } from "./powerLoss.ts";
-import { rawWareFindings } from "./rawWareFindings.ts";
 import { runawayFindings, standingFindings } from "./runawayFindings.ts";
 import { thermocoupleFindings } from "./thermocoupleFindings.ts";
 
@@ -185,4 +187,41 @@ function powerLost(loss: PowerLoss, facts: FiringFacts): Finding {
     zone: zoneNamed(facts, hottestZone(facts.zones)),
     span: { fromSeconds: loss.fromSeconds, toSeconds: loss.toSeconds },
   };
+}
+
+const RAW: ReadonlySet<string> = new Set(["bone dry", "damp", "glazed raw"]);
+
+/** Steam and carbon of raw ware on the way up, judged as a schedule's are. */
+export function rawWareFindings(facts: FiringFacts): readonly Finding[] {
+  const zone = hottestZone(facts.zones);
+  const { curve, peakC } = zone;
+  const ware: RawWare = { ...rawOf(facts), curve, peakC, tense: "past" };
+  const name = zoneNamed(facts, zone);
+  return [...waterFindings(ware), ...carbonFindings(ware)].map((each) => ({ ...each, zone: name }));
+}
+
+/** The raw pieces of the record; where it says nothing of state, those of the plan. */
+function rawOf({ record, plan }: FiringFacts): Pick<RawWare, "isRaw" | "isDamp" | "thickestMm"> {
+  const said = (record?.ware ?? []).filter(({ state }) => state !== null);
+  if (said.length > 0) {
+    const raw = said.filter(({ state }) => RAW.has(state as string));
+    return {
+      isRaw: raw.length > 0,
+      isDamp: raw.some(({ state }) => state === "damp"),
+      thickestMm: greatest(
+        raw.flatMap(({ thickestMm, wallMm, baseMm }) => [thickestMm, wallMm, baseMm]),
+      ),
+    };
+  }
+  const state = plan?.ware.state ?? null;
+  return {
+    isRaw: state === null ? null : RAW.has(state),
+    isDamp: state === "damp",
+    thickestMm: plan?.ware.thickestMm ?? null,
+  };
+}
+
+function greatest(sizes: readonly (number | null)[]): number | null {
+  const known = sizes.filter((size) => size !== null);
+  return known.length === 0 ? null : Math.max(...known);
 }

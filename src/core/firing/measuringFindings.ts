@@ -1,11 +1,8 @@
-import type { Finding, Severity } from "../findings/Finding.ts";
-import { quoted } from "../findings/findingText.ts";
-import type { LogFault } from "../log/LogReading.ts";
-import { rejectedCount } from "../log/rejectedCount.ts";
-import { basedOn } from "../sources/basedOn.ts";
-import { CRISTOBALITE_BAND, QUARTZ_BAND } from "../ware/inversionBands.ts";
-import type { FiringFacts } from "./FiringFacts.ts";
-import type { ZoneReview } from "./foundZone.ts";
+import { type Finding, quoted, type Severity } from "../findings/Finding.ts";
+import { type LogFault, rejectedCount } from "../log/reading/LogReading.ts";
+import { basedOn } from "../sources/bibliography.ts";
+import { CRISTOBALITE_BAND, QUARTZ_BAND } from "../ware/inversions.ts";
+import type { FiringFacts, ZoneReview } from "./FiringFacts.ts";
 
 /**
  * Zones apart by more than this at the peak are worth a caution [K].

@@ -1,15 +1,13 @@
-import type { Finding, Severity } from "../findings/Finding.ts";
-import { quoted } from "../findings/findingText.ts";
-import type { LogReading } from "../log/LogReading.ts";
-import { dayNumber, weekday } from "../log/time/calendar.ts";
+import { type Finding, quoted, type Severity } from "../findings/Finding.ts";
+import type { LogReading } from "../log/reading/LogReading.ts";
+import { dayNumber, weekday } from "../log/text/calendar.ts";
 import { clockAt } from "../schedule/clock.ts";
-import { basedOn } from "../sources/basedOn.ts";
-import { CRISTOBALITE_BAND, hasCristobalite } from "../ware/inversionBands.ts";
+import { basedOn } from "../sources/bibliography.ts";
+import { CRISTOBALITE_BAND, hasCristobalite } from "../ware/inversions.ts";
 import type { OpeningStrain } from "../ware/openingStrain.ts";
 import { strainSeverity } from "../ware/strainRisk.ts";
-import { type FiringFacts, zoneNamed } from "./FiringFacts.ts";
-import { hottestZone } from "./hottestZone.ts";
-import type { OpeningInLog } from "./openingInLog.ts";
+import { type FiringFacts, hottestZone, zoneNamed } from "./FiringFacts.ts";
+import type { OpeningInLog } from "./knownOpening.ts";
 
 /**
  * Opening hotter than this is above even the boldest of common practice [°C].

@@ -1,12 +1,18 @@
-import { temperatureAt } from "../curve/temperatureAt.ts";
-import type { LogReading } from "../log/LogReading.ts";
+import { temperatureAt } from "../curve/Curve.ts";
+import type { LogReading } from "../log/reading/LogReading.ts";
 import { failed, ok, type Problem, type Result } from "../problem.ts";
-import type { FiringRecord } from "./FiringRecord.ts";
-import type { ZoneReview } from "./foundZone.ts";
-import { MOMENT_FORMS, type Moment, parseMoment, placeMoment } from "./moment.ts";
-import type { LoggedOpening } from "./openingInLog.ts";
-import { type SoundKind, soundKind } from "./soundKind.ts";
-import type { SoundSaid } from "./soundSaid.ts";
+import type { FiringRecord } from "../record/FiringRecord.ts";
+import {
+  MOMENT_FORMS,
+  type Moment,
+  parseMoment,
+  placeMoment,
+  type SoundKind,
+  type SoundSaid,
+  soundKind,
+} from "../record/moment.ts";
+import type { ZoneReview } from "./FiringFacts.ts";
+import type { LoggedOpening } from "./knownOpening.ts";
 
 const DAY_SECONDS = 86_400;
 

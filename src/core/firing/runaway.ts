@@ -1,9 +1,8 @@
-import type { Curve } from "../curve/Curve.ts";
-import { temperatureAt } from "../curve/temperatureAt.ts";
-import type { LogReading } from "../log/LogReading.ts";
+import { type Curve, temperatureAt } from "../curve/Curve.ts";
+import type { LogReading } from "../log/reading/LogReading.ts";
 import type { Schedule } from "../schedule/Schedule.ts";
 import { type Asked, askedOf, plannedCourse } from "./askedHeat.ts";
-import { type Row, rateOver, rowsOf } from "./heatRows.ts";
+import { type Row, rateOver, rowsOf } from "./timeBins.ts";
 
 /** What a kiln that heats by itself should have done instead. */
 type RunawayWhy =

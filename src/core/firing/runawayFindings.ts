@@ -1,11 +1,10 @@
-import type { Curve } from "../curve/Curve.ts";
-import { peakOf } from "../curve/peakOf.ts";
+import { type Curve, peakOf } from "../curve/Curve.ts";
 import { type Finding, RUNAWAY } from "../findings/Finding.ts";
-import type { LogReading } from "../log/LogReading.ts";
+import type { LogReading } from "../log/reading/LogReading.ts";
 import type { Schedule } from "../schedule/Schedule.ts";
 import { askedOf } from "./askedHeat.ts";
-import { type Row, rateOver, rowsOf } from "./heatRows.ts";
 import { type Runaway, runawayOf } from "./runaway.ts";
+import { type Row, rateOver, rowsOf } from "./timeBins.ts";
 
 const BASIS =
   "climbs of 10 min or more that neither set point, output nor plan asks for; an overshoot, heat that soaks back and a zone hotter than the one controlled are left out; the limits are our own estimates";

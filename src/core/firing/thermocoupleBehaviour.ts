@@ -1,9 +1,17 @@
+import { type KilnOffset, usualOffset } from "../cones/usualOffset.ts";
 import type { Finding } from "../findings/Finding.ts";
-import { basedOn } from "../sources/basedOn.ts";
-import { type FiringFacts, zoneNamed } from "./FiringFacts.ts";
-import type { FoundSegment, ZoneReview } from "./foundZone.ts";
-import { hottestZone } from "./hottestZone.ts";
-import { knownWire } from "./thermocoupleWire.ts";
+import type { LogReading } from "../log/reading/LogReading.ts";
+import type { FiringRecord } from "../record/FiringRecord.ts";
+import { basedOn } from "../sources/bibliography.ts";
+import type { ThermocoupleType } from "../thermocouple/emf.ts";
+import { sensorSigmaK, type WireClass, wireClassOf } from "../thermocouple/wireLimits.ts";
+import {
+  type FiringFacts,
+  type FoundSegment,
+  hottestZone,
+  type ZoneReview,
+  zoneNamed,
+} from "./FiringFacts.ts";
 
 /** Band in which the wire of type K orders itself [°C], and the greatest error that was seen [ratio]. */
 const ORDERING = { lowC: 200, highC: 600, error: 0.017 };
@@ -113,4 +121,33 @@ function lagSeconds(mm: number): { readonly seconds: number; readonly isLeast: b
 /** Time constant from the time to 90 % of a step. */
 function firstOrder(to90Seconds: number): number {
   return to90Seconds / Math.log(10);
+}
+
+/** The wire of a firing's thermocouples, as far as it was said. */
+export interface KnownWire {
+  readonly type: ThermocoupleType;
+  readonly wireClass: WireClass;
+  /** Why the class is taken as standard; empty when it was said. */
+  readonly assumed: string;
+}
+
+/** The wire that the record or an option names; null when neither names its type. */
+export function knownWire(record: FiringRecord | null, reading: LogReading): KnownWire | null {
+  const type = record?.thermocouple?.type ?? reading.thermocouple ?? null;
+  if (type === null) return null;
+  const written = record?.thermocouple?.class ?? null;
+  const wireClass = written === null ? null : wireClassOf(written);
+  if (wireClass !== null) return { type, wireClass, assumed: "" };
+  const assumed =
+    written === null
+      ? "the record names no class, and standard is assumed"
+      : "the class in the record is not one that is known here, and standard is assumed";
+  return { type, wireClass: "standard", assumed };
+}
+
+/** What a thermocouple is usually out by at a peak [°C], with the wire's own sigma where it is known. */
+export function usualOffsetOf(wire: KnownWire | null, peakC: number): KilnOffset {
+  const usual = usualOffset(peakC);
+  const sigmaK = wire === null ? null : sensorSigmaK(wire, peakC, usual.sigmaK);
+  return sigmaK === null ? usual : { ...usual, sigmaK };
 }

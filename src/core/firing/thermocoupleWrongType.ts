@@ -1,15 +1,17 @@
 import type { ConeSeries } from "../cones/cone.ts";
 import { kilnHeatworkOf } from "../cones/usualOffset.ts";
-import { peakOf } from "../curve/peakOf.ts";
-import { temperatureAt } from "../curve/temperatureAt.ts";
+import { peakOf, temperatureAt } from "../curve/Curve.ts";
 import type { Finding } from "../findings/Finding.ts";
-import { basedOn } from "../sources/basedOn.ts";
-import { trueC, trueCurve, type WrongType } from "../thermocouple/readAs.ts";
-import type { ThermocoupleType } from "../thermocouple/ThermocoupleType.ts";
-import { type FiringFacts, zoneNamed } from "./FiringFacts.ts";
-import type { PlanComparison, ZoneReview } from "./foundZone.ts";
-import { hottestZone } from "./hottestZone.ts";
-import { knownWire } from "./thermocoupleWire.ts";
+import { basedOn } from "../sources/bibliography.ts";
+import { type ThermocoupleType, trueC, trueCurve, type WrongType } from "../thermocouple/emf.ts";
+import {
+  type FiringFacts,
+  hottestZone,
+  type PlanComparison,
+  type ZoneReview,
+  zoneNamed,
+} from "./FiringFacts.ts";
+import { knownWire } from "./thermocoupleBehaviour.ts";
 
 /** Terminals of an instrument by a kiln [°C]: an assumption, which is said. */
 const COLD_JUNCTION_C = 25;

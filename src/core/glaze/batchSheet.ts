@@ -1,5 +1,5 @@
-import { swappedParts } from "./firedRecipe.ts";
-import type { Recipe, RecipeLine } from "./Recipe.ts";
+import type { Recipe, RecipeLine } from "./Glaze.ts";
+import { type Oxide, type OxideAmounts, totalOf } from "./oxides.ts";
 
 /** One line of a batch sheet. */
 export interface BatchRow {
@@ -80,4 +80,64 @@ function sumOf(lines: readonly RecipeLine[]): number {
 function hasOtherForm({ material, calcined }: RecipeLine): boolean {
   if (!(material.lossFraction > 0)) return false;
   return calcined || (material.oxides.SiO2 ?? 0) + (material.oxides.Al2O3 ?? 0) > 0.5;
+}
+
+/** What of a recipe stays after firing. */
+export interface FiredRecipe {
+  /** By weight, from the whole recipe [parts]. */
+  readonly weights: OxideAmounts;
+  /** Share of the weighed dry batch that fires away, 0 to 1. */
+  readonly lossFraction: number;
+}
+
+/** The oxides of a recipe, base and additions together, and what it loses in the fire. */
+export function firedRecipe(recipe: Recipe): FiredRecipe {
+  const weights: Partial<Record<Oxide, number>> = {};
+  let weighed = 0;
+  let lost = 0;
+  for (const line of [...recipe.base, ...recipe.additions]) {
+    weighed += line.parts;
+    if (!line.calcined) lost += line.parts * line.material.lossFraction;
+    for (const [oxide, share] of Object.entries(line.material.oxides) as [Oxide, number][])
+      weights[oxide] = (weights[oxide] ?? 0) + share * rawParts(line);
+  }
+  if (!(totalOf(weights) > 0)) throw new RangeError("firedRecipe: nothing stays after firing");
+  return { weights, lossFraction: lost / weighed };
+}
+
+/** Parts of the raw material that a line stands for. */
+function rawParts({ parts, calcined, material }: RecipeLine): number {
+  return calcined ? parts / (1 - material.lossFraction) : parts;
+}
+
+/** Parts to weigh instead, of the other form: calcined for raw, raw for calcined. */
+function swappedParts(line: RecipeLine): number {
+  return line.calcined ? rawParts(line) : line.parts * (1 - line.material.lossFraction);
+}
+
+/** Taken for a material whose density is not known [g/cm³]: feldspar, clays and most glazes. */
+const USUAL = 2.6;
+
+/**
+ * Density of the dry solids of a recipe [g/cm³]: their mass over the sum of their volumes.
+ *
+ * @see SOURCES["batch-practice"], SOURCES["powder-densities"]
+ */
+export function solidsDensity(recipe: Recipe): {
+  readonly gPerCm3: number;
+  /** Materials whose density is not known, for which 2.6 was taken. */
+  readonly unknown: readonly string[];
+} {
+  const lines = [...recipe.base, ...recipe.additions];
+  const mass = lines.reduce((sum, { parts }) => sum + parts, 0);
+  const volume = lines.reduce(
+    (sum, { parts, material }) => sum + parts / (material.densityGPerCm3 ?? USUAL),
+    0,
+  );
+  return {
+    gPerCm3: mass / volume,
+    unknown: lines
+      .filter(({ material }) => material.densityGPerCm3 === null)
+      .map(({ name }) => name),
+  };
 }

@@ -1,11 +1,10 @@
-import type { Backing } from "./channelCracking.ts";
+import { type Backing, tableLine } from "./channelCracking.ts";
 import {
   FREE_SPACINGS,
   HELD_SPACINGS,
   type SpacingTable,
   THICK_SPACINGS,
 } from "./spacingTables.ts";
-import { tableLine } from "./tableLine.ts";
 
 /** Load that fills cracks in to a spacing, row by row, for one backing. */
 export type SpacingLine = readonly (readonly [spacingOverCoat: number, load: number])[];

@@ -1,14 +1,10 @@
+import { seededNormal } from "../math/distributions.ts";
 import { fillStrainTable, newStrainTable, strainIn } from "../ware/bodyExpansion.ts";
-import { drawn } from "../ware/drawn.ts";
-import { seededNormal } from "../ware/seededNormal.ts";
-import type { Draws } from "../ware/strainSpread.ts";
+import { type Draws, drawn } from "../ware/strainSpread.ts";
 import type { Body } from "../ware/Ware.ts";
-import { BODY_POISSON, toughnessOf } from "./bodyStrength.ts";
-import { moistureGrowth, STANDSTILL } from "./delayedCrazing.ts";
-import type { Glaze } from "./Glaze.ts";
-import type { GlazedPiece } from "./GlazedPiece.ts";
-import type { Layers } from "./laminate.ts";
-import type { ShrinkingPair } from "./mismatch.ts";
+import { moistureGrowth, STANDSTILL } from "./crackedWall.ts";
+import type { Glaze, GlazedPiece } from "./Glaze.ts";
+import { BODY_POISSON, type Layers, type ShrinkingPair, toughnessOf } from "./laminate.ts";
 
 /** A glaze on a body as a wall, before anything is worked out. */
 export interface GlazedWall {

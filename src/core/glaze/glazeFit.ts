@@ -1,27 +1,24 @@
+import { type Spread, spreadOf } from "../math/statistics.ts";
 import { strainIn } from "../ware/bodyExpansion.ts";
-import { type Spread, spreadOf } from "../ware/spreadOf.ts";
 import type { Draws } from "../ware/strainSpread.ts";
-import { toughnessOf } from "./bodyStrength.ts";
-import { crackedWall, leastSpacingMm } from "./crackedWall.ts";
+import { crackedWall, leastSpacingMm, moistureGrowth } from "./crackedWall.ts";
 import { interceptOfPitch, MEAN_OVER_LEAST } from "./crackSpacing.ts";
-import { moistureGrowth } from "./delayedCrazing.ts";
 import { type FitDraw, fitDraws, type GlazedWall, middleDraw } from "./fitDraws.ts";
-import { fitLimits } from "./fitLimits.ts";
-import { type FitRun, fitRun } from "./fitRun.ts";
-import type { GlazedPiece, MeasuredCracks, MeasuredPing } from "./GlazedPiece.ts";
-import type {
-  CrazingPart,
-  DelayedPart,
-  MismatchPart,
-  SpacingPart,
-  Standing,
-  StressPart,
-  ThroughPart,
+import { type FitRun, fitRun, type TwoCoats, twoCoats } from "./fitRun.ts";
+import type { GlazedPiece, MeasuredCracks, MeasuredPing } from "./Glaze.ts";
+import {
+  type CrazingPart,
+  type DelayedPart,
+  fitLimits,
+  type MismatchPart,
+  type SpacingPart,
+  type Standing,
+  type StressPart,
+  type ThroughPart,
+  throughReasons,
 } from "./GlazeFitParts.ts";
+import { greatestMismatch, toughnessOf } from "./laminate.ts";
 import { type MeasuredFits, measuredFits } from "./measuredFit.ts";
-import { greatestMismatch } from "./mismatch.ts";
-import { throughReasons } from "./throughReasons.ts";
-import { type TwoCoats, twoCoats } from "./twoCoats.ts";
 
 /** A glaze on a body, what was measured on it, and how to draw what is uncertain. */
 export interface GlazeFitInput extends GlazedWall {

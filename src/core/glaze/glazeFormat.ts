@@ -1,4 +1,5 @@
 import { z } from "zod";
+import type { DocumentFormat } from "../document/readDocument.ts";
 import { GivenBodyFile } from "../ware/bodyFormat.ts";
 
 /** Most lines of a recipe, oxides of an analysis, or materials of one's own. */
@@ -172,3 +173,51 @@ export const GlazeFile = z
 
 /** A glaze file whose shape is right. */
 export type GlazeFile = z.infer<typeof GlazeFile>;
+
+/** A glaze as a document: its shape, and the words of its problems. */
+export const GLAZE_DOCUMENT: DocumentFormat = {
+  room: "glaze",
+  thing: "a glaze",
+  neededKeys: "formatVersion, title, and recipe or oxides with their basis",
+  example: "one of the shipped glazes, logs/glaze-fitting.yaml",
+  schema: GlazeFile,
+  missingCode: "glaze/missing-key",
+  otherWords: new Map([
+    ["name", "title"],
+    ["version", "formatVersion"],
+    ["analysis", "oxides"],
+    ["ingredients", "recipe"],
+    ["batch", "recipe"],
+    ["colourants", "additions"],
+    ["colorants", "additions"],
+    ["extras", "additions"],
+    ["cte", "expansion"],
+    ["coe", "expansion"],
+    ["alpha", "expansion"],
+    ["unit", "basis"],
+    ["units", "basis"],
+    ["lossonignition", "loi"],
+    ["loss", "loi"],
+    ["amount", "parts"],
+    ["percent", "parts"],
+    ["clay", "body"],
+    ["sides", "glazedSides"],
+    ["crazing", "cracks"],
+    ["thickness", "coat"],
+    ["stiffness", "youngGPa"],
+  ]),
+  expected: new Map([
+    ["formatVersion", "formatVersion: 1"],
+    ["title", "a name of 1 to 200 characters"],
+    ["basis", "basis: wt %, mol % or moles for oxides; as received or calcined for a material"],
+    ["oxides", "oxide and amount, a line each: SiO2: 62.5"],
+    ["recipe", "material and parts, a line each: quartz: 25"],
+    ["additions", "material and parts, a line each: red iron oxide: 2"],
+    ["loi", "a number of per cent, below 100"],
+    ["source", "where the analysis comes from, in words"],
+    ["body", "a body: stoneware cone 6, or a group of its properties"],
+    ["crackle", "true or false"],
+  ]),
+  quotedKeys: ["cone"],
+  shorten: new Map(),
+};

@@ -1,3 +1,4 @@
+import type { Finding, Severity } from "../findings/Finding.ts";
 import type { Oxide } from "./oxides.ts";
 import type { OutsideRange } from "./setPointModel.ts";
 
@@ -30,4 +31,14 @@ export function outsideText(outside: readonly OutsideRange[]): string {
 /** Words joined for a sentence: `a, b and c`. */
 export function joined(words: readonly string[]): string {
   return words.join(", ").replace(/, ([^,]+)$/, " and $1");
+}
+
+/** A finding about a glaze as a whole: no time, no thermocouple, its numbers written out. */
+export function glazeFinding(
+  severity: Severity,
+  topic: string,
+  words: { readonly statement: string; readonly basis: string; readonly advice?: string },
+): Finding {
+  const { statement, basis, advice = "" } = words;
+  return { topic, severity, statement, evidence: [], basis, advice, zone: null, span: null };
 }

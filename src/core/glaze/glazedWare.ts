@@ -1,13 +1,11 @@
 import { failed, ok, type Problem, type Result } from "../problem.ts";
-import { isBareNumber } from "../units/isBareNumber.ts";
-import { parseLength } from "../units/parseLength.ts";
-import { parseTemperature } from "../units/parseTemperature.ts";
-import { bodyGiven } from "../ware/bodyAsGiven.ts";
+import { isBareNumber, parseLength } from "../units/quantity.ts";
+import { parseTemperature } from "../units/temperature.ts";
+import { bodyGiven } from "../ware/ownBody.ts";
 import type { Body } from "../ware/Ware.ts";
-import type { MeasuredCracks, MeasuredPing } from "./GlazedPiece.ts";
+import type { GlazedWare, MeasuredCracks, MeasuredPing } from "./Glaze.ts";
 import type { GlazeFile } from "./glazeFormat.ts";
 import type { Glazing } from "./laminate.ts";
-import type { GlazedWare } from "./ParsedGlaze.ts";
 
 /** Above these a length is a slip of the pen [mm]. */
 const THICKEST_WALL_MM = 100;

@@ -1,3 +1,7 @@
+import { cited } from "../sources/bibliography.ts";
+import { strainIn } from "../ware/bodyExpansion.ts";
+import type { Body, Property } from "../ware/Ware.ts";
+
 /** How a wall is glazed, and whether it can bend. */
 export type Glazing = "both faces" | "one face, wall held" | "one face, free to bend";
 
@@ -79,4 +83,80 @@ function freeStress({ glaze, body, coat, wall }: Plies, mismatch: number): Layer
     bareFaceMPa: body * (m - (k * wall) / 2),
     curvaturePerM: -1000 * k,
   };
+}
+
+/** A glaze that shrinks evenly on a body that shrinks by its own curve. */
+export interface ShrinkingPair {
+  /** Mean linear expansion of the glaze [1/K]. */
+  readonly glazePerK: number;
+  /** Free strain of the body, as `fillStrainTable` writes it. */
+  readonly body: Float64Array;
+  /** Where the glaze begins to carry stress [°C]. */
+  readonly setC: number;
+}
+
+/**
+ * How much more than its body a glaze would have shrunk from the set point down [length over length].
+ * Positive pulls the glaze (crackle), negative squeezes it. The steps of quartz and cristobalite
+ * below the set point are in it, since the body's real curve is.
+ */
+export function mismatchAt({ glazePerK, body, setC }: ShrinkingPair, tempC: number): number {
+  return glazePerK * (setC - tempC) - (strainIn(body, setC) - strainIn(body, tempC));
+}
+
+/** Expansion that a glaze must have to make a mismatch at a temperature [1/K]. */
+export function expansionForMismatch(
+  pair: Omit<ShrinkingPair, "glazePerK">,
+  mismatch: number,
+  tempC: number,
+): number {
+  const { body, setC } = pair;
+  return (mismatch + strainIn(body, setC) - strainIn(body, tempC)) / (setC - tempC);
+}
+
+/**
+ * The most that a glaze is pulled on its way down, and where.
+ * It may lie over the room's temperature: cristobalite squeezes a glaze at 200 to 250 °C that was
+ * pulled before. 0 at the set point when it is never pulled. To a kelvin.
+ */
+export function greatestMismatch(
+  pair: ShrinkingPair,
+  coolestC: number,
+): { readonly mismatch: number; readonly tempC: number } {
+  let greatest = { mismatch: 0, tempC: pair.setC };
+  const see = (tempC: number) => {
+    const mismatch = mismatchAt(pair, tempC);
+    if (mismatch > greatest.mismatch) greatest = { mismatch, tempC };
+  };
+  for (let tempC = pair.setC; tempC > coolestC; tempC--) see(tempC);
+  see(coolestC);
+  return greatest;
+}
+
+const MEMORY = cited("ceramics-toughness");
+
+/** Poisson's ratio of a fired body: the 0.20 that the crack tables were made with. */
+export const BODY_POISSON: Property = { value: 0.2, low: 0.16, high: 0.25, source: MEMORY };
+
+/** Words in a body's name, and its resistance against a running crack [MPa·√m]. */
+const TOUGHNESS: readonly (readonly [words: RegExp, toughness: Property])[] = [
+  [/earthenware|terracotta|red clay|majolica|raku/, toughness(0.6, 0.4, 0.9)],
+  [/porcelain/, toughness(1.2, 1.0, 1.4)],
+  [/cristobalit/, toughness(1.0, 0.7, 1.4, "our own estimate")],
+  [/stoneware/, toughness(1.1, 0.9, 1.4)],
+];
+
+const UNKNOWN = toughness(0.9, 0.5, 1.4, "our own estimate");
+
+/**
+ * Resistance of a body against a running crack [MPa·√m], by the kind that its name says.
+ * From memory and wide; a name that says no kind gets the range of all of them.
+ */
+export function toughnessOf(body: Body): Property {
+  const name = body.name.toLowerCase();
+  return TOUGHNESS.find(([words]) => words.test(name))?.[1] ?? UNKNOWN;
+}
+
+function toughness(value: number, low: number, high: number, source = MEMORY): Property {
+  return { value, low, high, source };
 }

@@ -1,16 +1,13 @@
-import { drawn } from "../ware/drawn.ts";
-import { seededNormal } from "../ware/seededNormal.ts";
-import { type Spread, spreadOf } from "../ware/spreadOf.ts";
+import { seededNormal } from "../math/distributions.ts";
+import { type Spread, spreadOf } from "../math/statistics.ts";
+import { drawn } from "../ware/strainSpread.ts";
 import { stressAtLoad } from "./channelCracking.ts";
-import { crackedWall, spacingLineOf } from "./crackedWall.ts";
+import { crackedWall, crackingMismatch, spacingLineOf } from "./crackedWall.ts";
 import { loadForSpacing, MEAN_OVER_LEAST, pitchOfIntercept } from "./crackSpacing.ts";
-import { crackingMismatch } from "./firstPing.ts";
 import type { FitDraw } from "./fitDraws.ts";
 import type { FitRun } from "./fitRun.ts";
-import type { MeasuredCracks, MeasuredPing } from "./GlazedPiece.ts";
-import type { Glazing } from "./laminate.ts";
-import { expansionForMismatch, mismatchAt } from "./mismatch.ts";
-import { type PingUse, pingUse } from "./pingUse.ts";
+import type { MeasuredCracks, MeasuredPing } from "./Glaze.ts";
+import { expansionForMismatch, type Glazing, mismatchAt } from "./laminate.ts";
 
 /** What a measurement says of the mismatch, beside what the composition says. */
 export interface MeasuredFit {
@@ -188,4 +185,29 @@ function fitOf(
     overComputed,
     impossible: 1 - read.length / on.draws.length,
   };
+}
+
+/** How far a first ping says something about fit. */
+type PingUse =
+  | "usable"
+  | "near the quartz inversion"
+  | "near the cristobalite inversion"
+  | "kiln was opened";
+
+/** Where a ping may be the body's quartz, and its cristobalite [°C]. */
+const QUARTZ_PINGS = { lowC: 550, highC: 600 };
+const CRISTOBALITE_PINGS = { lowC: 200, highC: 250 };
+
+/**
+ * Whether the first ping on cooling may be read as fit.
+ * Not when the kiln was opened: a draught cracks glaze by itself. At 550 to 600 °C (quartz) and 200 to
+ * 250 °C (cristobalite) it may be the body that cracked, and the reader is told.
+ */
+export function pingUse({ onsetC, kiln }: MeasuredPing): PingUse {
+  if (kiln === "opened") return "kiln was opened";
+  if (onsetC >= QUARTZ_PINGS.lowC && onsetC <= QUARTZ_PINGS.highC)
+    return "near the quartz inversion";
+  if (onsetC >= CRISTOBALITE_PINGS.lowC && onsetC <= CRISTOBALITE_PINGS.highC)
+    return "near the cristobalite inversion";
+  return "usable";
 }

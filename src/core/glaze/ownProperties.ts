@@ -1,11 +1,10 @@
 import { failed, ok, type Problem, type Result } from "../problem.ts";
-import { cited } from "../sources/basedOn.ts";
-import { shown } from "../units/parseQuantity.ts";
-import { parseTemperature } from "../units/parseTemperature.ts";
+import { cited } from "../sources/bibliography.ts";
+import { shown } from "../units/quantity.ts";
+import { parseTemperature } from "../units/temperature.ts";
 import type { Property } from "../ware/Ware.ts";
-import type { SetPoint } from "./Glaze.ts";
+import type { ParsedGlaze, SetPoint } from "./Glaze.ts";
 import type { GlazeFile } from "./glazeFormat.ts";
-import type { ParsedGlaze } from "./ParsedGlaze.ts";
 
 type Place = (path: readonly PropertyKey[]) => string;
 type OwnProperties = ParsedGlaze["own"];

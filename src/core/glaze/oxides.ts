@@ -1,4 +1,4 @@
-import { molarMass } from "./chemicalFormula.ts";
+import { molarMass } from "./elements.ts";
 
 /**
  * Oxides of a fired glaze in the order in which they are shown: fluxes, then alumina and its like,

@@ -1,7 +1,7 @@
 import { failed, ok, type Result } from "../problem.ts";
-import { dryGPerLitre, type Slip, waterForDryG, waterGPerLitre } from "./brongniart.ts";
-import type { ParsedGlaze } from "./ParsedGlaze.ts";
-import { solidsDensity } from "./solidsDensity.ts";
+import { solidsDensity } from "./batchSheet.ts";
+import type { ParsedGlaze } from "./Glaze.ts";
+import type { GlazeSheet } from "./glazeSheet.ts";
 
 /** Taken for the solids of a glaze without a recipe [g/cm³]. */
 const USUAL_SOLIDS = 2.6;
@@ -107,4 +107,103 @@ function solidsOf({ own, givenAs }: ParsedGlaze): {
     return { gPerCm3: own.solidsDensityGPerCm3, from: "yours", unknown: [] };
   if (givenAs.kind === "oxides") return { gPerCm3: USUAL_SOLIDS, from: "assumed", unknown: [] };
   return { ...solidsDensity(givenAs.recipe), from: "worked out" };
+}
+
+/** A slip: how heavy it is, and how heavy the solid in it. */
+interface Slip {
+  /** Mass of a millilitre of slip [g/cm³]: above 1, below the solid's. */
+  readonly slipGPerCm3: number;
+  /** Density of the dry solid [g/cm³]. */
+  readonly solidGPerCm3: number;
+}
+
+/** Density of water [g/cm³]. */
+const WATER = 1;
+
+/**
+ * Dry content of a slip [g/L], by Brongniart's formula: (D − 1000) · G / (G − 1).
+ *
+ * @see SOURCES["brongniart-1854"]
+ */
+export function dryGPerLitre({ slipGPerCm3, solidGPerCm3 }: Slip): number {
+  return (1000 * (slipGPerCm3 - WATER) * solidGPerCm3) / (solidGPerCm3 - WATER);
+}
+
+/** Water in a slip [g/L]: what the dry content leaves of its mass. */
+export function waterGPerLitre(slip: Slip): number {
+  return 1000 * slip.slipGPerCm3 - dryGPerLitre(slip);
+}
+
+/** Water for a dry mass to make a slip of this density [g]. */
+export function waterForDryG(dryG: number, { slipGPerCm3, solidGPerCm3 }: Slip): number {
+  return (dryG * (1 - slipGPerCm3 / solidGPerCm3)) / (slipGPerCm3 - WATER);
+}
+
+/** Dry glaze on a surface against the fired coat. */
+export interface CoatSheet {
+  /** Share of the dry mass that fires away; null when there is no recipe, and 0 was counted. */
+  readonly lossFraction: number | null;
+  readonly firedGPerCm3: number;
+  /** From a dry mass weighed; low and high from the density of the fired glaze. */
+  readonly weighed: {
+    readonly dryGPerCm2: number;
+    readonly firedMm: number;
+    readonly lowMm: number;
+    readonly highMm: number;
+  } | null;
+  /** For the coat that the file gives. */
+  readonly wanted: { readonly firedMm: number; readonly dryGPerCm2: number } | null;
+}
+
+/** The coat of a glaze, both ways; null when neither way is asked for. */
+export function coatSheet(
+  { parsed, glaze }: GlazeSheet,
+  dryGPerCm2: number | null,
+): CoatSheet | null {
+  const { coatMm } = parsed.ware;
+  if (dryGPerCm2 === null && coatMm === null) return null;
+  const lossFraction = parsed.givenAs.kind === "recipe" ? parsed.givenAs.lossFraction : null;
+  const { value, low, high } = glaze.firedDensityKgPerM3;
+  const at = (kgPerM3: number) => ({
+    lossFraction: lossFraction ?? 0,
+    firedGPerCm3: kgPerM3 / 1000,
+  });
+  return {
+    lossFraction,
+    firedGPerCm3: value / 1000,
+    weighed:
+      dryGPerCm2 === null
+        ? null
+        : {
+            dryGPerCm2,
+            firedMm: firedCoatMm(dryGPerCm2, at(value)),
+            lowMm: firedCoatMm(dryGPerCm2, at(high)),
+            highMm: firedCoatMm(dryGPerCm2, at(low)),
+          },
+    wanted:
+      coatMm === null ? null : { firedMm: coatMm, dryGPerCm2: dryCoatGPerCm2(coatMm, at(value)) },
+  };
+}
+
+/** A coat of glaze on a surface. */
+interface Coat {
+  /** Share of the dry mass that fires away, 0 to 1. */
+  readonly lossFraction: number;
+  /** Of the fired glaze [g/cm³]. */
+  readonly firedGPerCm3: number;
+}
+
+/**
+ * Thickness of the fired glaze [mm] from the dry mass on a surface: m (1 − LOI) / (A ρ).
+ * Bubbles make it thicker, what soaks into the body or runs off makes it thinner.
+ *
+ * @param dryGPerCm2 Dry glaze on the surface [g/cm²].
+ */
+export function firedCoatMm(dryGPerCm2: number, { lossFraction, firedGPerCm3 }: Coat): number {
+  return (10 * dryGPerCm2 * (1 - lossFraction)) / firedGPerCm3;
+}
+
+/** Dry glaze [g/cm²] for a fired coat [mm]. */
+export function dryCoatGPerCm2(coatMm: number, { lossFraction, firedGPerCm3 }: Coat): number {
+  return (coatMm * firedGPerCm3) / (10 * (1 - lossFraction));
 }

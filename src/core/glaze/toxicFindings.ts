@@ -1,11 +1,9 @@
 import type { Finding } from "../findings/Finding.ts";
-import { basedOn } from "../sources/basedOn.ts";
-import { atomsIn } from "./chemicalFormula.ts";
-import { elementName } from "./elements.ts";
-import { glazeFinding } from "./glazeFinding.ts";
-import { joined, shareText } from "./glazeWords.ts";
+import { basedOn } from "../sources/bibliography.ts";
+import { atomsIn, elementName } from "./elements.ts";
+import type { ParsedGlaze } from "./Glaze.ts";
+import { glazeFinding, joined, shareText } from "./glazeWords.ts";
 import { entriesOf, type Oxide, type OxideAmounts, scaledTo, weightsOf } from "./oxides.ts";
-import type { ParsedGlaze } from "./ParsedGlaze.ts";
 
 /** Poisons for which a studio glaze is the wrong place in any amount that anybody wrote down. */
 const NEVER: readonly Oxide[] = [

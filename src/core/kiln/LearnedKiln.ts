@@ -1,7 +1,7 @@
-import type { Caution } from "../cautions/Caution.ts";
+import type { Caution } from "../cautions/cautions.ts";
 import type { Curve } from "../curve/Curve.ts";
 import type { Finding } from "../findings/Finding.ts";
-import type { CoolingConstants } from "./heatBalance.ts";
+import { kelvinFromCelsius } from "../units/temperature.ts";
 import type { TwoNodeFit } from "./twoNode.ts";
 
 /** What a controller asked of the elements: share of full power, 0–1, reading by reading. */
@@ -115,3 +115,88 @@ export interface LearnedKiln {
   readonly findings: readonly Finding[];
   readonly cautions: readonly Caution[];
 }
+
+/** Stefan–Boltzmann constant [W/m²K⁴], CODATA 2018. */
+export const STEFAN_BOLTZMANN = 5.670374419e-8;
+
+/** The two ways in which a kiln loses heat, each over its heat capacity. */
+export interface CoolingConstants {
+  /** Conduction through the brick over heat capacity [1/s]. */
+  readonly conductionPerSecond: number;
+  /** Radiating area over heat capacity [m²·K/J]. */
+  readonly radiationM2KPerJ: number;
+}
+
+/** What a black square metre at one temperature radiates to the room [W/m²]. */
+export function radiatedWattPerM2(tempC: number, roomC: number): number {
+  return (
+    STEFAN_BOLTZMANN *
+    (fourthPower(kelvinFromCelsius(tempC)) - fourthPower(kelvinFromCelsius(roomC)))
+  );
+}
+
+/** By multiplying: `** 4` is not the same to the last digit in every engine. */
+function fourthPower(value: number): number {
+  const square = value * value;
+  return square * square;
+}
+
+/** Fall by itself at a temperature [K/s, positive], by conduction and radiation to a room [°C]. */
+export function lossKPerSecond(constants: CoolingConstants, tempC: number, roomC: number): number {
+  return (
+    constants.conductionPerSecond * (tempC - roomC) +
+    constants.radiationM2KPerJ * radiatedWattPerM2(tempC, roomC)
+  );
+}
+
+/** Bricks are still soaking up heat above this [°C], which one temperature cannot say … */
+const SOAKING_FROM_C = 1000;
+
+/** … so that a kiln climbs there at only this share of what the balance gives. */
+const SOAKING_FACTOR = 0.85;
+
+/** Share of the climb that the balance gives which a kiln really makes at a temperature [°C]. */
+export function climbShare(tempC: number): number {
+  return tempC > SOAKING_FROM_C ? SOAKING_FACTOR : 1;
+}
+
+/** How fast a kiln heats with everything on, and falls with everything off. */
+export interface AssumedKiln {
+  /** Fastest heating at a temperature [°C/h, positive]. */
+  readonly fullHeatingCPerHour: (tempC: number) => number;
+  /** Fall by itself at a temperature, lid shut [°C/h, positive]. */
+  readonly naturalCoolingCPerHour: (tempC: number) => number;
+  /** Heat that the loaded kiln takes up [J/K]; absent while it is not known, and energy with it. */
+  readonly heatCapacityJPerK?: number;
+  /** The user's own kiln, when it was learned from logs: whole firings are predicted by it. */
+  readonly learned?: LearnedKiln;
+  /** What kiln that is and where its numbers come from; a clause to put in a sentence. */
+  readonly basis: string;
+}
+
+/** Room that the reference kiln stands in [°C]. */
+const ROOM_C = 25;
+
+/** Conduction and radiation of the reference kiln. */
+const COOLING: CoolingConstants = { conductionPerSecond: 3.7e-5, radiationM2KPerJ: 4.2e-8 };
+
+/** Heat that the loaded reference kiln takes up [J/K]. */
+const HEAT_CAPACITY_J_PER_K = 122_000;
+
+/** Power over heat capacity [K/s]: 10.5 kW on 122 kJ/K. */
+const POWER_K_PER_SECOND = 10_500 / HEAT_CAPACITY_J_PER_K;
+
+/**
+ * A loaded studio kiln to stand in while the user's own is unknown: 180 L, 75 mm of firebrick,
+ * 10.5 kW, 40 kg of ware and 45 kg of furniture. Loss = conduction + radiation, as in
+ * C·dT/dt = P − UA·(T − Ta) − σA(T⁴ − Ta⁴), each over C. The constants were fitted to a simulated
+ * firing of that kiln and are simulated, not measured; studio logs differ by a factor of two.
+ */
+export const REFERENCE_KILN: AssumedKiln = {
+  fullHeatingCPerHour: (tempC) =>
+    3600 * climbShare(tempC) * (POWER_K_PER_SECOND - lossKPerSecond(COOLING, tempC, ROOM_C)),
+  naturalCoolingCPerHour: (tempC) => 3600 * lossKPerSecond(COOLING, tempC, ROOM_C),
+  heatCapacityJPerK: HEAT_CAPACITY_J_PER_K,
+  basis:
+    "a loaded 180 L kiln with 75 mm of firebrick and 10.5 kW, simulated, not measured; a light kiln falls up to twice as fast",
+};

@@ -1,11 +1,13 @@
-import { FEWEST_PINNED, offsetTrend } from "../cones/offsetTrend.ts";
-import type { Finding } from "../findings/Finding.ts";
-import { quoted } from "../findings/findingText.ts";
-import { basedOn } from "../sources/basedOn.ts";
-import { FALLS_APART, NOISIER, NOISY_K, STRONGER, WEAKER } from "./fitTwoNode.ts";
-import { type CoolingConstants, lossKPerSecond } from "./heatBalance.ts";
-import type { LearnedFiring, LearnedKiln } from "./LearnedKiln.ts";
-import { sharedPulls } from "./sharedPulls.ts";
+import { FEWEST_PINNED, offsetTrend } from "../cones/usualOffset.ts";
+import { type Finding, quoted } from "../findings/Finding.ts";
+import { basedOn } from "../sources/bibliography.ts";
+import {
+  type CoolingConstants,
+  type LearnedFiring,
+  type LearnedKiln,
+  lossKPerSecond,
+} from "./LearnedKiln.ts";
+import { FALLS_APART, NOISIER, NOISY_K, STRONGER, WEAKER } from "./twoNode.ts";
 
 /** What the findings look at. */
 interface Known {
@@ -241,4 +243,30 @@ function named({ name }: { readonly name: string }): string {
 
 function note(parts: Omit<Finding, "severity" | "zone" | "span">): Finding {
   return { severity: "note", zone: null, span: null, ...parts };
+}
+
+/** Stretches of 100 °C in which both firings must have been powered. */
+const SHARED_STRETCHES = 2;
+
+/** How hard two firings pulled in one stretch of temperature that both share. */
+interface SharedPull {
+  readonly lowC: number;
+  readonly highC: number;
+  /** Power over heat capacity [K/s]. */
+  readonly newerKPerSecond: number;
+  readonly olderKPerSecond: number;
+}
+
+/** Pulls of two firings at equal temperatures, coldest first; null when they share too few stretches. */
+export function sharedPulls(
+  newer: LearnedFiring,
+  older: LearnedFiring,
+): readonly SharedPull[] | null {
+  const shared = newer.pulls.flatMap(({ lowC, highC, pullKPerSecond }) => {
+    const other = older.pulls.find((pull) => pull.lowC === lowC);
+    return other
+      ? [{ lowC, highC, newerKPerSecond: pullKPerSecond, olderKPerSecond: other.pullKPerSecond }]
+      : [];
+  });
+  return shared.length < SHARED_STRETCHES ? null : shared;
 }

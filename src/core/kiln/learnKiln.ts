@@ -1,25 +1,28 @@
-import { cautionsFor } from "../cautions/cautionsFor.ts";
-import type { Curve } from "../curve/Curve.ts";
-import { crossingTimes } from "../curve/crossingTimes.ts";
-import { peakOf } from "../curve/peakOf.ts";
+import { cautionsFor } from "../cautions/cautions.ts";
+import { type Curve, peakOf } from "../curve/Curve.ts";
+import { crossingTimes } from "../curve/edgeTimes.ts";
 import { failed, ok, type Problem, type Result } from "../problem.ts";
-import { type FallSample, fitCooling, fitUpperCooling } from "./fitCooling.ts";
-import { fitTwoNode } from "./fitTwoNode.ts";
-import { type CoolingConstants, lossKPerSecond } from "./heatBalance.ts";
 import { kilnFindings } from "./kilnFindings.ts";
-import type {
-  CooledTo,
-  KilnFiring,
-  LearnedFiring,
-  LearnedKiln,
-  LearnOptions,
+import {
+  type CooledTo,
+  type CoolingConstants,
+  type KilnFiring,
+  type LearnedFiring,
+  type LearnedKiln,
+  type LearnOptions,
+  lossKPerSecond,
 } from "./LearnedKiln.ts";
-import { type NaturalFall, naturalFall } from "./naturalFall.ts";
-import { energyOf, fullOnFraction } from "./outputUse.ts";
-import { type Pull, pullOf } from "./pull.ts";
-import { ceilingOf, reachRows } from "./reachRows.ts";
-import { scatterK } from "./scatterK.ts";
-import { tooLittle } from "./tooLittle.ts";
+import {
+  type FallSample,
+  fitCooling,
+  fitUpperCooling,
+  type NaturalFall,
+  naturalFall,
+  scatterK,
+} from "./naturalFall.ts";
+import { ceilingOf, type Pull, pullOf, reachRows } from "./reach.ts";
+import { energyOf, fullOnFraction, tooLittle } from "./tooLittle.ts";
+import { fitTwoNode } from "./twoNode.ts";
 
 /** A first reading below this is taken for the room's [°C]; otherwise the room is not known … */
 const ROOM_BELOW_C = 45;

@@ -1,8 +1,12 @@
-import type { Curve } from "../curve/Curve.ts";
-import { peakOf } from "../curve/peakOf.ts";
-import type { OutputSeries } from "./LearnedKiln.ts";
-import { outputMean } from "./outputMean.ts";
-import { SPEED_WINDOW_SECONDS, type Speed, speedsBetween } from "./speeds.ts";
+import { type Curve, lastAtOrBefore, peakOf, temperatureAt } from "../curve/Curve.ts";
+import { slopeMeter } from "../curve/slopes.ts";
+import { selected } from "../math/statistics.ts";
+import {
+  type CoolingConstants,
+  lossKPerSecond,
+  type OutputSeries,
+  radiatedWattPerM2,
+} from "./LearnedKiln.ts";
 
 /** Falling by itself, as far as one log shows it. */
 export interface NaturalFall {
@@ -113,4 +117,150 @@ function isOpened(speed: Speed, falling: readonly Speed[], wasHeld: IsHeld): boo
 
 function near(speeds: readonly Speed[], seconds: number): Speed | undefined {
   return speeds.find((speed) => Math.abs(speed.seconds - seconds) < 1);
+}
+
+/** Speed of a Curve at one moment. */
+export interface Speed {
+  readonly seconds: number;
+  readonly tempC: number;
+  /** Signed; falling is negative. */
+  readonly rateCPerHour: number;
+}
+
+/** Window over which every speed is measured [s]. */
+export const SPEED_WINDOW_SECONDS = 1800;
+
+/** Step between the moments at which speed is measured [s]. */
+const EVERY_SECONDS = 300;
+
+/** Speeds of a Curve every five minutes between two moments, each over half an hour; none in gaps. */
+export function speedsBetween(
+  curve: Curve,
+  fromSeconds: number,
+  toSeconds: number,
+): readonly Speed[] {
+  const meter = slopeMeter(curve);
+  const speeds: Speed[] = [];
+  for (let seconds = fromSeconds; seconds <= toSeconds; seconds += EVERY_SECONDS) {
+    const rateCPerHour = meter.slopeAt(seconds, SPEED_WINDOW_SECONDS);
+    const tempC = temperatureAt(curve, seconds);
+    if (rateCPerHour !== null && tempC !== null) speeds.push({ seconds, tempC, rateCPerHour });
+  }
+  return speeds;
+}
+
+/** Longest pause between readings of the output that is still counted as known [s]. */
+const LONGEST_PAUSE_SECONDS = 900;
+
+/**
+ * Mean output between two moments [s]: share of full power, 0–1, straight between readings.
+ * @returns null where the log does not say.
+ */
+export function outputMean(
+  output: OutputSeries,
+  fromSeconds: number,
+  toSeconds: number,
+): number | null {
+  const { timesSeconds, fraction } = output;
+  const first = lastAtOrBefore(timesSeconds, fromSeconds);
+  if (first < 0 || !(toSeconds > fromSeconds)) return null;
+  let sum = 0;
+  let now = fromSeconds;
+  for (let i = first; now < toSeconds; i++) {
+    const from = timesSeconds[i]!;
+    const next = timesSeconds[i + 1];
+    if (next === undefined || next - from > LONGEST_PAUSE_SECONDS) return null;
+    const until = Math.min(toSeconds, next);
+    const share = ((now + until) / 2 - from) / (next - from);
+    sum += (fraction[i]! * (1 - share) + fraction[i + 1]! * share) * (until - now);
+    now = until;
+  }
+  return sum / (toSeconds - fromSeconds);
+}
+
+/** Share of second differences that is looked at: the rest are corners and leftovers of spikes. */
+const QUIET_SHARE = 0.95;
+/** Mean size of the lowest 95 % of a normal scatter, over its sigma: 2(φ(0) − φ(1.96))/0.95. */
+const QUIET_MEAN = 0.7168;
+
+/**
+ * Scatter of a thermocouple [K], one sigma, from how much neighbouring readings jump about:
+ * the second difference of three readings scatters √6 times as much as one.
+ */
+export function scatterK({ tempsC }: Curve): number {
+  const sizes = new Float64Array(Math.max(0, tempsC.length - 2));
+  for (let i = 0; i < sizes.length; i++)
+    sizes[i] = Math.abs(tempsC[i]! - 2 * tempsC[i + 1]! + tempsC[i + 2]!);
+  const quiet = Math.ceil(sizes.length * QUIET_SHARE);
+  if (quiet === 0) return 0;
+  selected(sizes, quiet - 1);
+  let sum = 0;
+  for (let i = 0; i < quiet; i++) sum += sizes[i]!;
+  return sum / quiet / (QUIET_MEAN * Math.sqrt(6));
+}
+
+/** One moment of a natural fall. */
+export interface FallSample {
+  readonly tempC: number;
+  readonly roomC: number;
+  /** Positive. */
+  readonly fallCPerHour: number;
+}
+
+/** A sample that falls this much short of the fit was held back by the elements. */
+const HELD_BELOW = 0.9;
+const ROUNDS = 12;
+
+/**
+ * The two cooling constants by linear least squares of the fall on (T − Ta) and σ(T⁴ − Ta⁴);
+ * neither comes out negative.
+ * @throws RangeError without samples.
+ */
+export function fitCooling(samples: readonly FallSample[]): CoolingConstants {
+  if (samples.length === 0) throw new RangeError("fitCooling: no samples");
+  let xx = 0;
+  let xy = 0;
+  let yy = 0;
+  let xr = 0;
+  let yr = 0;
+  for (const { tempC, roomC, fallCPerHour } of samples) {
+    const x = tempC - roomC;
+    const y = radiatedWattPerM2(tempC, roomC);
+    const r = fallCPerHour / 3600;
+    xx += x * x;
+    xy += x * y;
+    yy += y * y;
+    xr += x * r;
+    yr += y * r;
+  }
+  const determinant = xx * yy - xy * xy;
+  const conduction = (xr * yy - yr * xy) / determinant;
+  const radiation = (yr * xx - xr * xy) / determinant;
+  if (!(determinant > 1e-9 * xx * yy) || radiation < 0)
+    return { conductionPerSecond: xr / xx, radiationM2KPerJ: 0 };
+  if (conduction < 0) return { conductionPerSecond: 0, radiationM2KPerJ: yr / yy };
+  return { conductionPerSecond: conduction, radiationM2KPerJ: radiation };
+}
+
+/**
+ * The same for samples among which the elements may have held back some: a kiln never falls faster
+ * than by itself, so what lies well below the fit is left out until nothing more does.
+ */
+export function fitUpperCooling(samples: readonly FallSample[]): {
+  readonly constants: CoolingConstants;
+  readonly kept: readonly FallSample[];
+} {
+  let kept = samples;
+  let constants = fitCooling(kept);
+  for (let round = 0; round < ROUNDS; round++) {
+    const fit = constants;
+    const next = samples.filter(
+      ({ tempC, roomC, fallCPerHour }) =>
+        fallCPerHour > HELD_BELOW * 3600 * lossKPerSecond(fit, tempC, roomC),
+    );
+    if (next.length === kept.length || next.length === 0) break;
+    kept = next;
+    constants = fitCooling(kept);
+  }
+  return { constants, kept };
 }

@@ -1,6 +1,5 @@
 import { type Curve, makeCurve } from "../curve/Curve.ts";
-import { climbShare, lossKPerSecond } from "./heatBalance.ts";
-import type { LearnedKiln } from "./LearnedKiln.ts";
+import { climbShare, type LearnedKiln, lossKPerSecond } from "./LearnedKiln.ts";
 import { type KilnRates, type KilnState, stateAfter, twoNodeRates } from "./twoNode.ts";
 
 /** A ramp and a hold that are asked of a kiln. */

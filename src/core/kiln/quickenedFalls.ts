@@ -1,9 +1,5 @@
-import type { Curve } from "../curve/Curve.ts";
-import { peakOf } from "../curve/peakOf.ts";
+import { type Curve, peakOf, temperatureAt } from "../curve/Curve.ts";
 import { type SlopeMeter, slopeMeter } from "../curve/slopes.ts";
-import { temperatureAt } from "../curve/temperatureAt.ts";
-import type { OutputSeries } from "./LearnedKiln.ts";
-import { outputMean } from "./outputMean.ts";
 import {
   ABOVE_ROOM_K,
   freeFalls,
@@ -12,10 +8,11 @@ import {
   LED_K,
   type OwnFall,
   ownFall,
+  placedHinge,
   TELLING_SECONDS,
-} from "./ownFall.ts";
-import { placedHinge } from "./placedHinge.ts";
-import { scatterK } from "./scatterK.ts";
+} from "./freeFall.ts";
+import type { OutputSeries } from "./LearnedKiln.ts";
+import { outputMean, scatterK } from "./naturalFall.ts";
 
 /** A moment from which a kiln fell faster than it falls by itself, with nothing in its log to explain it. */
 export interface QuickenedFall {

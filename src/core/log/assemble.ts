@@ -1,17 +1,19 @@
+import { medianStep } from "../math/statistics.ts";
 import { failed, ok, type Result } from "../problem.ts";
-import { celsiusColumn, celsiusInRows } from "./channels/celsiusColumn.ts";
-import { cleanChannel, findGaps } from "./channels/cleanChannel.ts";
-import { outputFraction } from "./channels/outputFraction.ts";
+import {
+  cleanChannel,
+  findGaps,
+  type NamedCurve,
+  outputFraction,
+  stuckFaults,
+} from "./channels/cleanChannel.ts";
 import type { Roles } from "./channels/roles.ts";
-import { type NamedCurve, stuckFaults } from "./channels/stuck.ts";
-import type { UnitChoice } from "./channels/unit.ts";
-import { type CalmedColumn, withoutWild } from "./channels/wildFault.ts";
-import type { Channel, Decision, LogFault, LogOptions, LogReading } from "./LogReading.ts";
+import { celsiusColumn, celsiusInRows, type UnitChoice } from "./channels/unit.ts";
+import { type CalmedColumn, withoutWild } from "./channels/wildRows.ts";
 import type { OpenedLog } from "./openLog.ts";
-import { medianStep } from "./statistics.ts";
-import { mergedRejections, type Rejections, rejectionList } from "./text/rejections.ts";
-import type { Column } from "./text/table.ts";
-import { wallTime } from "./time/calendar.ts";
+import type { Channel, Decision, LogFault, LogOptions, LogReading } from "./reading/LogReading.ts";
+import { wallTime } from "./text/calendar.ts";
+import { type Column, mergedRejections, type Rejections, rejectionList } from "./text/logTable.ts";
 import { type OrderedRows, orderRows } from "./time/clockDefects.ts";
 import { type RowTimes, timeOfDay } from "./time/rowTimes.ts";
 import { measuredRows, onlyMeasured, usableRows } from "./usableRows.ts";

@@ -1,10 +1,9 @@
 import type { Problem } from "../problem.ts";
-import { THERMOCOUPLE_TYPES } from "../thermocouple/ThermocoupleType.ts";
-import { TERMINALS_C } from "./channels/millivoltsColdJunction.ts";
-import type { LogOptions } from "./LogReading.ts";
-import { WIDE_BLANKS } from "./text/namedDelimiters.ts";
-import { TIME_KINDS } from "./time/timeKinds.ts";
-import { TIME_UNITS } from "./time/timeUnit.ts";
+import { THERMOCOUPLE_TYPES } from "../thermocouple/emf.ts";
+import { TERMINALS_C } from "./coldJunction.ts";
+import type { LogOptions } from "./reading/LogReading.ts";
+import { WIDE_BLANKS } from "./text/cells.ts";
+import { TIME_KINDS, TIME_UNITS } from "./time/timeUnit.ts";
 
 /** What an option of the reader may be, and what to say when it is not. */
 interface OptionRule {

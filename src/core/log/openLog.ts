@@ -1,7 +1,6 @@
 import { failed, ok, type Result } from "../problem.ts";
-import { bodyDoubt } from "./bodyDoubt.ts";
-import type { Decision, LogOptions, SplitQuoted } from "./LogReading.ts";
 import {
+  bodyDoubt,
   noSuchLine,
   noTable,
   notLong,
@@ -9,22 +8,20 @@ import {
   otherUnits,
   tooManyColumns,
   tooManyRows,
+  withoutCutCell,
 } from "./openProblems.ts";
-import { byteHead } from "./text/byteHead.ts";
-import { byteTape } from "./text/byteTape.ts";
-import { type ByteText, byteText } from "./text/byteText.ts";
+import type { Decision, LogOptions, SplitQuoted } from "./reading/LogReading.ts";
+import { type ByteText, byteHead, byteTape, byteText } from "./text/bytes.ts";
 import type { DecimalMark } from "./text/cellKind.ts";
-import { cellSplitter, type SplitCells } from "./text/cells.ts";
-import { withoutCutCell } from "./text/cutCell.ts";
+import { cellSplitter, delimiterName, type SplitCells } from "./text/cells.ts";
 import { type DecodedText, decodeText } from "./text/decodeText.ts";
-import { delimiterName } from "./text/delimiterName.ts";
 import { decideDialect } from "./text/dialect.ts";
+import { type PreambleFacts, preambleFacts } from "./text/headerCells.ts";
 import { findLayout, type Layout } from "./text/layout.ts";
+import type { Table } from "./text/logTable.ts";
 import { widened } from "./text/longLayout.ts";
-import { type PreambleFacts, preambleFacts } from "./text/preamble.ts";
 import { type RecordScanner, recordScanner } from "./text/recordScanner.ts";
 import { recordsOf } from "./text/records.ts";
-import type { Table } from "./text/table.ts";
 import { type RowCounts, type TableBuilder, tableBuilder } from "./text/tableBuilder.ts";
 import { toldLayout } from "./text/toldLayout.ts";
 

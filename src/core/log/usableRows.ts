@@ -1,7 +1,6 @@
-import type { Column, Table } from "./text/table.ts";
+import type { Column, Table } from "./text/logTable.ts";
 import type { OrderedRows } from "./time/clockDefects.ts";
-import { isCoarse } from "./time/duplicates.ts";
-import type { Moments } from "./time/moments.ts";
+import { isCoarse, type Moments } from "./time/duplicates.ts";
 
 /** Whether each row has a temperature: 1 or 0. */
 export function measuredRows(table: Table, temperatures: readonly Column[]): Uint8Array {

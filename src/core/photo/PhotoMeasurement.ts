@@ -1,11 +1,10 @@
-import type { Caution } from "../cautions/Caution.ts";
-import type { CrackPattern } from "../crackle/crackPitch.ts";
+import type { Caution } from "../cautions/cautions.ts";
+import type { CrackPattern } from "../crackle/lineIntercept.ts";
 import type { Finding } from "../findings/Finding.ts";
-import type { Mask } from "./aboveThreshold.ts";
-import type { CrackDirection } from "./crackDirection.ts";
+import type { Mask } from "./crackLines.ts";
 import type { CrackProfile } from "./crackWidth.ts";
-import type { Crossings } from "./crossingsAlong.ts";
-import type { Picture } from "./Picture.ts";
+import type { Crossings } from "./crossings.ts";
+import type { CrackDirection } from "./stripCounts.ts";
 
 /** What a person can set; what is not set is found from the picture. */
 export interface PhotoWishes {
@@ -125,4 +124,114 @@ export interface PhotoMeasurement {
     /** Crossings closer than this are one. */
     readonly mergePx: number;
   };
+}
+
+/** A grey picture, row by row from the top left; grey runs from 0 (black) to 255 (white). */
+export interface Picture {
+  readonly width: number;
+  readonly height: number;
+  readonly grey: Float32Array | Uint8Array;
+}
+
+/** A place in a picture [px], from its top left corner. */
+export interface Place {
+  readonly x: number;
+  readonly y: number;
+}
+
+/** A plane of numbers, row by row. */
+export interface Plane {
+  readonly width: number;
+  readonly height: number;
+  readonly values: Float32Array;
+}
+
+/** Standard deviations that the sampled Gauss curve reaches to either side. */
+const REACH = 3;
+
+/**
+ * A plane smoothed by a Gauss curve, its edge values repeated outwards.
+ *
+ * @param sigma One standard deviation [px], above 0.
+ */
+export function blurred(plane: Plane, sigma: number): Plane {
+  const half = gaussHalf(sigma);
+  return { ...plane, values: downColumns(alongRows(plane, half), plane.width, half) };
+}
+
+/** Weights from the middle outwards; with their mirror image they sum to 1. */
+function gaussHalf(sigma: number): Float64Array {
+  const reach = Math.max(1, Math.ceil(REACH * sigma));
+  const half = Float64Array.from({ length: reach + 1 }, (_, i) =>
+    Math.exp(-((i / sigma) ** 2) / 2),
+  );
+  const total = half.reduce((sum, weight) => sum + 2 * weight, -(half[0] as number));
+  return half.map((weight) => weight / total);
+}
+
+function alongRows({ width, height, values }: Plane, half: Float64Array): Float32Array {
+  const out = new Float32Array(values.length);
+  const reach = half.length - 1;
+  const padded = new Float32Array(width + 2 * reach);
+  for (let y = 0; y < height; y++) {
+    const row = values.subarray(y * width, (y + 1) * width);
+    padded.fill(row[0] as number, 0, reach);
+    padded.set(row, reach);
+    padded.fill(row[width - 1] as number, reach + width);
+    for (let x = 0; x < width; x++) {
+      let sum = (half[0] as number) * (padded[x + reach] as number);
+      for (let k = 1; k <= reach; k++)
+        sum +=
+          (half[k] as number) *
+          ((padded[x + reach - k] as number) + (padded[x + reach + k] as number));
+      out[y * width + x] = sum;
+    }
+  }
+  return out;
+}
+
+/** Down the columns, but row by row, which is how memory lies. */
+function downColumns(values: Float32Array, width: number, half: Float64Array): Float32Array {
+  const out = new Float32Array(values.length);
+  const height = values.length / width;
+  const sums = new Float64Array(width);
+  for (let y = 0; y < height; y++) {
+    sums.fill(0);
+    for (let k = 0; k < half.length; k++) {
+      const above = Math.max(0, y - k) * width;
+      const below = Math.min(height - 1, y + k) * width;
+      const weight = (half[k] as number) * (k === 0 ? 0.5 : 1);
+      for (let x = 0; x < width; x++)
+        sums[x] =
+          (sums[x] as number) +
+          weight * ((values[above + x] as number) + (values[below + x] as number));
+    }
+    for (let x = 0; x < width; x++) out[y * width + x] = sums[x] as number;
+  }
+  return out;
+}
+
+/**
+ * A plane made smaller by a whole factor, each new value the mean of a square of old ones; what
+ * does not fill a square at the right and the bottom is left out.
+ *
+ * @param factor Whole, at least 1.
+ */
+export function reduced(plane: Plane, factor: number): Plane {
+  if (factor === 1) return plane;
+  const width = Math.floor(plane.width / factor);
+  const height = Math.floor(plane.height / factor);
+  const values = new Float32Array(width * height);
+  for (let y = 0; y < height * factor; y++) {
+    const to = Math.floor(y / factor) * width;
+    const from = y * plane.width;
+    for (let x = 0; x < width; x++) {
+      let sum = 0;
+      for (let k = 0; k < factor; k++) sum += plane.values[from + x * factor + k] as number;
+      values[to + x] = (values[to + x] as number) + sum;
+    }
+  }
+  const share = 1 / factor ** 2;
+  for (let i = 0; i < values.length; i++) values[i] = (values[i] as number) * share;
+  return { width, height, values };
 }

@@ -1,12 +1,11 @@
-import type { CrackPattern } from "../crackle/crackPitch.ts";
+import type { CrackPattern } from "../crackle/lineIntercept.ts";
 import { ok, type Result } from "../problem.ts";
 import { type CrackBands, crackBands } from "./crackBands.ts";
 import type { CrackLines } from "./crackLines.ts";
 import type { CrackProfile } from "./crackWidth.ts";
-import { type Crossings, crossingsAlong } from "./crossingsAlong.ts";
+import { type Crossings, crossingsAlong, lineThrough, testLines } from "./crossings.ts";
 import type { CheckLine, CountedCracks, PhotoChoice, PhotoInput } from "./PhotoMeasurement.ts";
 import { spacingOfCounts } from "./spacingOfCounts.ts";
-import { lineThrough, testLines } from "./testLines.ts";
 
 /** Directions of test lines: every 15 degrees, for which a square net is read within 0.6 %. */
 const ANGLES_DEG = [0, 15, 30, 45, 60, 75, 90, 105, 120, 135, 150, 165];

@@ -1,9 +1,6 @@
-import { medianInPlace } from "../curve/median.ts";
-import type { Plane } from "./blurred.ts";
-import type { Place } from "./Picture.ts";
-import { reduced } from "./reduced.ts";
-import { isCrest, type RidgeLevels, ridgeLevels } from "./ridgeLevels.ts";
-import { ridges } from "./ridges.ts";
+import { medianInPlace } from "../math/statistics.ts";
+import { type Place, type Plane, reduced } from "./PhotoMeasurement.ts";
+import { isCrest, type RidgeLevels, ridgeLevels, ridges } from "./ridges.ts";
 
 /** Smoothing with which each size of the picture is searched [px of that size]. */
 const SEARCH_SIGMA = 1.2;

@@ -1,14 +1,18 @@
-import { cautionsFor } from "../cautions/cautionsFor.ts";
+import { cautionsFor } from "../cautions/cautions.ts";
 import { ok, type Result } from "../problem.ts";
-import type { Plane } from "./blurred.ts";
 import { countedCracks } from "./countedCracks.ts";
 import { crackLines } from "./crackLines.ts";
 import { type CrackProfile, crackProfile } from "./crackWidth.ts";
 import { flattened } from "./flattened.ts";
-import type { PhotoChoice, PhotoInput, PhotoMeasurement } from "./PhotoMeasurement.ts";
+import {
+  type PhotoChoice,
+  type PhotoInput,
+  type PhotoMeasurement,
+  type Plane,
+  reduced,
+} from "./PhotoMeasurement.ts";
 import { photoFindings } from "./photoFindings.ts";
 import { crackRefusal, groundRefusal, LEAST_WIDTH_PX, pictureRefusal } from "./photoProblems.ts";
-import { reduced } from "./reduced.ts";
 
 /** Background: standard deviation as a share of the shorter side, wider than a cell may be. */
 const BACKGROUND_SHARE = 1 / 12;

@@ -1,13 +1,12 @@
 import type { Finding } from "../findings/Finding.ts";
-import { basedOn } from "../sources/basedOn.ts";
-import { lengthFigure } from "./lengthFigure.ts";
+import { basedOn } from "../sources/bibliography.ts";
 import type {
   CorrectedCount,
   CountedCracks,
   PhotoInput,
   PhotoMeasurement,
 } from "./PhotoMeasurement.ts";
-import { correctedWords } from "./trialEntry.ts";
+import { correctedWords, lengthFigure } from "./trialEntry.ts";
 
 /** Relative accuracy to aim at. */
 const AIM = 0.1;

@@ -1,6 +1,6 @@
 import { failed, type Problem, type Result } from "../problem.ts";
-import { lengthFigure } from "./lengthFigure.ts";
-import type { Picture } from "./Picture.ts";
+import type { Picture } from "./PhotoMeasurement.ts";
+import { lengthFigure } from "./trialEntry.ts";
 
 /** Least width of a crack in the picture [px], for its run to be followed. */
 export const LEAST_WIDTH_PX = 3;

@@ -1,12 +1,22 @@
-import { type CrackPattern, crackPitch } from "../crackle/crackPitch.ts";
-import { type LineIntercept, lineIntercept, type TestLine } from "../crackle/lineIntercept.ts";
+import {
+  type CrackPattern,
+  crackPitch,
+  type LineIntercept,
+  lineIntercept,
+  type TestLine,
+} from "../crackle/lineIntercept.ts";
 import { failed, ok, type Result } from "../problem.ts";
-import { type CrackDirection, crackDirection } from "./crackDirection.ts";
 import type { CrackProfile } from "./crackWidth.ts";
-import type { Crossings } from "./crossingsAlong.ts";
+import type { Crossings } from "./crossings.ts";
 import type { CountedCracks, PhotoWishes } from "./PhotoMeasurement.ts";
 import { LEAST_CELLS, spacingRefusal } from "./photoProblems.ts";
-import { type CountedFrame, type StripCount, stripCounts } from "./stripCounts.ts";
+import {
+  type CountedFrame,
+  type CrackDirection,
+  crackDirection,
+  type StripCount,
+  stripCounts,
+} from "./stripCounts.ts";
 
 /** Ratio of the two directions from which cracks are taken as parallel; own judgement. */
 const PARALLEL_RATIO = 3;

@@ -1,4 +1,3 @@
-import { lengthFigure } from "./lengthFigure.ts";
 import type { CorrectedCount, PhotoMeasurement } from "./PhotoMeasurement.ts";
 
 /** What a photograph says of its tile, as the trial of a firing record writes it. */
@@ -48,4 +47,22 @@ export function correctedWords({ takenAway, added, areas, leftOutShare }: Correc
 
 function mm(lengthMm: number): string {
   return `${lengthFigure(lengthMm)} mm`;
+}
+
+/** Lines of YAML for the trial of a tile in a firing record, without indent. */
+export function trialLines(measured: PhotoMeasurement): readonly string[] {
+  return Object.entries(trialEntry(measured)).map(
+    ([key, value]) => `${key}: ${written(key, value)}`,
+  );
+}
+
+/** Free words stand in quotes, whatever they hold; lists on their line. */
+function written(key: string, value: string | readonly string[]): string {
+  if (typeof value !== "string") return `[${value.join(", ")}]`;
+  return key === "note" ? JSON.stringify(value) : value;
+}
+
+/** A length without its unit, with the digits that a count along lines can bear: `6.0`, `12.4`, `108`. */
+export function lengthFigure(lengthMm: number): string {
+  return lengthMm >= 100 ? lengthMm.toFixed(0) : lengthMm.toPrecision(lengthMm >= 10 ? 3 : 2);
 }

@@ -1,9 +1,7 @@
 import type { Finding } from "../findings/Finding.ts";
-import { basedOn } from "../sources/basedOn.ts";
-import { P_LEAST, P_MOST } from "./fitOmori.ts";
-import type { Heard } from "./hearingFindings.ts";
-import type { PingLaw } from "./pingLaw.ts";
-import { slowCrackExponent } from "./slowCrackExponent.ts";
+import { basedOn } from "../sources/bibliography.ts";
+import { P_LEAST, P_MOST, type PingLaw, slowCrackExponent } from "./omoriLaw.ts";
+import type { Heard } from "./pingFindings.ts";
 
 /** A rate is steady when it surely changes by less than this factor over the recording; our own choice. */
 const STEADY_FACTOR = 2;

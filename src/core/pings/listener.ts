@@ -1,7 +1,13 @@
-import { medianInPlace } from "../curve/median.ts";
-import { clicksIn } from "./clicksIn.ts";
-import type { OtherSounds, Ping, PingSettings } from "./Ping.ts";
-import { framesInSecond, type QuietLevels, quietLevels } from "./quietLevels.ts";
+import { medianInPlace } from "../math/statistics.ts";
+import { clicksIn } from "./detectOnsets.ts";
+import {
+  framesInSecond,
+  type OtherSounds,
+  type Ping,
+  type PingSettings,
+  type QuietLevels,
+  quietLevels,
+} from "./Ping.ts";
 import {
   emptyFrames,
   frameMeter,

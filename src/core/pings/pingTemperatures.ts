@@ -1,7 +1,6 @@
-import type { Curve } from "../curve/Curve.ts";
+import { type Curve, temperatureAt } from "../curve/Curve.ts";
 import { slopeMeter } from "../curve/slopes.ts";
-import { temperatureAt } from "../curve/temperatureAt.ts";
-import { CRISTOBALITE_BAND, QUARTZ_BAND } from "../ware/inversionBands.ts";
+import { CRISTOBALITE_BAND, QUARTZ_BAND } from "../ware/inversions.ts";
 import type { PingBand, PingTemperatures, PlacedPing } from "./PingReview.ts";
 
 /** A log beside a recording. */

@@ -1,19 +1,15 @@
-import { type Alignment, AT_PEAK } from "../firing/Alignment.ts";
-import { alignmentWords } from "../firing/alignmentWords.ts";
-import type { ComparedFiring, Comparison } from "../firing/compareFirings.ts";
-import { linedUp } from "../firing/linedUp.ts";
+import { type Alignment, AT_PEAK, alignmentWords, linedUp } from "../review/alignment.ts";
+import type { ComparedFiring, Comparison } from "../review/compareFirings.ts";
+import { printDifference, printDuration, printRate, printTemperature } from "../text/quantities.ts";
 import type { FiringStudy } from "../trials/FiringStudy.ts";
-import { printDifference, printDuration, printRate, printTemperature } from "../units/print.ts";
 import type { TemperatureUnit } from "../units/temperature.ts";
-import { CRISTOBALITE_BAND } from "../ware/inversionBands.ts";
-import { type Block, type Cell, type ChartPair, chartBlocks } from "./Block.ts";
-import { reportHtml } from "./html/reportHtml.ts";
+import { CRISTOBALITE_BAND } from "../ware/inversions.ts";
+import { type Block, type Cell, type ChartPair, cautionBlocks, chartBlocks } from "./Block.ts";
+import { plusMinus } from "./coneBlocks.ts";
+import { reportHtml } from "./reportHtml.ts";
 import { reportText, type TextOptions } from "./reportText.ts";
 import type { ReportContext } from "./reviewBlocks.ts";
-import { cautionBlocks } from "./sections/cautionBlocks.ts";
-import { plusMinus } from "./sections/coneWords.ts";
-import { shiftBlocks } from "./sections/shiftBlocks.ts";
-import { type StudyCharts, trialBasis, trialBlocks } from "./sections/trialBlocks.ts";
+import { type StudyCharts, trialBasis, trialBlocks } from "./trialBlocks.ts";
 
 const SIDE_BY_SIDE = 3;
 
@@ -261,4 +257,31 @@ function whyNot(firing: ComparedFiring, alignment: Alignment, unit: TemperatureU
       ? `its log begins at ${printTemperature(aligned.tempsC[0]!, unit)}`
       : `its log ends at ${printTemperature(lastReadingC, unit)}`;
   return `${seen} and has no reading on either side of ${wanted}`;
+}
+
+/** A zone that stands otherwise by this much is said [K]; own choice, above what loads do. */
+const SAID_K = 5;
+
+/** How thermocouples have come to stand towards one another, first firing to last; empty when alike. */
+function shiftBlocks(
+  { firings, thermocoupleShifts }: Comparison,
+  unit: TemperatureUnit,
+): readonly Block[] {
+  const said = thermocoupleShifts.filter(({ shiftK }) => Math.abs(shiftK) >= SAID_K);
+  if (said.length === 0) return [];
+  const [first, last] = [firings[0], firings.at(-1)];
+  return [
+    { kind: "heading", text: "Thermocouples towards one another" },
+    {
+      kind: "list",
+      items: said.map(
+        ({ zone, shiftK, fromC, toC }) =>
+          `From “${first?.title}” to “${last?.title}” ${zone} has come to read ${printDifference(Math.abs(shiftK), unit)} ${shiftK < 0 ? "lower" : "higher"} against ${thermocoupleShifts.length === 1 ? "the other" : "the mean of the others"}, at equal heat of the kiln from ${printTemperature(fromC, unit)} to ${printTemperature(toC, unit)} on the way up.`,
+      ),
+    },
+    {
+      kind: "sentence",
+      text: "Load, elements or a thermocouple has changed; a log shows the difference and not which of them is right. Witness cones beside each thermocouple would.",
+    },
+  ];
 }

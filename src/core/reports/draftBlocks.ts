@@ -1,27 +1,36 @@
-import { peakOf } from "../curve/peakOf.ts";
+import { peakOf } from "../curve/Curve.ts";
 import { AT_TOP_END_SECONDS, topEndSeconds } from "../schedule/coneAim.ts";
+import { pieceOf } from "../schedule/coolingLimits.ts";
 import type { Draft } from "../schedule/draftSchedule.ts";
-import { pieceOf } from "../schedule/pieceOf.ts";
 import type { Schedule, TimelineRow } from "../schedule/Schedule.ts";
-import { printDifference, printDuration, printRate, printTemperature } from "../units/print.ts";
+import {
+  printDifference,
+  printDuration,
+  printRate,
+  printSetRate,
+  printSpan,
+  printTemperature,
+} from "../text/quantities.ts";
+import { capitalised, stopped } from "../text/wrap.ts";
 import type { TemperatureUnit } from "../units/temperature.ts";
-import { type Block, type Cell, chartBlocks, section } from "./Block.ts";
-import { capitalised, stopped } from "./capitalised.ts";
-import { reportHtml } from "./html/reportHtml.ts";
+import {
+  type Block,
+  type Cell,
+  cautionBlocks,
+  chartBlocks,
+  findingBlocks,
+  section,
+} from "./Block.ts";
+import { basisBlocks, bodyBlocks } from "./basisBlocks.ts";
+import { coneLabel, coneTableBlocks, plusMinusSentence, positionSentence } from "./coneBlocks.ts";
+import { crossingBlocks } from "./crossingBlocks.ts";
+import { type Mending, mendingBlocks } from "./mendingBlocks.ts";
 import { momentColumns, momentLines, momentText, startOfDayOf } from "./moments.ts";
-import { printSetRate, printSpan } from "./printSpan.ts";
+import { ownKilnBlocks } from "./ownKilnBlocks.ts";
+import { reportHtml } from "./reportHtml.ts";
 import { reportText, type TextOptions } from "./reportText.ts";
 import type { ReportContext } from "./reviewBlocks.ts";
-import { basisBlocks } from "./sections/basisBlocks.ts";
-import { bodyBlocks } from "./sections/bodyBlocks.ts";
-import { cautionBlocks } from "./sections/cautionBlocks.ts";
-import { coneTableBlocks } from "./sections/coneTableBlocks.ts";
-import { coneLabel, plusMinusSentence, positionSentence } from "./sections/coneWords.ts";
-import { crossingBlocks } from "./sections/crossingBlocks.ts";
-import { findingBlocks } from "./sections/findingBlocks.ts";
-import { type Mending, mendingBlocks } from "./sections/mendingBlocks.ts";
-import { ownKilnBlocks } from "./sections/ownKilnBlocks.ts";
-import { strainBlocks } from "./sections/strainBlocks.ts";
+import { strainBlocks } from "./strainBlocks.ts";
 
 /** What a report of a draft may know beside the draft. */
 export interface DraftContext extends ReportContext {

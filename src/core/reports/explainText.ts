@@ -1,16 +1,16 @@
-import { guessedSaid, logSaidLines } from "../firing/logSaidLines.ts";
-import type { ColumnTaken, Decision, LogReading, ReadingSteps } from "../log/LogReading.ts";
-import type { Block, Cell } from "./Block.ts";
-import { capitalised, stopped } from "./capitalised.ts";
-import { inert } from "./inert.ts";
-import type { Paint } from "./paint.ts";
-import { reportText } from "./reportText.ts";
+import type { ColumnTaken, Decision, LogReading, ReadingSteps } from "../log/reading/LogReading.ts";
+import { inert } from "../text/escape.ts";
+import { capitalised, stopped } from "../text/wrap.ts";
+import type { Block, Cell, Paint } from "./Block.ts";
 import {
   CONFIDENCE_WORDS,
+  guessedSaid,
+  logSaidLines,
   rejectedBlocks,
   rowsSentence,
   troubleBlocks,
-} from "./sections/logBlocks.ts";
+} from "./logBlocks.ts";
+import { reportText } from "./reportText.ts";
 
 /** How a log was read, or how far, as text for a terminal, at most 80 columns. */
 export function explainText(

@@ -1,33 +1,33 @@
-import { APPEN_FACTORS } from "../glaze/appenFactors.ts";
-import { compareGlazes } from "../glaze/compareGlazes.ts";
-import type { GlazeSheet } from "../glaze/GlazeSheet.ts";
-import type { GlazeWork } from "../glaze/GlazeWork.ts";
+import { APPEN_FACTORS } from "../glaze/expansionModels.ts";
+import type { LeachTest, Recipe } from "../glaze/Glaze.ts";
+import { type LeachRow, leachSheet } from "../glaze/glazeFindings.ts";
+import { compareGlazes, type GlazeSheet } from "../glaze/glazeSheet.ts";
 import { joined, shareText } from "../glaze/glazeWords.ts";
-import type { LeachTest } from "../glaze/LeachTest.ts";
-import { type LeachRow, leachSheet } from "../glaze/leachSheet.ts";
+import type { GlazeWork } from "../glaze/glazeWork.ts";
 import { entriesOf, FLUXES } from "../glaze/oxides.ts";
-import type { Recipe } from "../glaze/Recipe.ts";
-import { cited } from "../sources/basedOn.ts";
-import type { LeachAmount } from "../units/leachAmount.ts";
-import { printDifference, printTemperature } from "../units/print.ts";
+import { cited } from "../sources/bibliography.ts";
+import { asGiven, printDifference, printTemperature } from "../text/quantities.ts";
+import type { LeachAmount } from "../units/amounts.ts";
 import type { TemperatureUnit } from "../units/temperature.ts";
-import { type Block, type Cell, section } from "./Block.ts";
-import { reportHtml } from "./html/reportHtml.ts";
-import type { Paint } from "./paint.ts";
-import { reportText } from "./reportText.ts";
-import { basisBlocks } from "./sections/basisBlocks.ts";
-import { batchBlocks } from "./sections/batchBlocks.ts";
-import { cautionBlocks } from "./sections/cautionBlocks.ts";
-import { findingBlocks } from "./sections/findingBlocks.ts";
+import {
+  type Block,
+  type Cell,
+  cautionBlocks,
+  findingBlocks,
+  type Paint,
+  section,
+} from "./Block.ts";
+import { basisBlocks } from "./basisBlocks.ts";
+import { batchBlocks, coatBlocks, slipBlocks } from "./batchBlocks.ts";
 import {
   coefficientText,
   glazeExpansionBlocks,
   millionths,
   millionthsText,
-} from "./sections/glazeExpansionBlocks.ts";
-import { glazeStressBlocks } from "./sections/glazeStressBlocks.ts";
-import { coatBlocks, slipBlocks } from "./sections/slipBlocks.ts";
-import { asGiven } from "./spreadWords.ts";
+} from "./glazeExpansionBlocks.ts";
+import { glazeStressBlocks } from "./glazeStressBlocks.ts";
+import { reportHtml } from "./reportHtml.ts";
+import { reportText } from "./reportText.ts";
 
 /** How a report of glazes is to be shown. */
 export interface GlazeView {

@@ -1,14 +1,24 @@
 import type { CooledTo, LearnedFiring, LearnedKiln } from "../kiln/LearnedKiln.ts";
-import { printDifference, printDuration, printRate, printTemperature } from "../units/print.ts";
+import {
+  costFigure,
+  printDifference,
+  printDuration,
+  printRate,
+  printTemperature,
+} from "../text/quantities.ts";
 import { fahrenheitDeltaFromCelsiusDelta, type TemperatureUnit } from "../units/temperature.ts";
-import { type Block, type Cell, type ChartPair, chartBlocks } from "./Block.ts";
-import { costFigure } from "./costFigure.ts";
-import { reportHtml } from "./html/reportHtml.ts";
+import {
+  type Block,
+  type Cell,
+  type ChartPair,
+  cautionBlocks,
+  chartBlocks,
+  findingBlocks,
+} from "./Block.ts";
+import { basisBlocks } from "./basisBlocks.ts";
+import { reportHtml } from "./reportHtml.ts";
 import { reportText, type TextOptions } from "./reportText.ts";
 import type { ReportContext } from "./reviewBlocks.ts";
-import { basisBlocks } from "./sections/basisBlocks.ts";
-import { cautionBlocks } from "./sections/cautionBlocks.ts";
-import { findingBlocks } from "./sections/findingBlocks.ts";
 
 /** What the report of a kiln needs to know beside its object. */
 export interface KilnContext extends Omit<ReportContext, "charts"> {

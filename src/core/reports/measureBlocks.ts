@@ -1,15 +1,11 @@
-import { lengthFigure } from "../photo/lengthFigure.ts";
 import type { CountedCracks, PhotoMeasurement } from "../photo/PhotoMeasurement.ts";
-import { trialLines } from "../photo/trialLines.ts";
-import { basedOn } from "../sources/basedOn.ts";
+import { lengthFigure, trialLines } from "../photo/trialEntry.ts";
+import { basedOn } from "../sources/bibliography.ts";
 import type { TemperatureUnit } from "../units/temperature.ts";
-import type { Block, Cell } from "./Block.ts";
-import { reportHtml } from "./html/reportHtml.ts";
-import type { Paint } from "./paint.ts";
+import { type Block, type Cell, cautionBlocks, findingBlocks, type Paint } from "./Block.ts";
+import { basisBlocks } from "./basisBlocks.ts";
+import { reportHtml } from "./reportHtml.ts";
 import { reportText } from "./reportText.ts";
-import { basisBlocks } from "./sections/basisBlocks.ts";
-import { cautionBlocks } from "./sections/cautionBlocks.ts";
-import { findingBlocks } from "./sections/findingBlocks.ts";
 
 /** What the report of a photograph needs to know beside its object. */
 export interface MeasureContext {

@@ -1,4 +1,4 @@
-import { printElapsed } from "../units/print.ts";
+import { printElapsed } from "../text/quantities.ts";
 import type { Column } from "./Block.ts";
 
 const DAY_SECONDS = 86_400;

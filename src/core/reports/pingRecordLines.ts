@@ -1,5 +1,5 @@
 import type { PingReview, RecordingStart } from "../pings/PingReview.ts";
-import { printDuration, printElapsed } from "../units/print.ts";
+import { printDuration, printElapsed } from "../text/quantities.ts";
 import { clockText } from "./moments.ts";
 
 /** Lines of YAML for the firing record: when pinging began, and how many there were. */

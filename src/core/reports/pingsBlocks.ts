@@ -1,15 +1,21 @@
+import { LEAST_THRESHOLD_DB, SCATTER_FACTOR } from "../pings/Ping.ts";
 import type { PingBand, PingReview, PingSpan, PlacedPing } from "../pings/PingReview.ts";
-import { LEAST_THRESHOLD_DB, SCATTER_FACTOR } from "../pings/quietLevels.ts";
-import { printDuration, printElapsed, printTemperature } from "../units/print.ts";
+import { printDuration, printElapsed, printTemperature } from "../text/quantities.ts";
 import type { TemperatureUnit } from "../units/temperature.ts";
-import { type Block, type Cell, type ChartPair, chartBlocks, section } from "./Block.ts";
-import { reportHtml } from "./html/reportHtml.ts";
+import {
+  type Block,
+  type Cell,
+  type ChartPair,
+  cautionBlocks,
+  chartBlocks,
+  findingBlocks,
+  section,
+} from "./Block.ts";
+import { basisBlocks } from "./basisBlocks.ts";
 import { clockText } from "./moments.ts";
 import { pingRecordLines } from "./pingRecordLines.ts";
+import { reportHtml } from "./reportHtml.ts";
 import { reportText, type TextOptions } from "./reportText.ts";
-import { basisBlocks } from "./sections/basisBlocks.ts";
-import { cautionBlocks } from "./sections/cautionBlocks.ts";
-import { findingBlocks } from "./sections/findingBlocks.ts";
 
 /** What the report of a recording needs to know beside its object. */
 export interface PingsContext {

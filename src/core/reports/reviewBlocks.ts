@@ -1,29 +1,28 @@
-import { type Finding, runawayIn } from "../findings/Finding.ts";
-import { adviceText, statementText } from "../findings/findingText.ts";
-import type { FiringReview } from "../firing/FiringReview.ts";
-import type { PlanComparison, ZoneReview } from "../firing/foundZone.ts";
-import { hottestZone } from "../firing/hottestZone.ts";
-import type { NextChange, NextTime, Standing } from "../firing/nextTime/NextTime.ts";
-import { printDifference, printDuration, printRate, printTemperature } from "../units/print.ts";
+import type { NextChange, NextTime, Standing } from "../advice/NextFiring.ts";
+import { adviceText, type Finding, runawayIn, statementText } from "../findings/Finding.ts";
+import { hottestZone, type PlanComparison, type ZoneReview } from "../firing/FiringFacts.ts";
+import type { FiringReview } from "../review/FiringReview.ts";
+import { printDifference, printDuration, printRate, printTemperature } from "../text/quantities.ts";
+import { capitalised } from "../text/wrap.ts";
 import type { TemperatureUnit } from "../units/temperature.ts";
-import { type Block, type ChartPair, chartBlocks, section } from "./Block.ts";
-import { capitalised } from "./capitalised.ts";
-import { reportHtml } from "./html/reportHtml.ts";
+import {
+  type Block,
+  type ChartPair,
+  cautionBlocks,
+  chartBlocks,
+  findingBlocks,
+  section,
+} from "./Block.ts";
+import { basisBlocks, bodyBlocks } from "./basisBlocks.ts";
+import { coneLabel, coneTableBlocks, plusMinusSentence, positionSentence } from "./coneBlocks.ts";
+import { crossingBlocks } from "./crossingBlocks.ts";
+import { diagnosisBases, diagnosisBlocks } from "./diagnosisBlocks.ts";
+import { recordBlocks, segmentBlocks, zoneBlocks } from "./firingBlocks.ts";
+import { logBlocks } from "./logBlocks.ts";
 import { momentText } from "./moments.ts";
+import { reportHtml } from "./reportHtml.ts";
 import { reportText, type TextOptions } from "./reportText.ts";
-import { basisBlocks } from "./sections/basisBlocks.ts";
-import { bodyBlocks } from "./sections/bodyBlocks.ts";
-import { cautionBlocks } from "./sections/cautionBlocks.ts";
-import { coneTableBlocks } from "./sections/coneTableBlocks.ts";
-import { coneLabel, plusMinusSentence, positionSentence } from "./sections/coneWords.ts";
-import { crossingBlocks } from "./sections/crossingBlocks.ts";
-import { diagnosisBases, diagnosisBlocks } from "./sections/diagnosisBlocks.ts";
-import { findingBlocks } from "./sections/findingBlocks.ts";
-import { logBlocks } from "./sections/logBlocks.ts";
-import { recordBlocks } from "./sections/recordBlocks.ts";
-import { segmentBlocks } from "./sections/segmentBlocks.ts";
-import { strainBlocks } from "./sections/strainBlocks.ts";
-import { zoneBlocks } from "./sections/zoneBlocks.ts";
+import { strainBlocks } from "./strainBlocks.ts";
 
 /** Charts that a page of one firing or one schedule may carry. */
 interface ReportCharts {

@@ -1,13 +1,11 @@
-import { cautionsFor } from "../cautions/cautionsFor.ts";
-import { type Finding, runawayIn } from "../findings/Finding.ts";
-import { adviceText, statementText } from "../findings/findingText.ts";
-import { printDuration } from "../units/print.ts";
+import { cautionsFor } from "../cautions/cautions.ts";
+import { adviceText, type Finding, runawayIn, statementText } from "../findings/Finding.ts";
+import { inert } from "../text/escape.ts";
+import { printDuration } from "../text/quantities.ts";
+import { capitalised, visibleWidth, wrap } from "../text/wrap.ts";
 import type { TemperatureUnit } from "../units/temperature.ts";
-import { capitalised } from "./capitalised.ts";
-import { inert } from "./inert.ts";
-import type { Paint, PaintStyle } from "./paint.ts";
+import type { Paint, PaintStyle } from "./Block.ts";
 import { headText, type WatchFact, type WatchView, watchFacts } from "./watchWords.ts";
-import { visibleWidth, wrap } from "./wrap.ts";
 
 /** How a screen is written. */
 export interface ScreenOptions {

@@ -5,7 +5,7 @@ import {
   printElapsed,
   printRate,
   printTemperature,
-} from "../units/print.ts";
+} from "../text/quantities.ts";
 import type { TemperatureUnit } from "../units/temperature.ts";
 import type {
   CooledBy,
@@ -15,8 +15,8 @@ import type {
   WantedCone,
   WatchState,
 } from "../watch/WatchState.ts";
+import type { PaintStyle } from "./Block.ts";
 import { clockText } from "./moments.ts";
-import type { PaintStyle } from "./paint.ts";
 
 /** What one look at a growing log has to show. */
 export interface WatchView {

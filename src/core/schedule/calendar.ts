@@ -1,15 +1,15 @@
-import { crossingTimes } from "../curve/crossingTimes.ts";
-import { peakOf } from "../curve/peakOf.ts";
-import { type AssumedKiln, REFERENCE_KILN } from "../kiln/AssumedKiln.ts";
-import { printDuration, printTemperature } from "../units/print.ts";
+import { peakOf } from "../curve/Curve.ts";
+import { crossingTimes } from "../curve/edgeTimes.ts";
+import { type AssumedKiln, REFERENCE_KILN } from "../kiln/LearnedKiln.ts";
+import { printDuration, printTemperature } from "../text/quantities.ts";
 import type { TemperatureUnit } from "../units/temperature.ts";
-import { UNLOAD_C } from "./checks/unloading.ts";
 import { clockAt } from "./clock.ts";
 import { AT_TOP_END_SECONDS, topEndSeconds } from "./coneAim.ts";
+import { UNLOAD_C } from "./coolingChecks.ts";
 import { COOLING_BANDS } from "./coolingLimits.ts";
 import type { Draft } from "./draftSchedule.ts";
 import { expandSchedule } from "./expandSchedule.ts";
-import { untilCool } from "./mends/cooling.ts";
+import { untilCool } from "./wishedPace.ts";
 
 /** A moment of a firing at which somebody should be there, or may want to know. */
 export interface FiringMoment {

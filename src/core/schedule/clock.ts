@@ -2,7 +2,7 @@ import { addMilliseconds } from "date-fns/addMilliseconds";
 import { isValid } from "date-fns/isValid";
 import { parseISO } from "date-fns/parseISO";
 import { failed, ok, type Result } from "../problem.ts";
-import { parseTimeOfDay } from "../units/parseTimeOfDay.ts";
+import { parseTimeOfDay } from "../units/temperature.ts";
 
 const ISO_DAY = /^(\d{4}-\d{2}-\d{2})(?:[T ]+|$)/;
 const MONTHS = ["jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec"];

@@ -1,13 +1,18 @@
-import type { Band, Direction } from "../curve/Band.ts";
 import type { Curve } from "../curve/Curve.ts";
-import { type Crossing, crossingsOf } from "../ware/crossingsOf.ts";
-import { CRISTOBALITE_BAND, hasCristobalite, QUARTZ_BAND } from "../ware/inversionBands.ts";
-import { lastAsked } from "../ware/lastAsked.ts";
-import { limitingRate, SAFE_RATIO } from "../ware/limitingRate.ts";
+import type { Band, Direction } from "../curve/edgeTimes.ts";
+import { lastAsked } from "../math/memo.ts";
+import { type AssumedWare, wareOf } from "../ware/givenWare.ts";
+import {
+  CRISTOBALITE_BAND,
+  type Crossing,
+  crossingsOf,
+  hasCristobalite,
+  QUARTZ_BAND,
+} from "../ware/inversions.ts";
 import type { ComputedPassage, PieceStrain } from "../ware/pieceStrain.ts";
-import { isJudged, strainSeverity } from "../ware/strainRisk.ts";
+import { isJudged, limitingRate, SAFE_RATIO, strainSeverity } from "../ware/strainRisk.ts";
 import type { Body, Ware } from "../ware/Ware.ts";
-import type { AssumedWare } from "../ware/wareOf.ts";
+import type { Schedule } from "./Schedule.ts";
 
 /** The guide of a piece through a band: how fast it may cool there. */
 export interface CoolingLimit {
@@ -136,5 +141,51 @@ export function withStrain(
     strainRatio: known?.ratio ?? null,
     strainRatioLow: known?.low ?? null,
     strainRatioHigh: known?.high ?? null,
+  };
+}
+
+/** The piece that a schedule is judged by: what its file says of the ware, the rest assumed and said. */
+export function pieceOf(ware: Schedule["ware"]): AssumedWare {
+  return wareOf({
+    body: ware.body,
+    wallMm: ware.wallMm ?? null,
+    baseMm: ware.baseMm ?? null,
+    thickestMm: ware.thickestMm,
+    widestMm: ware.widestMm,
+    heightMm: ware.heightMm,
+    stands: ware.stands,
+    shelfMm: ware.shelfMm,
+    footGapMm: ware.footGapMm,
+    glazedSides: ware.glazedSides,
+  });
+}
+
+/** The guides for the ware of a schedule. */
+export function limitsFor(ware: Schedule["ware"]): LimitFor {
+  return computedLimits(pieceOf(ware));
+}
+
+/**
+ * The ware of a schedule with what somebody says of it in its place; null where nothing is said.
+ * Walls and base that are said are the thickest part, whatever the file calls that.
+ */
+export function toldWare(
+  ware: Schedule["ware"],
+  told: {
+    readonly body: Schedule["ware"]["body"] | null;
+    readonly wallMm: number | null;
+    readonly baseMm: number | null;
+    readonly widestMm: number | null;
+  },
+): Schedule["ware"] {
+  const { body, wallMm, baseMm, widestMm } = told;
+  const sized = wallMm !== null || baseMm !== null;
+  return {
+    ...ware,
+    ...(body && { body }),
+    ...(wallMm !== null && { wallMm }),
+    ...(baseMm !== null && { baseMm }),
+    ...(sized && { thickestMm: Math.max(wallMm ?? 0, baseMm ?? 0) }),
+    ...(widestMm !== null && { widestMm }),
   };
 }

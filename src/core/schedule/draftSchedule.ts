@@ -1,32 +1,29 @@
-import type { Caution } from "../cautions/Caution.ts";
-import { cautionsFor } from "../cautions/cautionsFor.ts";
+import { type Caution, cautionsFor } from "../cautions/cautions.ts";
 import type { Heatwork } from "../cones/cone.ts";
 import { heatworkOf } from "../cones/heatwork.ts";
 import { kilnHeatworkOf } from "../cones/usualOffset.ts";
-import { type Curve, makeCurve } from "../curve/Curve.ts";
-import { peakOf } from "../curve/peakOf.ts";
-import type { Finding } from "../findings/Finding.ts";
-import { ordered } from "../findings/ordered.ts";
-import { type AssumedKiln, REFERENCE_KILN } from "../kiln/AssumedKiln.ts";
-import type { Crossing } from "../ware/crossingsOf.ts";
+import { type Curve, makeCurve, peakOf } from "../curve/Curve.ts";
+import { type Finding, ordered } from "../findings/Finding.ts";
+import { type AssumedKiln, REFERENCE_KILN } from "../kiln/LearnedKiln.ts";
+import type { Crossing } from "../ware/inversions.ts";
 import { type PieceStrain, pieceStrain } from "../ware/pieceStrain.ts";
-import { checkCarbon } from "./checks/carbon.ts";
-import { checkCone } from "./checks/coneWanted.ts";
-import { checkCooling } from "./checks/cooling.ts";
-import { checkLastHundred, checkQuartzHeating } from "./checks/heating.ts";
-import { hoursFindings } from "./checks/hours.ts";
-import { finding, type Judged } from "./checks/Judged.ts";
-import { ownReach } from "./checks/ownReach.ts";
-import { checkPeakHold } from "./checks/peak.ts";
-import { checkRatings } from "./checks/ratings.ts";
-import { checkCrackle, checkUnloading, UNLOAD_C } from "./checks/unloading.ts";
-import { checkWater } from "./checks/water.ts";
-import { type LimitFor, limitedCrossings, passageOf, withStrain } from "./coolingLimits.ts";
-import { energyKWh } from "./energyOf.ts";
-import { expandSchedule } from "./expandSchedule.ts";
-import { freeRamp, freeSpeed } from "./freeRamp.ts";
+import { checkCone, checkPeakHold } from "./coneCheck.ts";
+import { checkCooling, checkCrackle, checkUnloading, UNLOAD_C } from "./coolingChecks.ts";
+import {
+  type LimitFor,
+  limitedCrossings,
+  limitsFor,
+  passageOf,
+  pieceOf,
+  withStrain,
+} from "./coolingLimits.ts";
+import { energyKWh } from "./energy.ts";
+import { expandSchedule, freeRamp, freeSpeed } from "./expandSchedule.ts";
+import { checkCarbon, checkLastHundred, checkQuartzHeating, checkWater } from "./heatingChecks.ts";
+import { hoursFindings } from "./hours.ts";
+import { finding, type Judged } from "./Judged.ts";
+import { checkRatings, ownReach } from "./kilnChecks.ts";
 import { type OwnKilnFiring, ownKilnFiring } from "./ownKilnFiring.ts";
-import { limitsFor, pieceOf } from "./pieceOf.ts";
 import type { Expansion, Schedule, TimelineRow } from "./Schedule.ts";
 
 /** A drafted firing: the schedule laid out and judged. */

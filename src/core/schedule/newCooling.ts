@@ -1,11 +1,13 @@
-import type { AssumedKiln } from "../kiln/AssumedKiln.ts";
-import { printRate } from "../units/print.ts";
+import type { AssumedKiln } from "../kiln/LearnedKiln.ts";
+import type { Problem } from "../problem.ts";
+import { printDuration, printRate, printTemperature } from "../text/quantities.ts";
+import type { TemperatureUnit } from "../units/temperature.ts";
+import { UNLOAD_C } from "./coolingChecks.ts";
 import { COOLING_BANDS, type LimitFor } from "./coolingLimits.ts";
-import { freeSpeed } from "./freeRamp.ts";
-import { untilCool, WINDOW_REACH_HOURS } from "./mends/cooling.ts";
-import { paced } from "./paced.ts";
+import { freeSpeed } from "./expandSchedule.ts";
+import { paced, rateDown, temperatureDown, temperatureUp } from "./paced.ts";
 import type { Schedule, Segment } from "./Schedule.ts";
-import { rateDown, temperatureDown, temperatureUp } from "./wholeUnits.ts";
+import { untilCool, WINDOW_REACH_HOURS } from "./wishedPace.ts";
 
 /** What is called slow, however much the ware bears: the textbook rule [°C/h]. @see SOURCES["fraser-1986"] */
 const SLOW_C_PER_HOUR = 50;
@@ -96,4 +98,112 @@ function slowly(
       by.kiln,
     );
   }, schedule);
+}
+
+/** A hold on the way down lies at least this far below the peak [K]. */
+export const BELOW_PEAK_K = 20;
+
+/** A new schedule ends here, so no hold on the way down is cooler [°C]. */
+export const COOLEST_HOLD_C = UNLOAD_C;
+
+/** A hold asked for on the way down. */
+type Hold = Extract<WantedCooling, { kind: "hold" }>;
+
+/** The problem of a hold hotter than the peak, or so near to it or so long that it makes the cone by itself. */
+export function holdTooHot(hold: Hold, peakC: number, unit: TemperatureUnit): Problem {
+  const near = hold.atC > peakC - BELOW_PEAK_K;
+  const at = `${printDuration(hold.seconds)} at ${printTemperature(hold.atC, unit)}`;
+  const peak = printTemperature(peakC, unit);
+  return {
+    code: "schedule/hold-too-hot",
+    what: near
+      ? `a hold of ${at} on the way down, and the peak of this cone is ${peak}`
+      : `a hold of ${at} on the way down makes more of the cone than it may: no peak above it is left`,
+    where: "--cooling",
+    expected: near
+      ? `a hold at least ${unit === "C" ? "20 °C" : "36 °F"} below the peak, for its heat works on the cone too`
+      : `a hold that leaves the peak above it, which is ${peak} before the hold is counted`,
+    fix: "a cooler hold",
+  };
+}
+
+/** The problem of a hold below the end of the schedule; none for another cooling. */
+export function holdTooCool(cooling: WantedCooling, unit: TemperatureUnit): readonly Problem[] {
+  if (cooling.kind !== "hold" || cooling.atC > COOLEST_HOLD_C) return [];
+  return [
+    {
+      code: "schedule/hold-too-cool",
+      what: `a hold at ${printTemperature(cooling.atC, unit)} on the way down`,
+      where: "--cooling",
+      expected: `a temperature above ${printTemperature(COOLEST_HOLD_C, unit)}, where the schedule ends`,
+      fix: `crystals in a glaze want a hold like --cooling "hold ${unit === "C" ? "900C" : "1650F"} ${printDuration(cooling.seconds)}"`,
+    },
+  ];
+}
+
+/** A firing that takes longer than it may. */
+export interface ShortOfTime {
+  readonly cooling: WantedCooling;
+  readonly unit: TemperatureUnit;
+  readonly withinSeconds: number;
+  /** As wished, at the least, down to 100 °C [s]. */
+  readonly takesSeconds: number;
+  /** With nothing on the way down but what ware and kiln ask for [s]. */
+  readonly naturalSeconds: number;
+  readonly kiln: AssumedKiln;
+  /** Whether a hold of this length [s] would fit; false without a hold. */
+  readonly canHold: (seconds: number) => boolean;
+}
+
+/** Holds are shortened in such steps [s]. */
+const HOLD_STEP_SECONDS = 900;
+
+/** Times nearer than this are alike [s]. */
+const ALIKE_SECONDS = 60;
+
+const WAYS = {
+  natural: "natural cooling",
+  slow: "slow cooling",
+  hold: "this hold on the way down",
+} as const;
+
+/** The problem of too little time: what the wish takes, and the nearest wishes that fit. */
+export function tooLittleTime(short: ShortOfTime): Problem {
+  const { cooling, unit, kiln, takesSeconds, withinSeconds } = short;
+  const fall = printRate(kiln.naturalCoolingCPerHour(500), unit);
+  return {
+    code: "schedule/too-little-time",
+    what: `this cone with ${WAYS[cooling.kind]} takes ${printDuration(takesSeconds)} from the start to ${printTemperature(100, unit)} at the least, not ${printDuration(withinSeconds)}`,
+    where: "--within",
+    expected: `a limit that ware and kiln allow; at ${printTemperature(500, unit)} the kiln falls at ${fall} by itself; that is ${kiln.basis}`,
+    fix: nearestWishes(short),
+  };
+}
+
+function nearestWishes(short: ShortOfTime): string {
+  const { naturalSeconds, takesSeconds, withinSeconds } = short;
+  const longer = `--within ${hours(takesSeconds)}`;
+  if (naturalSeconds <= withinSeconds) {
+    const held = longestHold(short);
+    const first =
+      held ?? `--cooling natural, which takes ${printDuration(naturalSeconds)} at the least`;
+    return `${first}; or ${longer}`;
+  }
+  return naturalSeconds < takesSeconds - ALIKE_SECONDS
+    ? `${longer}; or --cooling natural --within ${hours(naturalSeconds)}`
+    : longer;
+}
+
+/** The hold, shortened until it fits; null when none of a quarter of an hour does. */
+function longestHold({ cooling, takesSeconds, withinSeconds, canHold, unit }: ShortOfTime) {
+  if (cooling.kind !== "hold") return null;
+  const rest = cooling.seconds - (takesSeconds - withinSeconds);
+  const seconds = Math.floor(rest / HOLD_STEP_SECONDS) * HOLD_STEP_SECONDS;
+  if (seconds < HOLD_STEP_SECONDS || !canHold(seconds)) return null;
+  const at = printTemperature(cooling.atC, unit).replace(" °", "");
+  return `--cooling "hold ${at} ${printDuration(seconds)}"`;
+}
+
+function hours(seconds: number): string {
+  return `${Math.ceil(seconds / 3600)}h`;
 }

@@ -1,7 +1,7 @@
-import type { AssumedKiln } from "../kiln/AssumedKiln.ts";
+import type { AssumedKiln } from "../kiln/LearnedKiln.ts";
 import type { TemperatureUnit } from "../units/temperature.ts";
+import { rateDown, temperatureDown } from "./paced.ts";
 import type { Schedule, Segment } from "./Schedule.ts";
-import { rateDown, temperatureDown } from "./wholeUnits.ts";
 
 /** The way up of a new schedule. */
 export interface Climb {

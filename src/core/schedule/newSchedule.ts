@@ -1,26 +1,29 @@
-import type { ConeSeries } from "../cones/cone.ts";
-import { coneIndex, wholeCones } from "../cones/coneName.ts";
-import { type AssumedKiln, REFERENCE_KILN } from "../kiln/AssumedKiln.ts";
+import { type ConeSeries, coneIndex, wholeCones } from "../cones/cone.ts";
+import { type AssumedKiln, REFERENCE_KILN } from "../kiln/LearnedKiln.ts";
 import { failed, ok, type Problem, type Result } from "../problem.ts";
-import { printDifference, printDuration, printMm, printTemperature } from "../units/print.ts";
+import { printDifference, printDuration, printMm, printTemperature } from "../text/quantities.ts";
 import type { TemperatureUnit } from "../units/temperature.ts";
-import type { Body } from "../ware/Ware.ts";
-import { isDemanding } from "../ware/WareSize.ts";
-import type { LimitFor } from "./coolingLimits.ts";
+import { type Body, isDemanding } from "../ware/Ware.ts";
+import { type LimitFor, limitsFor } from "./coolingLimits.ts";
 import { draftSchedule } from "./draftSchedule.ts";
 import { expandSchedule } from "./expandSchedule.ts";
-import { BELOW_PEAK_K, COOLEST_HOLD_C, holdTooCool, holdTooHot } from "./holdProblems.ts";
-import { cooled, type WantedCooling } from "./newCooling.ts";
+import {
+  BELOW_PEAK_K,
+  COOLEST_HOLD_C,
+  cooled,
+  holdTooCool,
+  holdTooHot,
+  type ShortOfTime,
+  tooLittleTime,
+  type WantedCooling,
+} from "./newCooling.ts";
 import { type Climb, climb } from "./newHeating.ts";
-import { HOTTEST_C } from "./parseSegments.ts";
-import { limitsFor } from "./pieceOf.ts";
+import { temperatureDown } from "./paced.ts";
 import { repairSchedule } from "./repairSchedule.ts";
 import type { Schedule, Segment } from "./Schedule.ts";
+import { HOTTEST_C } from "./segments.ts";
 import { solveSchedule } from "./solveSchedule.ts";
-import { type ShortOfTime, tooLittleTime } from "./tooLittleTime.ts";
-import { wareSizeProblems } from "./wareSizeProblems.ts";
-import { temperatureDown } from "./wholeUnits.ts";
-import { keptTo, type WishedPace } from "./wishedPace.ts";
+import { keptTo, type WishedPace, wareSizeProblems } from "./wishedPace.ts";
 
 /** What a new schedule is wanted for. */
 export interface NewScheduleInput {

@@ -1,25 +1,30 @@
-import type { Finding, Severity } from "../findings/Finding.ts";
-import { statementText } from "../findings/findingText.ts";
-import { type AssumedKiln, REFERENCE_KILN } from "../kiln/AssumedKiln.ts";
-import { printRate } from "../units/print.ts";
-import { COOLING_BANDS, type LimitFor } from "./coolingLimits.ts";
+import { type Finding, type Severity, statementText } from "../findings/Finding.ts";
+import { type AssumedKiln, REFERENCE_KILN } from "../kiln/LearnedKiln.ts";
+import { ok, type Result } from "../problem.ts";
+import { printRate } from "../text/quantities.ts";
+import { COOLING_BANDS, type LimitFor, limitsFor } from "./coolingLimits.ts";
 import { draftSchedule } from "./draftSchedule.ts";
-import { energyKWh } from "./energyOf.ts";
-import { expandSchedule } from "./expandSchedule.ts";
-import { freeSpeed } from "./freeRamp.ts";
-import { coolingTopic, MEND_COOLING } from "./mends/cooling.ts";
+import { energyKWh } from "./energy.ts";
+import { expandSchedule, freeSpeed } from "./expandSchedule.ts";
 import {
   MEND_CARBON,
   MEND_DRYING,
   MEND_QUARTZ_HEATING,
   MEND_REACH,
   MEND_START,
-} from "./mends/heating.ts";
-import type { Mend, MendContext } from "./mends/Mend.ts";
-import { MEND_CONE, MEND_LAST_HUNDRED, MEND_PEAK_HOLD } from "./mends/peak.ts";
-import { limitsFor } from "./pieceOf.ts";
+} from "./heatingMends.ts";
+import { tidied, wholeSchedule } from "./paced.ts";
+import { MEND_CONE, MEND_LAST_HUNDRED, MEND_PEAK_HOLD } from "./peakMends.ts";
 import type { Schedule } from "./Schedule.ts";
-import { tidied, wholeSchedule } from "./tidied.ts";
+import { type Solvable, solveSchedule } from "./solveSchedule.ts";
+import {
+  coolingTopic,
+  keptTo,
+  MEND_COOLING,
+  type Mend,
+  type MendContext,
+  type WishedPace,
+} from "./wishedPace.ts";
 
 /** One thing that was mended. */
 export interface RepairStep {
@@ -209,4 +214,44 @@ function kilnLimits(judged: {
         `${statementText(finding, unit)} That cannot be hurried; an open lid or a fan would chill the ware unevenly.`,
     );
   return [...powered, ...slow];
+}
+
+/** What a schedule is to be changed for. */
+export interface ScheduleChange {
+  readonly paces: readonly WishedPace[];
+  readonly repair: boolean;
+  /** Solved last, so that what was slowed counts; with the cone to go down. */
+  readonly solve: { readonly part: Solvable; readonly cone: string } | null;
+}
+
+/** A changed schedule. */
+export interface ChangedSchedule {
+  readonly after: Schedule;
+  /** Null when nothing was to be mended. */
+  readonly repair: Repair | null;
+}
+
+/**
+ * A schedule changed as the command line and the advice of a review ask for it: first kept to the
+ * paces, then mended, then solved; in whole degrees and rates of its unit.
+ *
+ * @returns the problems of `solveSchedule`.
+ */
+export function changedSchedule(
+  schedule: Schedule,
+  by: ScheduleChange & { readonly kiln?: AssumedKiln; readonly offsetK?: number | null },
+): Result<ChangedSchedule> {
+  const { paces, solve, repair: mends, ...known } = by;
+  const kiln = by.kiln ?? REFERENCE_KILN;
+  const kept = keptTo(paces.length > 0 ? wholeSchedule(schedule) : schedule, { paces, kiln });
+  const repair = mends ? repairSchedule({ schedule: kept, ...known }) : null;
+  const mended = repair?.after ?? (paces.length > 0 ? tidied(kept) : kept);
+  if (solve === null) return ok({ after: mended, repair });
+  const solved = solveSchedule({
+    schedule: mended,
+    cone: solve.cone,
+    solve: solve.part,
+    ...known,
+  });
+  return solved.ok ? ok({ after: solved.value, repair }) : solved;
 }

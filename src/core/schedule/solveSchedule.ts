@@ -1,15 +1,13 @@
 import { kilnHeatworkOf } from "../cones/usualOffset.ts";
-import { REFERENCE_KILN } from "../kiln/AssumedKiln.ts";
+import { REFERENCE_KILN } from "../kiln/LearnedKiln.ts";
 import { failed, ok, type Problem, type Result } from "../problem.ts";
-import { printDuration, printRate, printTemperature } from "../units/print.ts";
+import { printDuration, printRate, printTemperature } from "../text/quantities.ts";
 import { type AimedBy, aimMarginK, peakSegment, topHoldIndex } from "./coneAim.ts";
-import { expandSchedule } from "./expandSchedule.ts";
-import { freeSpeed } from "./freeRamp.ts";
-import { kilnReachC } from "./kilnReach.ts";
-import { HOTTEST_C } from "./parseSegments.ts";
+import { expandSchedule, freeSpeed } from "./expandSchedule.ts";
+import { kilnReachC } from "./ownKilnFiring.ts";
+import { rateDown, temperatureUp, tidied, wholeSchedule } from "./paced.ts";
 import type { Schedule, Segment } from "./Schedule.ts";
-import { tidied, wholeSchedule } from "./tidied.ts";
-import { rateDown, temperatureUp } from "./wholeUnits.ts";
+import { HOTTEST_C } from "./segments.ts";
 
 /** What may be changed to make the cone. */
 export type Solvable = "peak" | "hold" | "rate";

@@ -1,4 +1,4 @@
-import type { ThermocoupleType } from "./ThermocoupleType.ts";
+import type { ThermocoupleType } from "./emf.ts";
 
 /** Emf from temperature over one stretch: E [mV] = Σ c_i·t^i, and for type K above 0 °C a bump beside it. */
 export interface DirectSegment {

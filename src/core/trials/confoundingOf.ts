@@ -1,9 +1,14 @@
-import type { Cause } from "./Cause.ts";
-import type { CausePair, ChangedTogether, Confounding, Telling } from "./Confounding.ts";
-import { type Coexisting, coexisting } from "./coexisting.ts";
-import { sharedShare } from "./columnSpace.ts";
-import { confoundedWords } from "./confoundedWords.ts";
-import { designColumns, levelsOn } from "./designColumns.ts";
+import { centred, type DesignColumn, sharedShare } from "../math/linearSystem.ts";
+import {
+  type Cause,
+  type CausePair,
+  type ChangedTogether,
+  type Coexisting,
+  type Confounding,
+  coexisting,
+  confoundedWords,
+  type Telling,
+} from "./Confounding.ts";
 
 /** From here on nothing but rounding is left to tell two causes apart. */
 const WHOLLY = 1 - 1e-9;
@@ -197,4 +202,19 @@ function explained(cause: Cause, others: readonly Cause[], tiles: readonly numbe
     designColumns(cause, tiles),
     others.flatMap((other) => designColumns(other, tiles)),
   );
+}
+
+/** A cause as centred columns over some tiles: one for an amount, one less than its levels for a kind. */
+function designColumns(cause: Cause, tiles: readonly number[]): readonly DesignColumn[] {
+  const { amounts, levels } = cause;
+  if (amounts) return [centred(tiles.map((tile) => amounts[tile] as number))];
+  const kinds = levelsOn(cause, tiles);
+  return kinds
+    .slice(1)
+    .map((kind) => centred(tiles.map((tile) => (levels[tile] === kind ? 1 : 0))));
+}
+
+/** The levels of a cause on some tiles, in the order met; unknown ones are no level. */
+function levelsOn({ levels }: Cause, tiles: readonly number[]): readonly string[] {
+  return [...new Set(tiles.flatMap((tile) => levels[tile] ?? []))];
 }

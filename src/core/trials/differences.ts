@@ -1,4 +1,4 @@
-import type { FactName, FiringFact, FiringInNumbers } from "./FiringFact.ts";
+import type { FactName, FiringFact, FiringInNumbers } from "./FiringStudy.ts";
 
 /**
  * `differs` beyond two standard deviations, `perhaps` between one and two (it may be no difference),

@@ -1,6 +1,6 @@
-import type { Cause } from "./Cause.ts";
+import type { Cause } from "./Confounding.ts";
 import { differencesOf, type FactDifference } from "./differences.ts";
-import type { FiringCause, FiringInNumbers } from "./FiringFact.ts";
+import type { FiringCause, FiringInNumbers } from "./FiringStudy.ts";
 import type { Tile } from "./Tile.ts";
 
 /** What each part of a firing is called. */
@@ -16,7 +16,7 @@ export const FIRING_CAUSE_WORDS: Readonly<Record<FiringCause, string>> = {
  * The firing as a whole, and each part of it that differed beyond its uncertainty between the
  * firings of these tiles. Firings that cannot be told apart in a part share its level.
  */
-export function firingCauses(
+function firingCauses(
   tiles: readonly Tile[],
   firings: readonly FiringInNumbers[],
 ): readonly Cause[] {
@@ -109,4 +109,94 @@ function levelsOf(
     const level = levels.findIndex((each) => each.includes(at));
     return level < 0 ? null : `level ${level + 1}`;
   });
+}
+
+/** All that may govern the spacing on these tiles: what the tiles have, and how they were fired. */
+export function tileCauses(
+  tiles: readonly Tile[],
+  firings: readonly FiringInNumbers[],
+): readonly Cause[] {
+  const { levels, amounts } = coatBins(tiles.map(({ coat }) => coat.firedMm));
+  return [
+    ...firingCauses(tiles, firings),
+    kind(
+      "clay",
+      tiles.map(({ clay }) => clay),
+    ),
+    kind(
+      "glaze",
+      tiles.map(({ glaze }) => glaze),
+    ),
+    {
+      name: "coat",
+      of: "tile",
+      levels,
+      amounts,
+      sayOf: (level) => `${level} thick`,
+      sayTile: (level) => level,
+    },
+    {
+      ...kind(
+        "sides",
+        tiles.map(({ glazedSides }) => glazedSides),
+      ),
+      sayOf: (level) => `glazed on ${level === "one" ? "one side" : "both sides"}`,
+      sayTile: (level) => (level === "one" ? "one-sided" : "two-sided"),
+    },
+    kind(
+      "shape",
+      tiles.map(({ shape }) => shape),
+    ),
+    {
+      ...kind(
+        "place",
+        tiles.map(({ place }) => place),
+      ),
+      sayOf: (level) => `from ${level}`,
+      sayTile: (level) => level,
+    },
+  ];
+}
+
+function kind(name: string, levels: readonly (string | null)[]): Cause {
+  return {
+    name,
+    of: "tile",
+    levels,
+    amounts: null,
+    sayOf: (level) => level,
+    sayTile: (level) => level,
+  };
+}
+
+/** Coats within this ratio of the thinnest of them cannot be told apart by a gauge; our own estimate. */
+const ONE_BIN = 1.25;
+
+/** Coats put into bins that a gauge can tell apart, and the logarithm of each bin's mean. */
+export interface CoatBins {
+  /** `0.9 mm` or `0.8 to 0.95 mm`, one for each coat given, in their order. */
+  readonly levels: readonly string[];
+  /** ln of the geometric mean of the bin, by mm. */
+  readonly amounts: readonly number[];
+}
+
+/** Bins from the thinnest up: a new one begins where a coat is a quarter thicker than the first of the last. */
+export function coatBins(coatsMm: readonly number[]): CoatBins {
+  const bins: number[][] = [];
+  for (const coat of [...coatsMm].toSorted((a, b) => a - b)) {
+    const last = bins.at(-1);
+    if (last?.[0] !== undefined && coat <= last[0] * ONE_BIN) last.push(coat);
+    else bins.push([coat]);
+  }
+  const means = bins.map((bin) => bin.reduce((sum, coat) => sum + Math.log(coat), 0) / bin.length);
+  const binOf = coatsMm.map((coat) => bins.findIndex((bin) => coat <= (bin.at(-1) as number)));
+  return {
+    levels: binOf.map((bin) => rangeOf(bins[bin] as readonly number[])),
+    amounts: binOf.map((bin) => means[bin] as number),
+  };
+}
+
+function rangeOf(sorted: readonly number[]): string {
+  const [least, most] = [sorted[0], sorted.at(-1)].map((mm) => Number(mm?.toPrecision(3)));
+  return least === most ? `${least} mm` : `${least} to ${most} mm`;
 }

@@ -1,14 +1,12 @@
-import type { Direction } from "../curve/Band.ts";
 import type { Curve } from "../curve/Curve.ts";
-import { crossingTimes } from "../curve/crossingTimes.ts";
-import type { FiringRecord } from "../firing/FiringRecord.ts";
-import type { FiringReview } from "../firing/FiringReview.ts";
-import type { ZoneReview } from "../firing/foundZone.ts";
-import { hottestZone } from "../firing/hottestZone.ts";
+import { crossingTimes, type Direction } from "../curve/edgeTimes.ts";
+import { hottestZone, type ZoneReview } from "../firing/FiringFacts.ts";
 import { type PlacedUnloading, placedUnloading } from "../firing/placedMoments.ts";
 import { secondsAbove } from "../firing/zoneReview.ts";
-import { CRISTOBALITE_BAND, QUARTZ_BAND } from "../ware/inversionBands.ts";
-import type { FactName, FiringCause, FiringFact, FiringInNumbers } from "./FiringFact.ts";
+import type { FiringRecord } from "../record/FiringRecord.ts";
+import type { FiringReview } from "../review/FiringReview.ts";
+import { CRISTOBALITE_BAND, QUARTZ_BAND } from "../ware/inversions.ts";
+import type { FactName, FiringCause, FiringFact, FiringInNumbers } from "./FiringStudy.ts";
 
 /** A firing that was reviewed, with what a person noted beside it. */
 export interface NotedFiring {

@@ -1,16 +1,19 @@
-import { tQuantile } from "../crackle/tQuantile.ts";
+import { tQuantile } from "../math/distributions.ts";
+import { dot, solved } from "../math/linearSystem.ts";
 import { failed, ok, type Result } from "../problem.ts";
-import { censoredFit, informationOf } from "./censoredModel.ts";
-import { effectiveLines } from "./effectiveLines.ts";
-import { type FittedRows, fittedRows } from "./fittedRows.ts";
-import { groupRatios } from "./groupRatios.ts";
-import { dot, solved } from "./linearSystem.ts";
-import { profileInterval } from "./profileInterval.ts";
-import type { GroupSlope, SpacingFit } from "./SpacingFit.ts";
+import type { GroupSlope, SpacingFit } from "./FiringStudy.ts";
+import { groupRatios, profileInterval } from "./profileInterval.ts";
 import { type FactorName, levelOf } from "./spacingFactors.ts";
-import { spacingProblems } from "./spacingProblems.ts";
-import { EXPONENT_AT, type SpacingRows, spacingRows } from "./spacingRows.ts";
+import {
+  EXPONENT_AT,
+  type FittedRows,
+  fittedRows,
+  type SpacingRows,
+  spacingProblems,
+  spacingRows,
+} from "./spacingRows.ts";
 import type { Tile } from "./Tile.ts";
+import { censoredFit, informationOf } from "./tobitFit.ts";
 
 /** Measured tiles from which a group has an exponent of its own to show. */
 const TILES_FOR_SLOPE = 6;
@@ -149,4 +152,23 @@ function curveOf({ data, rows, fit }: FittedRows, measured: number): SpacingFit[
 function curveGroups({ factors }: SpacingRows): SpacingFit["curveIsOf"] {
   const against = new Map(factors.columns.map(({ factor, against: level }) => [factor, level]));
   return [...against].map(([factor, level]) => ({ factor, level }));
+}
+
+/**
+ * What lines on several tiles are worth as independent lines: lines of one tile share its luck.
+ * Four tiles of five lines with an icc of 0.3 are worth 9.1.
+ *
+ * @param icc Share of the scatter of single lines that is scatter between tiles, 0–1.
+ * @see SOURCES["kish-1965"]
+ */
+export function effectiveLines({
+  tiles,
+  linesPerTile,
+  icc,
+}: {
+  readonly tiles: number;
+  readonly linesPerTile: number;
+  readonly icc: number;
+}): number {
+  return (tiles * linesPerTile) / (1 + (linesPerTile - 1) * icc);
 }

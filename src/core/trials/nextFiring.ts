@@ -1,14 +1,14 @@
-import type { Evidence } from "../findings/Finding.ts";
-import { quoted } from "../findings/findingText.ts";
+import { type Evidence, quoted } from "../findings/Finding.ts";
+import { hottestZone } from "../firing/FiringFacts.ts";
+import { newSchedule } from "../schedule/newSchedule.ts";
+import type { Schedule } from "../schedule/Schedule.ts";
+import { sizedAsMug } from "../ware/givenWare.ts";
 import type { CausePair, Confounding } from "./Confounding.ts";
-import type { FiringCause, FiringInNumbers } from "./FiringFact.ts";
+import type { FiringCause, FiringInNumbers } from "./FiringStudy.ts";
 import { FIRING_CAUSE_WORDS } from "./firingCauses.ts";
-import type { KnownKiln } from "./KnownKiln.ts";
-import type { NextFiring } from "./NextTest.ts";
+import type { NotedFiring } from "./firingFacts.ts";
+import { type KnownKiln, type NextFiring, onThisKiln, type PlannedFiring } from "./NextTest.ts";
 import { CHANGES, type ChangeOf } from "./oneChange.ts";
-import { onThisKiln } from "./onThisKiln.ts";
-import type { PlannedFiring } from "./PlannedFiring.ts";
-import { scheduleInstead } from "./scheduleInstead.ts";
 import type { Tile } from "./Tile.ts";
 
 /** Parts of a firing in the order in which they are tried: the gentlest change first. */
@@ -145,4 +145,32 @@ function repeated({ plan, review, record, facts }: Used, reason: string): BareNe
     evidence: [],
     reason,
   };
+}
+
+/**
+ * A schedule for a firing whose own is not known: for the cone it was to reach, or reached, and its
+ * ware, cooling slowly through both inversions. Null when no cone was down or none can be made.
+ */
+function scheduleInstead({ review, record }: NotedFiring): Schedule | null {
+  const { heatwork } = hottestZone(review.zones);
+  const cone = record?.cone ?? heatwork.position.cone;
+  if (cone === null) return null;
+  const ware = record?.ware[0];
+  const made = newSchedule({
+    cone,
+    series: heatwork.series,
+    unit: review.reading.unit === "F" ? "F" : "C",
+    ware: {
+      body: ware?.body ?? null,
+      ...sizedAsMug({
+        wallMm: ware?.wallMm ?? ware?.thickestMm ?? null,
+        baseMm: ware?.baseMm ?? ware?.thickestMm ?? null,
+      }),
+      widestMm: ware?.widestMm ?? null,
+      damp: false,
+    },
+    cooling: { kind: "slow" },
+    withinSeconds: null,
+  });
+  return made.ok ? { ...made.value, ware: { ...made.value.ware, crackle: true } } : null;
 }

@@ -1,13 +1,13 @@
+import { failed, ok, type Result } from "../problem.ts";
+import type { Schedule } from "../schedule/Schedule.ts";
 import type { Confounding } from "./Confounding.ts";
-import type { FiringInNumbers } from "./FiringFact.ts";
+import type { FiringInNumbers, FiringStudy } from "./FiringStudy.ts";
 import { FIRING_CAUSE_WORDS } from "./firingCauses.ts";
-import type { KnownKiln } from "./KnownKiln.ts";
-import type { NextTest, NextTile, NextTiles } from "./NextTest.ts";
+import type { KnownKiln, NextTest, NextTile, NextTiles, PlannedFiring } from "./NextTest.ts";
 import { nextFiring } from "./nextFiring.ts";
 import { nextTiles } from "./nextTiles.ts";
-import type { PlannedFiring } from "./PlannedFiring.ts";
+import { tilesPerGroup } from "./sampleSizes.ts";
 import type { Tile } from "./Tile.ts";
-import { tilesPerGroup } from "./tilesPerGroup.ts";
 
 /** Half as wide again, as for the tiles. */
 const RATIO = 1.5;
@@ -127,4 +127,48 @@ function openAfter(
     "A firing is one firing, however many tiles are in it: how far firings of one schedule scatter shows only when one is repeated.",
     "Only clays, glazes, sides and shapes that were used before were looked at.",
   ];
+}
+
+/**
+ * The schedule of the next test, to be written as a file.
+ * @returns `trials/no-next-firing` when there is none to write.
+ */
+export function nextSchedule({ tiles, next }: FiringStudy): Result<Schedule> {
+  const schedule = next?.firing?.schedule;
+  if (schedule) return ok(schedule);
+  return failed({
+    code: "trials/no-next-firing",
+    what:
+      tiles.tiles.length === 0
+        ? "no record of these firings names trial tiles, so there is no next test"
+        : "no schedule could be made for the next test",
+    where: "--next",
+    expected:
+      "trial tiles in the records, and a record that names its schedule or a cone that was reached",
+    fix: "note trials and schedule in the records beside the logs, or leave --next out",
+  });
+}
+
+/**
+ * Firings whose records can be told apart by name. A firing that is given twice keeps its record the
+ * first time only, so that no tile counts twice; records of one name from several folders are numbered.
+ */
+export function namedApart(firings: readonly PlannedFiring[]): readonly PlannedFiring[] {
+  return firings.map((firing, at) => {
+    const { record } = firing;
+    if (record === null) return firing;
+    const before = firings.slice(0, at).filter((other) => other.record?.name === record.name);
+    if (before.some((other) => isSame(other, firing))) return { ...firing, record: null };
+    return before.length === 0
+      ? firing
+      : { ...firing, record: { ...record, name: `${record.name} (${before.length + 1})` } };
+  });
+}
+
+function isSame(one: PlannedFiring, other: PlannedFiring): boolean {
+  return (
+    one.record?.title === other.record?.title &&
+    one.review.reading.name === other.review.reading.name &&
+    one.review.reading.start === other.review.reading.start
+  );
 }

@@ -1,20 +1,18 @@
-import type { Band } from "../curve/Band.ts";
 import { bandPassage } from "../curve/bandPassage.ts";
-import type { Evidence } from "../findings/Finding.ts";
-import { quoted } from "../findings/findingText.ts";
-import { hottestZone } from "../firing/hottestZone.ts";
-import { REFERENCE_KILN } from "../kiln/AssumedKiln.ts";
+import type { Band } from "../curve/edgeTimes.ts";
+import { type Evidence, quoted } from "../findings/Finding.ts";
+import { hottestZone } from "../firing/FiringFacts.ts";
+import { REFERENCE_KILN } from "../kiln/LearnedKiln.ts";
 import { peakSegment } from "../schedule/coneAim.ts";
 import { expandSchedule } from "../schedule/expandSchedule.ts";
-import { untilCool, WINDOW_REACH_HOURS } from "../schedule/mends/cooling.ts";
-import { paced } from "../schedule/paced.ts";
+import { paced, rateDown, temperatureDown, temperatureUp } from "../schedule/paced.ts";
 import type { Schedule, Segment } from "../schedule/Schedule.ts";
 import { solveSchedule } from "../schedule/solveSchedule.ts";
-import { rateDown, temperatureDown, temperatureUp } from "../schedule/wholeUnits.ts";
-import { CRISTOBALITE_BAND, QUARTZ_BAND } from "../ware/inversionBands.ts";
-import type { FactName, FiringCause } from "./FiringFact.ts";
+import { untilCool, WINDOW_REACH_HOURS } from "../schedule/wishedPace.ts";
+import { CRISTOBALITE_BAND, QUARTZ_BAND } from "../ware/inversions.ts";
+import type { FactName, FiringCause } from "./FiringStudy.ts";
 import type { NotedFiring } from "./firingFacts.ts";
-import type { KnownKiln } from "./KnownKiln.ts";
+import type { KnownKiln } from "./NextTest.ts";
 
 /** A plan has to be faster by this than what it is slowed to; our own choice. */
 const MATERIAL = 1.25;

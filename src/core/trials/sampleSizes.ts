@@ -1,9 +1,8 @@
+import { logGamma, normalTail, tQuantile } from "../math/distributions.ts";
 import type { Problem } from "../problem.ts";
-import { ERROR_TO_TELL, exponentError } from "./exponentError.ts";
-import type { SpacingFit } from "./SpacingFit.ts";
+import type { SpacingFit } from "./FiringStudy.ts";
 import { type FactorName, levelOf } from "./spacingFactors.ts";
 import type { Tile } from "./Tile.ts";
-import { tilesPerGroup } from "./tilesPerGroup.ts";
 
 /** Scatter between like tiles when too few tiles measure it. @see SOURCES["trial-planning"] */
 const USUAL_SCATTER = 0.25;
@@ -119,4 +118,76 @@ function lonelyGroups(
       expected: `2 tiles to compare at all, ${FOR_LABELS} for a test of labels, ${enough} to see a ratio of 1.5`,
       fix: `make ${Math.max(FOR_LABELS, enough) - 1} more tiles like it, in one firing with the others`,
     }));
+}
+
+/** What is to be seen between two groups. */
+export interface WantedRatio {
+  /** Pitch of one group over the other's, above 1. */
+  readonly ratio: number;
+  /** One standard deviation between like tiles, in logarithms of the pitch. */
+  readonly tileSigma: number;
+  /** Chance of seeing it that is wanted, 0–1. */
+  readonly power: number;
+}
+
+/** More tiles than this nobody makes for one group. */
+const MOST = 2000;
+
+/** Steps of Simpson's rule. */
+const STEPS = 400;
+
+/**
+ * Tiles that each of two groups needs so that their ratio of pitches is seen (two-sided t test, 5 in
+ * 100) with a wanted chance: 21 for a ratio of 1.25, 8 for 1.5 and 4 for 2, with tiles that scatter
+ * by 0.25 and a chance of 8 in 10.
+ *
+ * @throws RangeError for a ratio of 1 and less, no scatter, or more than 2000 tiles.
+ * @see SOURCES["trial-planning"]
+ */
+export function tilesPerGroup({ ratio, tileSigma, power }: WantedRatio): number {
+  const distance = Math.log(ratio) / tileSigma;
+  for (let tiles = 2; tiles <= MOST; tiles++)
+    if (chanceOfSeeing(distance * Math.sqrt(tiles / 2), 2 * (tiles - 1)) >= power) return tiles;
+  throw new RangeError(`tilesPerGroup: a ratio of ${ratio} at a scatter of ${tileSigma}`);
+}
+
+/** Chance that a t so far off 0, in standard errors, comes out beyond the 5 % limit. */
+function chanceOfSeeing(offset: number, freedom: number): number {
+  const limit = tQuantile(0.95, freedom);
+  const front = Math.log(2) + (freedom / 2) * Math.log(freedom / 2) - logGamma(freedom / 2);
+  const density = (share: number) =>
+    share === 0
+      ? 0
+      : Math.exp(front + (freedom - 1) * Math.log(share) - (freedom * share * share) / 2);
+  const most = 1 + 8 / Math.sqrt(freedom);
+  const width = most / STEPS;
+  let sum = 0;
+  for (let i = 0; i <= STEPS; i++) {
+    const share = i * width;
+    const weight = i === 0 || i === STEPS ? 1 : i % 2 === 1 ? 4 : 2;
+    sum += weight * density(share) * normalTail(limit * share - offset);
+  }
+  return (sum * width) / 3;
+}
+
+/** Chance of 8 in 10 to see a difference at 5 in 100, two-sided: so many standard errors. */
+const ERRORS_TO_SEE = 1.959964 + 0.841621;
+
+/** Standard error that tells an exponent of 1/2 from 1 in eight of ten studies. */
+export const ERROR_TO_TELL = 0.5 / ERRORS_TO_SEE;
+
+/**
+ * Standard error of the exponent that a set of coats will give: scatter between tiles over the
+ * spread of ln coat. 0.14 for three tiles each of 0.3, 0.48, 0.76 and 1.2 mm and a scatter of 0.25,
+ * 0.10 for six each.
+ *
+ * @param coatsMm One for each tile; at least two that differ.
+ * @see SOURCES["trial-planning"]
+ */
+export function exponentError(coatsMm: readonly number[], tileSigma: number): number {
+  const logs = coatsMm.map(Math.log);
+  const mean = logs.reduce((sum, log) => sum + log, 0) / logs.length;
+  const squares = logs.reduce((sum, log) => sum + (log - mean) ** 2, 0);
+  if (!(squares > 0)) throw new RangeError("exponentError: coats are alike");
+  return tileSigma / Math.sqrt(squares);
 }

@@ -1,5 +1,5 @@
 import type { MeasuredFit } from "../glaze/measuredFit.ts";
-import type { FitStudy, FoundMismatch, GlazeOnClay } from "./FitStudy.ts";
+import type { FitStudy, FoundMismatch, GlazeOnClay } from "./FiringStudy.ts";
 import type { Tile } from "./Tile.ts";
 import {
   expectedSpacings,

@@ -1,15 +1,13 @@
 import { MEAN_OVER_LEAST } from "../glaze/crackSpacing.ts";
 import { fitDraws, type GlazedWall } from "../glaze/fitDraws.ts";
 import { leastSpacingOf } from "../glaze/fitRun.ts";
-import type { Glaze } from "../glaze/Glaze.ts";
-import type { GlazedPiece, MeasuredPing } from "../glaze/GlazedPiece.ts";
+import type { Glaze, GlazedPiece, MeasuredPing } from "../glaze/Glaze.ts";
 import { type GlazeFitInput, glazeFit } from "../glaze/glazeFit.ts";
 import type { Glazing } from "../glaze/laminate.ts";
 import type { MeasuredFit } from "../glaze/measuredFit.ts";
-import { lastAsked } from "../ware/lastAsked.ts";
-import { type Spread, spreadOf } from "../ware/spreadOf.ts";
+import { lastAsked } from "../math/memo.ts";
+import { type Spread, spreadOf } from "../math/statistics.ts";
 import type { Body } from "../ware/Ware.ts";
-import { nameKey } from "./nameKey.ts";
 import type { Tile } from "./Tile.ts";
 
 /** Draws of everything uncertain; the same seed every time. */
@@ -195,4 +193,13 @@ function fitOf(tile: Tile, input: GlazeFitInput): TileFit {
     crackingShare: crazing.share,
     measured: measured.fits,
   };
+}
+
+/** A name of a clay or a glaze without capitals, blanks and marks, so that a file can be named by it. */
+export function nameKey(name: string): string {
+  return name
+    .toLowerCase()
+    .split(/[^\p{L}\p{N}]+/u)
+    .filter((word) => word !== "")
+    .join("-");
 }

@@ -1,8 +1,8 @@
-import { coneIndex } from "../cones/coneName.ts";
-import { nearWord } from "../document/nearWord.ts";
+import { coneIndex } from "../cones/cone.ts";
 import { failed, ok, type Result } from "../problem.ts";
-import { cited } from "../sources/basedOn.ts";
-import type { Body, Property } from "./Ware.ts";
+import { cited } from "../sources/bibliography.ts";
+import { nearWord } from "../text/nearWord.ts";
+import type { Body, Property, Ware } from "./Ware.ts";
 
 /** Source of a property that was remembered, not read again. */
 export const FROM_MEMORY = "from memory";
@@ -209,4 +209,10 @@ function body(name: string, rows: Rows): Body {
 
 function property([value, low, high, source = FROM_MEMORY]: Row): Property {
   return { value, low, high, source };
+}
+
+/** The bodies of some ware, each once, in order; two are one when all their numbers and words agree. */
+export function distinctBodies(wares: readonly Ware[]): readonly Body[] {
+  const bodies = new Map(wares.map(({ body }) => [JSON.stringify(body), body]));
+  return [...bodies.values()];
 }

@@ -1,8 +1,7 @@
 import { fillStrainTable, newStrainTable } from "./bodyExpansion.ts";
-import { SHELF_DENSITY, SHELF_HEAT_CAPACITY } from "./heatExchange.ts";
+import { SHELF_DENSITY, SHELF_HEAT_CAPACITY, stackShare } from "./heatExchange.ts";
 import { isFlat, type PieceShape, pieceShape } from "./pieceShape.ts";
 import { type PieceStress, pieceStress } from "./pieceStress.ts";
-import { stackShare } from "./shelfStack.ts";
 import type { Ware } from "./Ware.ts";
 
 /** A piece as the integration sees it. */

@@ -1,15 +1,19 @@
-import type { Curve } from "../curve/Curve.ts";
-import { peakOf } from "../curve/peakOf.ts";
+import { type Curve, peakOf } from "../curve/Curve.ts";
+import { seededNormal } from "../math/distributions.ts";
+import { type Spread, spreadOf } from "../math/statistics.ts";
 import { fillStrainTable, newStrainTable } from "./bodyExpansion.ts";
-import { drawn, SIGMAS_TO_90 } from "./drawn.ts";
-import { strainRunner, WATCHED } from "./integrateStrain.ts";
-import { type Alteration, strainedBar, strainPiece, UNALTERED } from "./pieceStress.ts";
-import { seededNormal } from "./seededNormal.ts";
-import { type Spread, spreadOf } from "./spreadOf.ts";
+import {
+  type Alteration,
+  barStress,
+  strainedBar,
+  strainPiece,
+  UNALTERED,
+  WEIBULL,
+} from "./pieceStress.ts";
 import { type StrainNumbers, wareNumbers } from "./strainNumbers.ts";
-import { strainSteps } from "./strainSteps.ts";
+import { strainRunner, WATCHED } from "./strainRunner.ts";
 import type { Body, Property, Ware } from "./Ware.ts";
-import { barStress, WEIBULL } from "./weibull.ts";
+import { strainSteps } from "./wareStrain.ts";
 
 /** Where the uncertainty of a ratio comes from, as shares of its variance that add up to 1. */
 export interface SpreadShares {
@@ -228,4 +232,22 @@ function strengthVariance({ youngGPa, ruptureMPa }: Body): number {
     low > 0 && high > 0 ? Math.log(high / low) / 2 / SIGMAS_TO_90 : 0;
   const [stiff, strong] = [sigma(youngGPa), sigma(ruptureMPa)];
   return stiff * stiff + strong * strong - 2 * STIFF_AND_STRONG * stiff * strong;
+}
+
+/** Sigmas between the middle of a normal spread and its 90 % point. */
+const SIGMAS_TO_90 = 1.2815515655446004;
+
+/**
+ * A value so many sigmas from the middle, by the property's 10 and 90 % points; each side has its
+ * own width. Log-normal, or straight and cut off at 0 where the range reaches down to 0.
+ */
+export function drawn(
+  { value, low, high }: Pick<Property, "value" | "low" | "high">,
+  sigmas: number,
+): number {
+  const share = Math.abs(sigmas) / SIGMAS_TO_90;
+  const end = sigmas < 0 ? low : high;
+  // A power by `**` is not the same to the last digit in every engine; exp and log are.
+  if (low > 0) return value * Math.exp(share * Math.log(end / value));
+  return Math.max(0, value + (end - value) * share);
 }

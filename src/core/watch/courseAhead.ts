@@ -1,5 +1,5 @@
 import { type Curve, makeCurve } from "../curve/Curve.ts";
-import type { AssumedKiln } from "../kiln/AssumedKiln.ts";
+import type { AssumedKiln } from "../kiln/LearnedKiln.ts";
 import type { Segment } from "../schedule/Schedule.ts";
 
 /** What a kiln is still asked to do, and what it can. */

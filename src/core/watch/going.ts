@@ -1,17 +1,14 @@
 import type { ConeSeries } from "../cones/cone.ts";
 import type { Curve } from "../curve/Curve.ts";
-import { kilnFiringOf } from "../firing/kilnFiringOf.ts";
-import { planShiftSeconds } from "../firing/planComparison.ts";
-import { firmPeak } from "../firing/zoneReview.ts";
-import { type AssumedKiln, REFERENCE_KILN } from "../kiln/AssumedKiln.ts";
-import type { LogReading } from "../log/LogReading.ts";
+import { kilnFiringOf } from "../firing/kilnFiring.ts";
+import { firmPeak, planShiftSeconds } from "../firing/zoneReview.ts";
+import { type AssumedKiln, REFERENCE_KILN } from "../kiln/LearnedKiln.ts";
+import type { LogReading } from "../log/reading/LogReading.ts";
 import { expandSchedule } from "../schedule/expandSchedule.ts";
 import type { Expansion, Schedule, Segment } from "../schedule/Schedule.ts";
 import { type CourseAhead, courseAhead } from "./courseAhead.ts";
-import { type HeldBack, type OwnFall, ownFall } from "./ownFall.ts";
-import { phaseOf, setPointOf } from "./phaseOf.ts";
-import { type PlanPlace, planPlace } from "./planPlace.ts";
-import { recentRate, steadyRate } from "./recentRate.ts";
+import { type PlanPlace, phaseOf, planPlace, setPointOf } from "./planPlace.ts";
+import { type HeldBack, type OwnFall, ownFall, recentRate, steadyRate } from "./recentRate.ts";
 import type { Phase, RecentRate } from "./WatchState.ts";
 
 /** Hottest that a climb is followed to [°C]. */

@@ -7,22 +7,19 @@ import {
   usualOffset,
 } from "../cones/usualOffset.ts";
 import type { Curve } from "../curve/Curve.ts";
-import { ordered } from "../findings/ordered.ts";
-import type { FiringRecord } from "../firing/FiringRecord.ts";
-import { firedCrossings } from "../firing/firedCrossings.ts";
-import { firedPieces } from "../firing/firedPieces.ts";
+import { ordered } from "../findings/Finding.ts";
+import { firedCrossings, firedPieces } from "../firing/firedPieces.ts";
 import { firmPeak } from "../firing/zoneReview.ts";
-import type { AssumedKiln } from "../kiln/AssumedKiln.ts";
-import type { LogReading } from "../log/LogReading.ts";
+import type { AssumedKiln } from "../kiln/LearnedKiln.ts";
+import type { LogReading } from "../log/reading/LogReading.ts";
 import { failed, ok, type Problem, type Result } from "../problem.ts";
+import type { FiringRecord } from "../record/FiringRecord.ts";
 import type { Schedule } from "../schedule/Schedule.ts";
 import { celsiusFromKelvin } from "../units/temperature.ts";
-import { expectedDown } from "./coneExpectation.ts";
-import { coolingExpectation } from "./coolingExpectation.ts";
 import type { CourseAhead } from "./courseAhead.ts";
+import { coolingExpectation, expectedDown } from "./expectations.ts";
 import { type Ahead, courseOf, goingOf, placeOnPlan } from "./going.ts";
-import { PAST_PEAK_K } from "./phaseOf.ts";
-import { planStanding } from "./planStanding.ts";
+import { PAST_PEAK_K, planStanding } from "./planPlace.ts";
 import { recentRate } from "./recentRate.ts";
 import type {
   CoolingExpectation,

@@ -9,13 +9,12 @@ import "../look/photo.css";
 import "../look/print.css";
 import { render } from "lit-html";
 import { watchCompare } from "../compare/watchCompare.ts";
-import { watchDraft } from "../draft/watchDraft.ts";
+import { watchDraft } from "../draft/changeDraft.ts";
 import { watchPhoto } from "../photo/watchPhoto.ts";
-import { watchReview } from "../review/watchReview.ts";
+import { watchReview } from "../review/changeReview.ts";
+import { type Bench, createBench, EMPTY_BENCH } from "../state/state.ts";
 import { benchView } from "./benchView.ts";
 import { keepOnChange } from "./keepOnChange.ts";
-import { EMPTY_BENCH } from "./state.ts";
-import { type Bench, createBench } from "./store.ts";
 
 /** Opens the bench in an element: what this browser kept lies on it again. */
 export function openBench(root: HTMLElement): void {

@@ -1,18 +1,16 @@
 import { html, nothing, type TemplateResult } from "lit-html";
 import { repeat } from "lit-html/directives/repeat.js";
 import type { Result } from "../../core/problem.ts";
-import { inert } from "../../core/reports/inert.ts";
-import { printTemperature } from "../../core/units/print.ts";
-import type { KeptFile } from "../bench/KeptFile.ts";
-import type { Bench } from "../bench/store.ts";
-import { problemList } from "../parts/problemList.ts";
+import { inert } from "../../core/text/escape.ts";
+import { printTemperature } from "../../core/text/quantities.ts";
+import { problemList } from "../parts/controls.ts";
+import { type KeptFile, sameFile } from "../parts/KeptFile.ts";
 import { stemOf } from "../review/changeReview.ts";
-import type { ComparedLog } from "../worker/CompareAnswer.ts";
+import { NOTHING_TOLD } from "../state/reviewState.ts";
+import type { Bench } from "../state/state.ts";
+import type { ComparedLog } from "../worker/answers.ts";
 import type { FiringGroup } from "../worker/readGroup.ts";
-import { changeCompare } from "./changeCompare.ts";
-import { compareGroups, looseFiles, otherKind } from "./compareGroups.ts";
-import { recordFromReview, takeRecord } from "./recordFromReview.ts";
-import { reviewFiringAgain } from "./reviewFiringAgain.ts";
+import { changeCompare, compareGroups, looseFiles, otherKind } from "./changeCompare.ts";
 
 /** The firings in their order, each with what was read of it and what can be done with it. */
 export function firingList(bench: Bench): TemplateResult {
@@ -154,4 +152,43 @@ function focusMove(log: KeptFile, by: 1 | -1): void {
 
 function itemId({ name }: KeptFile): string {
   return `laid-${name}`;
+}
+
+/** The record of this firing as it stands on the Review table; null when it is the one that lies here. */
+function recordFromReview(bench: Bench, { log, record }: FiringGroup): KeptFile | null {
+  const { review } = bench.state().work;
+  if (review.record === null || review.log === null || !sameFile(review.log, log)) return null;
+  const own = stemOf(review.record.name) === stemOf(log.name);
+  const name = own ? review.record.name : `${stemOf(log.name)}.yaml`;
+  const written = { name, bytes: review.record.bytes };
+  return record !== null && sameFile(record, written) ? null : written;
+}
+
+/** Lays that record beside its log, in the place of the one that lies here. */
+function takeRecord(bench: Bench, { log, record }: FiringGroup, written: KeptFile): void {
+  const { files } = bench.state().work.compare;
+  const others = files.filter((file) => file !== record);
+  changeCompare(bench, `taking the record of ${log.name}`, { files: [...others, written] });
+}
+
+/** Lays a firing on the Review table, where its reading can be told and its record written. */
+function reviewFiringAgain(bench: Bench, { log, record, others }: FiringGroup): void {
+  const { review } = bench.state().work;
+  const lies = review.log === log && review.record === record;
+  if (!lies)
+    bench.change(`reviewing ${log.name}`, (work) => ({
+      ...work,
+      review: { ...work.review, log, record, schedule: scheduleOf(others), told: NOTHING_TOLD },
+    }));
+  bench.show((state) => ({
+    ...state,
+    table: "review",
+    said: `${log.name} lies on the Review table.`,
+  }));
+  requestAnimationFrame(() => document.getElementById("tab-review")?.focus());
+}
+
+/** The schedule that was dropped, when it is the only one. */
+function scheduleOf(others: FiringGroup["others"]): FiringGroup["others"][number] | null {
+  return others.length === 1 ? (others[0] ?? null) : null;
 }

@@ -1,10 +1,10 @@
 import { html, type TemplateResult } from "lit-html";
 import { guard } from "lit-html/directives/guard.js";
 import type { TopLevelSpec } from "vega-lite";
-import { inert } from "../../core/reports/inert.ts";
+import { inert } from "../../core/text/escape.ts";
 import type { ChartSpecs } from "../parts/chart.ts";
 import { chartTable } from "../parts/chartTable.ts";
-import { remembered } from "../parts/remembered.ts";
+import { remembered } from "../parts/controls.ts";
 import { drawnPair } from "./drawnPair.ts";
 
 /** A chart made of small ones, as far as it is taken apart. */

@@ -1,18 +1,14 @@
-import type { Alignment } from "../../core/firing/Alignment.ts";
 import { ok, type Result } from "../../core/problem.ts";
-import type { PlannedFiring } from "../../core/trials/PlannedFiring.ts";
-import type { KeptFile } from "../bench/KeptFile.ts";
-import type { BenchState } from "../bench/state.ts";
-import type { Bench } from "../bench/store.ts";
-import { kilnAsked } from "../draft/kilnAsked.ts";
-import type { ComparedLog } from "../worker/CompareAnswer.ts";
+import type { Alignment } from "../../core/review/alignment.ts";
+import type { PlannedFiring } from "../../core/trials/NextTest.ts";
+import { kilnAsked } from "../draft/changeDraft.ts";
+import type { KeptFile } from "../parts/KeptFile.ts";
+import type { Bench, BenchState, ChosenAlignment } from "../state/state.ts";
+import type { ComparedLog, KilnAsked } from "../worker/answers.ts";
+import type { StudyAnswer } from "../worker/compareJob.ts";
 import { hire } from "../worker/hire.ts";
-import type { KilnAsked } from "../worker/KilnAsked.ts";
 import type { FiringGroup } from "../worker/readGroup.ts";
-import type { StudyAnswer } from "../worker/studyJob.ts";
-import { showCompare } from "./changeCompare.ts";
-import { compareGroups, wareFiles } from "./compareGroups.ts";
-import type { ChosenAlignment } from "./compareState.ts";
+import { compareGroups, showCompare, wareFiles } from "./changeCompare.ts";
 
 const reader = hire();
 const comparer = hire();

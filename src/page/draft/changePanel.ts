@@ -1,21 +1,19 @@
 import { html, nothing, type TemplateResult } from "lit-html";
-import { parseCone } from "../../core/cones/coneName.ts";
-import { REFERENCE_KILN } from "../../core/kiln/AssumedKiln.ts";
-import { asAssumedKiln } from "../../core/kiln/asAssumedKiln.ts";
+import { parseCone } from "../../core/cones/cone.ts";
+import { REFERENCE_KILN } from "../../core/kiln/LearnedKiln.ts";
+import { asAssumedKiln } from "../../core/kiln/reach.ts";
 import { ok } from "../../core/problem.ts";
-import { mendingBlocks } from "../../core/reports/sections/mendingBlocks.ts";
+import { mendingBlocks } from "../../core/reports/mendingBlocks.ts";
 import type { Repair } from "../../core/schedule/repairSchedule.ts";
 import type { Schedule } from "../../core/schedule/Schedule.ts";
-import { scheduleYaml } from "../../core/schedule/scheduleYaml.ts";
+import { scheduleYaml } from "../../core/schedule/scheduleFile.ts";
 import type { Solvable } from "../../core/schedule/solveSchedule.ts";
-import type { Bench } from "../bench/store.ts";
 import { blockList } from "../parts/blockList.ts";
-import { dialog } from "../parts/dialog.ts";
-import { quantityField } from "../parts/quantityField.ts";
+import { dialog, quantityField } from "../parts/controls.ts";
+import type { Bench } from "../state/state.ts";
+import type { KilnAsked } from "../worker/answers.ts";
 import { hire } from "../worker/hire.ts";
-import type { KilnAsked } from "../worker/KilnAsked.ts";
-import { changeSchedule, deskDraft, draftProblems, laySchedule } from "./changeDraft.ts";
-import { kilnAsked } from "./kilnAsked.ts";
+import { changeSchedule, deskDraft, draftProblems, kilnAsked, laySchedule } from "./changeDraft.ts";
 
 const SOLVES: readonly { readonly solve: Solvable; readonly label: string }[] = [
   { solve: "peak", label: "Find the peak" },

@@ -1,16 +1,15 @@
 import { html, type TemplateResult } from "lit-html";
 import { draftCharts } from "../../core/charts/chartsOf.ts";
 import { draftBlocks } from "../../core/reports/draftBlocks.ts";
+import { pieceOf } from "../../core/schedule/coolingLimits.ts";
 import type { Draft } from "../../core/schedule/draftSchedule.ts";
-import { pieceOf } from "../../core/schedule/pieceOf.ts";
 import type { Schedule } from "../../core/schedule/Schedule.ts";
 import type { TemperatureUnit } from "../../core/units/temperature.ts";
-import type { BenchState } from "../bench/state.ts";
 import { blockList } from "../parts/blockList.ts";
+import { remembered, still } from "../parts/controls.ts";
 import { pageCharts } from "../parts/pageCharts.ts";
-import { remembered } from "../parts/remembered.ts";
-import { still } from "../parts/still.ts";
-import { restedDraft } from "./restedDraft.ts";
+import type { BenchState } from "../state/state.ts";
+import { restedDraft } from "./changeDraft.ts";
 
 /** The whole report of the schedule as it last rested, in the words of the command. */
 export function draftReport(state: BenchState): TemplateResult {

@@ -1,19 +1,18 @@
 import { html, nothing, type TemplateResult } from "lit-html";
-import { REFERENCE_KILN } from "../../core/kiln/AssumedKiln.ts";
-import { asAssumedKiln } from "../../core/kiln/asAssumedKiln.ts";
+import { REFERENCE_KILN } from "../../core/kiln/LearnedKiln.ts";
+import { asAssumedKiln } from "../../core/kiln/reach.ts";
 import { failed, ok, type Result } from "../../core/problem.ts";
-import { capitalised, stopped } from "../../core/reports/capitalised.ts";
-import { inert } from "../../core/reports/inert.ts";
-import { writtenQuantity } from "../../core/units/parseQuantity.ts";
-import { printDifference } from "../../core/units/print.ts";
+import { inert } from "../../core/text/escape.ts";
+import { printDifference } from "../../core/text/quantities.ts";
+import { capitalised, stopped } from "../../core/text/wrap.ts";
+import { writtenQuantity } from "../../core/units/quantity.ts";
 import type { TemperatureUnit } from "../../core/units/temperature.ts";
-import type { Bench } from "../bench/store.ts";
-import { fileDrop } from "../parts/fileDrop.ts";
-import { problemList } from "../parts/problemList.ts";
-import { quantityField } from "../parts/quantityField.ts";
+import { problemList, quantityField } from "../parts/controls.ts";
+import { fileDrop } from "../parts/files.ts";
+import type { DeskKiln } from "../state/draftState.ts";
+import type { Bench } from "../state/state.ts";
 import { withLaid } from "../worker/readGroup.ts";
 import { changeDraft, deskDraft } from "./changeDraft.ts";
-import type { DeskKiln } from "./draftState.ts";
 
 /** The kiln: the assumed one, or the user's own as its logs show it. */
 export function kilnPanel(bench: Bench): TemplateResult {

@@ -4,13 +4,13 @@ import { draftDocument } from "../../core/reports/documents/draftDocument.ts";
 import { draftHtml } from "../../core/reports/draftBlocks.ts";
 import type { Draft } from "../../core/schedule/draftSchedule.ts";
 import type { Schedule } from "../../core/schedule/Schedule.ts";
-import { scheduleYaml } from "../../core/schedule/scheduleYaml.ts";
+import { scheduleYaml } from "../../core/schedule/scheduleFile.ts";
 import type { TemperatureUnit } from "../../core/units/temperature.ts";
-import type { Bench } from "../bench/store.ts";
 import { drawnChart } from "../drawing/drawnChart.ts";
-import { download, fileStem } from "../parts/download.ts";
+import { download, fileStem } from "../parts/files.ts";
+import type { Bench } from "../state/state.ts";
+import { restedDraft } from "./changeDraft.ts";
 import { assumedOf } from "./draftReport.ts";
-import { restedDraft } from "./restedDraft.ts";
 
 /** Saves the schedule as its file, and the report as a page or as data, the same as the command's. */
 export function savePanel(bench: Bench, schedule: Schedule): TemplateResult {

@@ -1,25 +1,22 @@
 import { html, type TemplateResult } from "lit-html";
-import { ok } from "../../core/problem.ts";
+import { ok, type Result } from "../../core/problem.ts";
 import { clockText, startOfDayOf } from "../../core/reports/moments.ts";
 import type { Draft } from "../../core/schedule/draftSchedule.ts";
-import { isFreeRate } from "../../core/schedule/freeRamp.ts";
-import { targetOf } from "../../core/schedule/parseSegments.ts";
-import type { Segment } from "../../core/schedule/Schedule.ts";
-import { parseDuration } from "../../core/units/parseDuration.ts";
-import { parseRate } from "../../core/units/parseRate.ts";
-import { printDuration, printElapsed } from "../../core/units/print.ts";
-import type { TemperatureUnit } from "../../core/units/temperature.ts";
-import type { Bench } from "../bench/store.ts";
-import { quantityField } from "../parts/quantityField.ts";
-import { changeSchedule, draftProblems } from "./changeDraft.ts";
+import { isFreeRate } from "../../core/schedule/expandSchedule.ts";
+import type { Schedule, Segment } from "../../core/schedule/Schedule.ts";
+import { parseSchedule, scheduleYaml } from "../../core/schedule/scheduleFile.ts";
+import { targetOf } from "../../core/schedule/segments.ts";
+import { printDuration, printElapsed } from "../../core/text/quantities.ts";
 import {
-  allowed,
-  type SegmentChange,
-  withoutSegment,
-  withSegment,
-  withSegmentAfter,
-} from "./editSegments.ts";
-import { typedHold, typedRate, typedTemperature } from "./typedValues.ts";
+  fahrenheitDeltaFromCelsiusDelta,
+  fahrenheitFromCelsius,
+  parseDuration,
+  parseRate,
+  type TemperatureUnit,
+} from "../../core/units/temperature.ts";
+import { quantityField } from "../parts/controls.ts";
+import type { Bench } from "../state/state.ts";
+import { changeSchedule, draftProblems } from "./changeDraft.ts";
 
 /** The segments as a table to type in: a number in the unit shown, or with a unit of its own. */
 export function segmentTable(bench: Bench, draft: Draft, unit: TemperatureUnit): TemplateResult {
@@ -124,4 +121,88 @@ function take(bench: Bench, index: number): void {
   const wanted = allowed(withoutSegment(schedule, index));
   if (!wanted.ok) draftProblems(bench, wanted.problems);
   else changeSchedule(bench, wanted.value, { what: `taking segment ${index + 1} out` });
+}
+
+/** What may be changed in one segment. */
+export type SegmentChange = Partial<Pick<Segment, "toC" | "rateCPerHour" | "holdSeconds" | "why">>;
+
+/** The schedule with one segment changed; each rate takes the direction that its target asks for. */
+export function withSegment(schedule: Schedule, index: number, change: SegmentChange): Schedule {
+  const segments = schedule.segments.map((segment, at) =>
+    at === index ? { ...segment, ...change } : segment,
+  );
+  return withDirections({ ...schedule, segments });
+}
+
+/** The schedule with one more segment, halfway to the next target, or a fall to 100 °C at the end. */
+function withSegmentAfter(schedule: Schedule, index: number): Schedule {
+  const { segments } = schedule;
+  const here = segments[index]?.toC ?? schedule.startC;
+  const next = segments[index + 1];
+  const toC = next === undefined ? lastTarget(here) : Math.round((here + next.toC) / 2);
+  const added: Segment = {
+    toC,
+    rateCPerHour: next?.rateCPerHour ?? 60,
+    holdSeconds: 0,
+    why: null,
+  };
+  return withDirections({ ...schedule, segments: segments.toSpliced(index + 1, 0, added) });
+}
+
+/** The schedule without one of its segments. */
+function withoutSegment(schedule: Schedule, index: number): Schedule {
+  return withDirections({ ...schedule, segments: schedule.segments.toSpliced(index, 1) });
+}
+
+/**
+ * The same schedule when a file may hold it, in the words that the command has for it otherwise:
+ * what is typed on the page is held to what a file is held to.
+ */
+export function allowed(schedule: Schedule): Result<Schedule> {
+  const read = parseSchedule(scheduleYaml(schedule), "the schedule");
+  return read.ok ? { ok: true, value: schedule } : read;
+}
+
+/** Where a new last segment ends [°C]: cool enough to open, or warm where it is cool already. */
+function lastTarget(hereC: number): number {
+  return hereC > 150 ? 100 : Math.round(hereC + 200);
+}
+
+function withDirections(schedule: Schedule): Schedule {
+  let fromC = schedule.startC;
+  const segments = schedule.segments.map((segment) => {
+    const falls = segment.toC < fromC;
+    fromC = segment.toC;
+    if (segment.rateCPerHour === "free") return segment;
+    const rate = Math.abs(segment.rateCPerHour);
+    return { ...segment, rateCPerHour: falls ? -rate : rate };
+  });
+  return { ...schedule, segments };
+}
+
+/** A temperature as a person would type it: a number, at most two decimals, unit left out. */
+export function typedTemperature(tempC: number, unit: TemperatureUnit): string {
+  return short(unit === "C" ? tempC : fahrenheitFromCelsius(tempC));
+}
+
+/** A rate as a person would type it, without a sign; `free` as it is. */
+function typedRate(rateCPerHour: number | "free", unit: TemperatureUnit): string {
+  if (rateCPerHour === "free") return "free";
+  const rate = Math.abs(rateCPerHour);
+  return short(unit === "C" ? rate : fahrenheitDeltaFromCelsiusDelta(rate));
+}
+
+/** A hold as a person would type it; empty for none. */
+function typedHold(seconds: number): string {
+  if (seconds === 0) return "";
+  return seconds % 60 === 0 ? printDuration(seconds) : `${short(seconds / 60)} min`;
+}
+
+/** A length as a person would type it; empty where it is not known. */
+export function typedLength(mm: number | null | undefined): string {
+  return typeof mm === "number" ? `${short(mm)} mm` : "";
+}
+
+function short(value: number): string {
+  return String(Number(value.toFixed(2))).replace("-", "−");
 }

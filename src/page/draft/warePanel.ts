@@ -1,17 +1,20 @@
 import { html, type TemplateResult } from "lit-html";
 import { ok, type Result } from "../../core/problem.ts";
-import { inert } from "../../core/reports/inert.ts";
 import type { Schedule } from "../../core/schedule/Schedule.ts";
+import { inert } from "../../core/text/escape.ts";
 import { BODIES } from "../../core/ware/bodies.ts";
-import { bodyAsGiven, bodyGiven } from "../../core/ware/bodyAsGiven.ts";
-import { BODY_PROPERTIES, type BodyProperty } from "../../core/ware/bodyProperties.ts";
+import { wareLength } from "../../core/ware/givenWare.ts";
+import {
+  BODY_PROPERTIES,
+  type BodyProperty,
+  bodyAsGiven,
+  bodyGiven,
+} from "../../core/ware/ownBody.ts";
 import type { Body } from "../../core/ware/Ware.ts";
-import { wareLength } from "../../core/ware/wareLength.ts";
-import type { Bench } from "../bench/store.ts";
-import { quantityField } from "../parts/quantityField.ts";
+import { quantityField } from "../parts/controls.ts";
+import type { Bench } from "../state/state.ts";
 import { changeSchedule, draftProblems } from "./changeDraft.ts";
-import { allowed } from "./editSegments.ts";
-import { typedLength } from "./typedValues.ts";
+import { allowed, typedLength } from "./segmentTable.ts";
 
 type Ware = Schedule["ware"];
 

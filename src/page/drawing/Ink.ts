@@ -1,4 +1,4 @@
-import { escapeHtml } from "../../core/reports/html/escapeHtml.ts";
+import { escapeHtml } from "../../core/reports/blockHtml.ts";
 
 /** How far a drawing reaches [px], from the top left corner of its plot. */
 export interface Reach {

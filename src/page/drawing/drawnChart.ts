@@ -1,5 +1,5 @@
 import type { TopLevelSpec } from "vega-lite";
-import { escapeHtml } from "../../core/reports/html/escapeHtml.ts";
+import { escapeHtml } from "../../core/reports/blockHtml.ts";
 import { type AxisRead, type ChartRead, chartRead, type LayerRead } from "./ChartRead.ts";
 import { drawnAxes } from "./drawnAxes.ts";
 import { drawnMarks, type Plot } from "./drawnMarks.ts";

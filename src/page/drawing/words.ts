@@ -1,5 +1,5 @@
 import { textWidth } from "../../core/charts/textWidth.ts";
-import { escapeHtml } from "../../core/reports/html/escapeHtml.ts";
+import { escapeHtml } from "../../core/reports/blockHtml.ts";
 import { element, type Ink } from "./Ink.ts";
 
 /** How far letters reach above their base line, as a share of the font size. */

@@ -1,9 +1,9 @@
 import { html, nothing, type TemplateResult } from "lit-html";
 import type { Block, Cell, Column } from "../../core/reports/Block.ts";
-import { capitalised } from "../../core/reports/capitalised.ts";
-import { inert } from "../../core/reports/inert.ts";
-import { glued } from "../../core/reports/wrap.ts";
+import { inert } from "../../core/text/escape.ts";
+import { capitalised, glued } from "../../core/text/wrap.ts";
 import { type ChartSpecs, chart } from "./chart.ts";
+import { remembered } from "./controls.ts";
 
 type BlockOf<Kind extends Block["kind"]> = Extract<Block, { readonly kind: Kind }>;
 
@@ -135,3 +135,19 @@ function lines(content: Cell): TemplateResult | string {
   );
   return html`<span class=${content.style ? `paint-${content.style}` : nothing}>${parts}</span>`;
 }
+
+/** Blocks of a report under one heading. */
+export interface BlockSection {
+  /** Null of what stands before the first heading. */
+  readonly heading: string | null;
+  readonly blocks: readonly Block[];
+}
+
+/** A report's blocks by heading, the heading with them; the same list for the same blocks. */
+export const blockSections = remembered((blocks: readonly Block[]): readonly BlockSection[] => {
+  const sections: { heading: string | null; blocks: Block[] }[] = [{ heading: null, blocks: [] }];
+  for (const block of blocks)
+    if (block.kind === "heading") sections.push({ heading: block.text, blocks: [block] });
+    else sections.at(-1)?.blocks.push(block);
+  return sections;
+});

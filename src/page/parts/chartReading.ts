@@ -1,5 +1,5 @@
 import type { TopLevelSpec } from "vega-lite";
-import { printElapsed } from "../../core/units/print.ts";
+import { printElapsed } from "../../core/text/quantities.ts";
 import { type ChartRead, chartRead, type Row } from "../drawing/ChartRead.ts";
 import { type ChartCurve, chartCurves } from "./chartCurves.ts";
 

@@ -1,6 +1,6 @@
 import type { TopLevelSpec } from "vega-lite";
 import { type ChartReader, type ChartReading, chartReader } from "./chartReading.ts";
-import { remembered } from "./remembered.ts";
+import { remembered } from "./controls.ts";
 
 /** Where each chart was last read. */
 const READINGS = new WeakMap<Element, { readonly spec: TopLevelSpec; readonly at: ChartReading }>();

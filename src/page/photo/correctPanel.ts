@@ -1,23 +1,24 @@
 import { html, nothing, type TemplateResult } from "lit-html";
 import { placeAlong } from "../../core/photo/correctedPhoto.ts";
-import type { Crossings } from "../../core/photo/crossingsAlong.ts";
+import type { Crossings } from "../../core/photo/crossings.ts";
 import { failed, ok, type Result } from "../../core/problem.ts";
-import { parseLength } from "../../core/units/parseLength.ts";
-import type { Bench } from "../bench/store.ts";
-import { quantityField } from "../parts/quantityField.ts";
-import { changePhoto, showPhoto } from "./changePhoto.ts";
+import { parseLength } from "../../core/units/quantity.ts";
+import { quantityField } from "../parts/controls.ts";
+import type { DecodedPhoto } from "../state/decodePhoto.ts";
+import type { PhotoDesk, PhotoTool, PhotoWork, ShownLines } from "../state/photoState.ts";
+import type { Bench } from "../state/state.ts";
 import {
   addCrossings,
+  changePhoto,
   crossingsOn,
   isShown,
   type ListedCrossing,
   putBack,
   resetCount,
+  showPhoto,
   takeAway,
-} from "./correctCount.ts";
-import type { DecodedPhoto } from "./decodePhoto.ts";
+} from "./changePhoto.ts";
 import { newArea } from "./photoStage.ts";
-import type { PhotoDesk, PhotoTool, PhotoWork, ShownLines } from "./photoState.ts";
 
 type Measured = NonNullable<PhotoDesk["measured"]>;
 

@@ -1,16 +1,11 @@
 import { html, type TemplateResult } from "lit-html";
 import { ref } from "lit-html/directives/ref.js";
-import type { Place } from "../../core/photo/Picture.ts";
-import type { Bench } from "../bench/store.ts";
-import { changePart, changePhoto, showPhoto } from "./changePhoto.ts";
-import { leaveOut, strokeDone } from "./correctCount.ts";
-import type { DecodedPhoto } from "./decodePhoto.ts";
-import { areaOf, endsOf } from "./measuredPart.ts";
-import { photoLens } from "./photoLens.ts";
-import { photoMarks } from "./photoMarks.ts";
-import { photoPoint } from "./photoPoint.ts";
-import type { PhotoArea } from "./photoState.ts";
-import { followPointer, placeUnder } from "./pointer.ts";
+import type { Place } from "../../core/photo/PhotoMeasurement.ts";
+import type { DecodedPhoto } from "../state/decodePhoto.ts";
+import { areaOf, endsOf, type PhotoArea } from "../state/photoState.ts";
+import type { Bench } from "../state/state.ts";
+import { changePart, changePhoto, leaveOut, showPhoto, strokeDone } from "./changePhoto.ts";
+import { followPointer, photoLens, photoMarks, photoPoint, placeUnder } from "./photoPoint.ts";
 
 /** Longest side of the drawing of a picture on the page [px]. */
 const LONGEST_PX = 2000;

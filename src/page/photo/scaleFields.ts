@@ -1,11 +1,11 @@
 import { html, nothing, type TemplateResult } from "lit-html";
 import { failed, ok, type Result } from "../../core/problem.ts";
-import { parseLength } from "../../core/units/parseLength.ts";
-import type { Bench } from "../bench/store.ts";
-import { quantityField } from "../parts/quantityField.ts";
+import { parseLength } from "../../core/units/quantity.ts";
+import { quantityField } from "../parts/controls.ts";
+import type { DecodedPhoto } from "../state/decodePhoto.ts";
+import type { PhotoWork } from "../state/photoState.ts";
+import type { Bench } from "../state/state.ts";
 import { changePart, changePhoto, showPhoto } from "./changePhoto.ts";
-import type { DecodedPhoto } from "./decodePhoto.ts";
-import type { PhotoWork } from "./photoState.ts";
 
 /** What says how large the tile is, what part of the picture is measured, and how. */
 export function scaleFields(bench: Bench, photo: DecodedPhoto): TemplateResult {

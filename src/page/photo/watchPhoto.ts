@@ -1,10 +1,8 @@
-import type { BenchState } from "../bench/state.ts";
-import type { Bench } from "../bench/store.ts";
+import { decodePhoto } from "../state/decodePhoto.ts";
+import { measuredPart, type PhotoWork, photoInput } from "../state/photoState.ts";
+import type { Bench, BenchState } from "../state/state.ts";
 import { hire } from "../worker/hire.ts";
 import { showPhoto } from "./changePhoto.ts";
-import { decodePhoto } from "./decodePhoto.ts";
-import { measuredPart, photoInput } from "./measuredPart.ts";
-import type { PhotoWork } from "./photoState.ts";
 
 const counter = hire();
 

@@ -1,13 +1,13 @@
 import { html, nothing, type SVGTemplateResult, svg } from "lit-html";
 import { ref } from "lit-html/directives/ref.js";
 import type { TopLevelSpec } from "vega-lite";
-import { inert } from "../../core/reports/inert.ts";
-import type { Bench } from "../bench/store.ts";
+import { inert } from "../../core/text/escape.ts";
 import { chartRead } from "../drawing/ChartRead.ts";
 import type { ChartSpecs } from "../parts/chart.ts";
 import { overDrawing } from "../parts/overDrawing.ts";
-import type { ChartName, FindingPlace } from "../worker/ReviewAnswer.ts";
-import { goToFinding, markFinding } from "./markFinding.ts";
+import type { Bench } from "../state/state.ts";
+import type { ChartName, FindingPlace } from "../worker/answers.ts";
+import { goToFinding, markFinding } from "./findingList.ts";
 
 /** A stretch along the horizontal axis of a chart [px of the plot]. */
 interface Stretch {

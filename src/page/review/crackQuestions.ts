@@ -1,13 +1,11 @@
 import { html, nothing, type TemplateResult } from "lit-html";
-import type { DiagnosedCause, QuestionId } from "../../core/firing/diagnosis/DiagnosedCause.ts";
-import { QUESTIONS } from "../../core/firing/diagnosis/questions.ts";
-import type { FiringRecordFile } from "../../core/firing/recordFormat.ts";
-import type { Bench } from "../bench/store.ts";
-import { addForm } from "./addForm.ts";
-import { recordOf, showReview, writeRecord } from "./changeReview.ts";
-import { goToPart } from "./goToPart.ts";
+import { type DiagnosedCause, QUESTIONS, type QuestionId } from "../../core/diagnosis/Diagnosis.ts";
+import type { FiringRecordFile } from "../../core/record/recordFormat.ts";
+import type { Bench } from "../state/state.ts";
+import { recordOf, saveRecord, showReview, writeRecord } from "./changeReview.ts";
+import { goToPart } from "./findingList.ts";
 import { PARTS, type RecordPart, type RecordPath, valueAt, withValue } from "./recordFields.ts";
-import { saveRecord } from "./saveRecord.ts";
+import { addForm } from "./recordForm.ts";
 
 /** Where the record holds the answer to a question; null where only a log can tell. */
 const PLACES: Readonly<

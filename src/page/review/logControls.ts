@@ -1,12 +1,12 @@
 import { html, nothing, type TemplateResult } from "lit-html";
-import type { Decision } from "../../core/log/LogReading.ts";
-import type { Problem } from "../../core/problem.ts";
-import { ok } from "../../core/problem.ts";
-import { parseDuration } from "../../core/units/parseDuration.ts";
-import type { Bench } from "../bench/store.ts";
-import { quantityField } from "../parts/quantityField.ts";
-import { tellOfLog } from "./changeReview.ts";
-import type { ToldOfLog } from "./reviewState.ts";
+import type { Decision } from "../../core/log/reading/LogReading.ts";
+import { ok, type Problem } from "../../core/problem.ts";
+import { inert } from "../../core/text/escape.ts";
+import { parseDuration } from "../../core/units/temperature.ts";
+import { quantityField } from "../parts/controls.ts";
+import { NOTHING_TOLD, type ToldOfLog } from "../state/reviewState.ts";
+import type { Bench } from "../state/state.ts";
+import { logOptions, rememberTold, tellOfLog } from "./changeReview.ts";
 
 /** Something that can be said of a log. */
 type Told = keyof ToldOfLog;
@@ -102,10 +102,7 @@ const ASKED: Readonly<Record<string, readonly Told[]>> = {
 };
 
 /** The controls that go with a decision about the log. */
-export function decisionControls(
-  bench: Bench,
-  { about }: Decision,
-): TemplateResult | typeof nothing {
+function decisionControls(bench: Bench, { about }: Decision): TemplateResult | typeof nothing {
   const keys = ABOUT[about] ?? [];
   return keys.length === 0 ? nothing : html`${keys.map((key) => control(bench, key, "decided"))}`;
 }
@@ -204,4 +201,38 @@ function interval(bench: Bench, id: string): TemplateResult {
         tellOfLog(bench, "the time between two rows", { intervalSeconds });
     },
   });
+}
+
+const CONFIDENCE: Readonly<Record<Decision["confidence"], string>> = {
+  told: "as you said",
+  certain: "certain",
+  likely: "likely",
+  guessed: "a guess",
+};
+
+/** What was decided about the log, each with its reason, and a control to decide otherwise. */
+export function readingPanel(bench: Bench, decisions: readonly Decision[]): TemplateResult {
+  return html`<ul class="decisions">${decisions.map((each) => decisionItem(bench, each))}</ul>
+    ${toldActions(bench)}`;
+}
+
+function decisionItem(bench: Bench, decision: Decision): TemplateResult {
+  const { about, choice, confidence, because, runnerUp } = decision;
+  return html`<li class="decision is-${confidence}">
+    <div>
+      <p><span class="decision-about">${about}</span> <strong>${inert(choice)}</strong> <span class="sureness">${CONFIDENCE[confidence]}</span></p>
+      <p class="hint">${inert(because)}${runnerUp === null ? nothing : html`; next best: ${inert(runnerUp)}`}</p>
+    </div>
+    <div class="decision-controls">${decisionControls(bench, decision)}</div>
+  </li>`;
+}
+
+/** What is done with what a person said: into the record, or forgotten. */
+export function toldActions(bench: Bench): TemplateResult | typeof nothing {
+  const { told } = bench.state().work.review;
+  if (Object.keys(logOptions(told)).length === 0) return nothing;
+  return html`<div class="actions">
+    <button type="button" class="chief" @click=${() => rememberTold(bench)}>Remember this in the record</button>
+    <button type="button" @click=${() => tellOfLog(bench, "reading the log as it says itself", NOTHING_TOLD)}>Read it as it says itself</button>
+  </div>`;
 }

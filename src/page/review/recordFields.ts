@@ -1,6 +1,6 @@
-import { FOUND_WORDS } from "../../core/firing/FiringRecord.ts";
-import type { FiringRecordFile } from "../../core/firing/recordFormat.ts";
-import { writtenQuantity } from "../../core/units/parseQuantity.ts";
+import { FOUND_WORDS } from "../../core/record/FiringRecord.ts";
+import type { FiringRecordFile } from "../../core/record/recordFormat.ts";
+import { writtenQuantity } from "../../core/units/quantity.ts";
 import type { TemperatureUnit } from "../../core/units/temperature.ts";
 import { BODIES } from "../../core/ware/bodies.ts";
 

@@ -1,6 +1,13 @@
 import { failed, type Result } from "../../core/problem.ts";
-import type { Answered, Asked, JobName, Message, Order, Progress } from "./jobs.ts";
-import { worked } from "./worked.ts";
+import {
+  type Answered,
+  type Asked,
+  JOBS,
+  type JobName,
+  type Message,
+  type Order,
+  type Progress,
+} from "./jobs.ts";
 
 /** One place where one job at a time is done; a new job there ends the one before. */
 export interface Lane {
@@ -83,4 +90,15 @@ function fault(why: string): Result<never> {
     expected: "no such thing",
     fix: "undo the last change, and report this line",
   });
+}
+
+/** Does one job; what it throws is a fault of ours and becomes a message too. */
+export function worked(order: Order, tell: (message: Message) => void): Message {
+  const progress: Progress = (fraction, at) => tell({ kind: "progress", fraction, at });
+  try {
+    const job = JOBS[order.job] as (asked: unknown, progress: Progress) => Result<unknown>;
+    return { kind: "answer", answer: job(order.asked, progress) };
+  } catch (error) {
+    return { kind: "fault", why: error instanceof Error ? error.message : String(error) };
+  }
 }

@@ -1,13 +1,11 @@
-import type { FiringRecord } from "../../core/firing/FiringRecord.ts";
-import { parseRecord } from "../../core/firing/record.ts";
-import type { LogOptions, LogReading } from "../../core/log/LogReading.ts";
-import { logReader } from "../../core/log/logReader.ts";
+import type { LogOptions, LogReading } from "../../core/log/reading/LogReading.ts";
+import { logReader } from "../../core/log/readLog.ts";
 import { failed, ok, type Result } from "../../core/problem.ts";
+import type { FiringRecord } from "../../core/record/FiringRecord.ts";
+import { parseRecord } from "../../core/record/parseRecord.ts";
 import type { Schedule } from "../../core/schedule/Schedule.ts";
 import { parseSchedule } from "../../core/schedule/scheduleFile.ts";
-import { fingerprint, type KeptFile } from "../bench/KeptFile.ts";
-import { SHIPPED_SCHEDULES } from "../draft/shippedSchedules.ts";
-import { splitQuoted } from "./splitQuoted.ts";
+import { fingerprint, type KeptFile } from "../parts/KeptFile.ts";
 
 /** A log with the files that belong to it, as dropped together. */
 export interface FiringGroup {
@@ -148,3 +146,76 @@ function planOf(named: string | null, others: readonly KeptFile[]): Result<Sched
 function stemOf(name: string): string {
   return name.replace(/^.*[\\/]/, "").replace(/(\.[^.]+)?(\.gz)?$/, "");
 }
+
+const QUOTE = '"';
+
+/**
+ * Cells of one record that holds quotes, or null when its quotes do not close. It answers as the
+ * command's library for this does, which would make the page larger by more than all its styles;
+ * `test/page/splitQuoted.test.ts` holds the two against each other.
+ *
+ * A quote opens a cell that it begins; two stand for one inside; one that neither ends the cell nor
+ * began it stands for itself.
+ */
+export function splitQuoted(record: string, delimiter: string): readonly string[] | null {
+  const cells: string[] = [];
+  let at = 0;
+  for (;;) {
+    const cell =
+      record[at] === QUOTE ? quotedCell(record, delimiter, at) : plainCell(record, delimiter, at);
+    if (cell === null) return null;
+    cells.push(cell.text);
+    if (cell.end >= record.length) return record === "" ? null : cells;
+    at = cell.end + delimiter.length;
+  }
+}
+
+interface CellRead {
+  readonly text: string;
+  /** Where the delimiter after it begins, or the record ends. */
+  readonly end: number;
+}
+
+function plainCell(record: string, delimiter: string, from: number): CellRead {
+  const next = record.indexOf(delimiter, from);
+  const end = next < 0 ? record.length : next;
+  return { text: record.slice(from, end), end };
+}
+
+/** A cell that begins with a quote; null when no quote ends it. */
+function quotedCell(record: string, delimiter: string, from: number): CellRead | null {
+  let text = "";
+  let at = from + 1;
+  for (;;) {
+    const quote = record.indexOf(QUOTE, at);
+    if (quote < 0) return null;
+    text += record.slice(at, quote);
+    const next = quote + 1;
+    if (record[next] === QUOTE) {
+      text += QUOTE;
+      at = next + 1;
+    } else if (next === record.length || record.startsWith(delimiter, next))
+      return { text, end: next };
+    else {
+      const rest = plainCell(record, delimiter, next);
+      return { text: QUOTE + text + QUOTE + rest.text, end: rest.end };
+    }
+  }
+}
+
+/** A schedule file that comes with the page. */
+interface ShippedFile {
+  readonly name: string;
+  readonly text: string;
+}
+
+const FILES: Readonly<Record<string, string>> = import.meta.glob("../../../schedules/*.yaml", {
+  query: "?raw",
+  import: "default",
+  eager: true,
+});
+
+/** The schedule files of the project, as they are. */
+export const SHIPPED_SCHEDULES: readonly ShippedFile[] = Object.entries(FILES).map(
+  ([path, text]) => ({ name: path.replace(/^.*\//, ""), text }),
+);

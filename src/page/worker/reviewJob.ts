@@ -1,31 +1,27 @@
+import type { NextTimePaths } from "../../core/advice/NextFiring.ts";
 import { type FiringCharts, reviewCharts } from "../../core/charts/chartsOf.ts";
-import { temperatureAt } from "../../core/curve/temperatureAt.ts";
-import { statementText } from "../../core/findings/findingText.ts";
-import { ordered } from "../../core/findings/ordered.ts";
-import type { FiringReview } from "../../core/firing/FiringReview.ts";
-import type { ZoneReview } from "../../core/firing/foundZone.ts";
-import { hottestZone } from "../../core/firing/hottestZone.ts";
-import type { NextTimePaths } from "../../core/firing/nextTime/NextTime.ts";
-import { pastFiringOf } from "../../core/firing/pastFiringOf.ts";
-import { reviewFiring } from "../../core/firing/reviewFiring.ts";
-import type { LogOptions } from "../../core/log/LogReading.ts";
+import { temperatureAt } from "../../core/curve/Curve.ts";
+import { ordered, statementText } from "../../core/findings/Finding.ts";
+import { hottestZone, type ZoneReview } from "../../core/firing/FiringFacts.ts";
+import type { LogOptions } from "../../core/log/reading/LogReading.ts";
 import { ok, type Result } from "../../core/problem.ts";
 import type { Block, ChartPair } from "../../core/reports/Block.ts";
 import { reviewDocument } from "../../core/reports/documents/reviewDocument.ts";
 import { reviewBlocks } from "../../core/reports/reviewBlocks.ts";
+import type { FiringReview } from "../../core/review/FiringReview.ts";
+import { pastFiringOf, reviewFiring } from "../../core/review/reviewFiring.ts";
 import type { Schedule } from "../../core/schedule/Schedule.ts";
-import { parseSchedule } from "../../core/schedule/scheduleFile.ts";
-import { scheduleYaml } from "../../core/schedule/scheduleYaml.ts";
+import { parseSchedule, scheduleYaml } from "../../core/schedule/scheduleFile.ts";
 import type { TemperatureUnit } from "../../core/units/temperature.ts";
-import type { KeptFile } from "../bench/KeptFile.ts";
-import type { Progress } from "./jobs.ts";
+import type { KeptFile } from "../parts/KeptFile.ts";
 import {
   CHART_NAMES,
   type ChartTexts,
   type FindingPlace,
   type ReviewAnswer,
   type ShownCharts,
-} from "./ReviewAnswer.ts";
+} from "./answers.ts";
+import type { Progress } from "./jobs.ts";
 import { firingGroups, readGroup, textOf } from "./readGroup.ts";
 
 /** A firing to read and to review. */

@@ -1,5 +1,5 @@
+import { worked } from "./hire.ts";
 import type { Message, Order } from "./jobs.ts";
-import { worked } from "./worked.ts";
 
 /** The side of the page that a worker sees; its own types would clash with those of a window. */
 interface WorkerScope {

@@ -1,4 +1,4 @@
-import { seededEven } from "../../../src/core/ware/seededEven.ts";
+import { seededEven } from "../../../src/core/math/distributions.ts";
 
 /** The axes of the grid of logs, each with its levels. */
 export const AXES = {

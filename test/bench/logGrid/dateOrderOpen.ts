@@ -1,4 +1,4 @@
-import { dayNumber } from "../../../src/core/log/time/calendar.ts";
+import { dayNumber } from "../../../src/core/log/text/calendar.ts";
 import type { GridLog } from "./gridLog.ts";
 import { TIME_STYLES } from "./timeStyles.ts";
 

@@ -1,5 +1,5 @@
-import type { LogOptions } from "../../../src/core/log/LogReading.ts";
-import { wallTime } from "../../../src/core/log/time/calendar.ts";
+import type { LogOptions } from "../../../src/core/log/reading/LogReading.ts";
+import { wallTime } from "../../../src/core/log/text/calendar.ts";
 import { seeded } from "../../support/demo/seeded.ts";
 import type { Levels } from "./axes.ts";
 import { encodedText } from "./encodedText.ts";

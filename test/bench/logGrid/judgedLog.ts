@@ -1,7 +1,7 @@
-import type { LogOptions, LogReading } from "../../../src/core/log/LogReading.ts";
+import type { LogOptions, LogReading } from "../../../src/core/log/reading/LogReading.ts";
 import { readLog } from "../../../src/core/log/readLog.ts";
 import type { Result } from "../../../src/core/problem.ts";
-import { splitQuoted } from "../../../src/node/splitQuoted.ts";
+import { splitQuoted } from "../../../src/node/readLogChunks.ts";
 import { dateOrderOpen } from "./dateOrderOpen.ts";
 import type { GridLog } from "./gridLog.ts";
 import type { OpenQuestions } from "./openQuestions.ts";

@@ -1,5 +1,5 @@
-import type { Channel, LogReading } from "../../../src/core/log/LogReading.ts";
-import { wallTime } from "../../../src/core/log/time/calendar.ts";
+import type { Channel, LogReading } from "../../../src/core/log/reading/LogReading.ts";
+import { wallTime } from "../../../src/core/log/text/calendar.ts";
 import { dateOrderOpen, possibleStarts } from "./dateOrderOpen.ts";
 import type { GridColumn } from "./gridColumns.ts";
 import type { GridLog } from "./gridLog.ts";

@@ -1,4 +1,4 @@
-import { dayNumber, weekday } from "../../../src/core/log/time/calendar.ts";
+import { dayNumber, weekday } from "../../../src/core/log/text/calendar.ts";
 import { type Seeded, seeded } from "../../support/demo/seeded.ts";
 import type { Levels } from "./axes.ts";
 import { TIME_STYLES } from "./timeStyles.ts";

@@ -1,4 +1,4 @@
-import { dateOf, dayNumber, weekday } from "../../../src/core/log/time/calendar.ts";
+import { dateOf, dayNumber, weekday } from "../../../src/core/log/text/calendar.ts";
 import type { Levels } from "./axes.ts";
 
 /** A moment to be written: wall clock [s since 1970] and time since the log began [s]. */

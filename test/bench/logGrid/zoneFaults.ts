@@ -1,4 +1,4 @@
-import type { Channel, LogReading } from "../../../src/core/log/LogReading.ts";
+import type { Channel, LogReading } from "../../../src/core/log/reading/LogReading.ts";
 import type { GridColumn } from "./gridColumns.ts";
 import type { GridLog } from "./gridLog.ts";
 

@@ -1,10 +1,10 @@
-import { byteTape } from "../../../src/core/log/text/byteTape.ts";
+import { byteTape } from "../../../src/core/log/text/bytes.ts";
 import { cellSplitter } from "../../../src/core/log/text/cells.ts";
 import { findLayout } from "../../../src/core/log/text/layout.ts";
 import { recordScanner } from "../../../src/core/log/text/recordScanner.ts";
 import { recordsOf } from "../../../src/core/log/text/records.ts";
 import { tableBuilder } from "../../../src/core/log/text/tableBuilder.ts";
-import { splitQuoted } from "../../../src/node/splitQuoted.ts";
+import { splitQuoted } from "../../../src/node/readLogChunks.ts";
 import { fixedScanner } from "./fixedScanner.ts";
 import { secondsLog } from "./secondsLog.ts";
 

@@ -7,9 +7,9 @@ import { overlayChart } from "../../../src/core/charts/overlayChart.ts";
 import { reviewPicture } from "../../../src/core/charts/reviewPicture.ts";
 import { strainChart } from "../../../src/core/charts/strainChart.ts";
 import { type Curve, makeCurve } from "../../../src/core/curve/Curve.ts";
-import { limitCurve } from "../../../src/core/ware/limitCurve.ts";
+import { wareOf } from "../../../src/core/ware/givenWare.ts";
 import { pieceStrain } from "../../../src/core/ware/pieceStrain.ts";
-import { wareOf } from "../../../src/core/ware/wareOf.ts";
+import { limitCurve } from "../../../src/core/ware/strainRisk.ts";
 import { drawPng } from "../../../src/node/drawPng.ts";
 import { drawSvg } from "../../../src/node/drawSvg.ts";
 import {

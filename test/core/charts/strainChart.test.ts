@@ -2,8 +2,8 @@ import { describe, expect, it } from "vitest";
 import { strainChart } from "../../../src/core/charts/strainChart.ts";
 import { drawnPassages, drawnStrain, strainRows } from "../../../src/core/charts/strainLine.ts";
 import { makeCurve } from "../../../src/core/curve/Curve.ts";
+import { wareOf } from "../../../src/core/ware/givenWare.ts";
 import { pieceStrain, type StrainedPiece } from "../../../src/core/ware/pieceStrain.ts";
-import { wareOf } from "../../../src/core/ware/wareOf.ts";
 import { sampleWare } from "../ware/sampleWare.ts";
 
 const PEAK_SECONDS = 6 * 3600;

@@ -5,7 +5,7 @@ import {
   logArrheniusIntegral,
   rampEndPointK,
   scaledArrheniusIntegral,
-} from "../../../src/core/cones/arrhenius.ts";
+} from "../../../src/core/cones/kinetics.ts";
 
 const activation = fc.double({ min: 250, max: 1600, noNaN: true });
 const tempK = fc.double({ min: 750, max: 1650, noNaN: true });

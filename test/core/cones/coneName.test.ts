@@ -1,7 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { coneIndex, parseCone, wholeCones } from "../../../src/core/cones/coneName.ts";
-import { CONE_TABLES } from "../../../src/core/cones/coneTables.ts";
+import { CONE_TABLES, coneIndex, parseCone, wholeCones } from "../../../src/core/cones/cone.ts";
 import { problemText } from "../../../src/core/problem.ts";
 
 const at = { series: "self-supporting", where: "--cone" } as const;

@@ -1,9 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { rampEndPointK } from "../../../src/core/cones/arrhenius.ts";
-import { CONE_TABLES } from "../../../src/core/cones/coneTables.ts";
-import { fitKinetics } from "../../../src/core/cones/fitKinetics.ts";
-import { KINETICS } from "../../../src/core/cones/kinetics.ts";
-import { leastSquaresCone } from "../../../src/core/cones/leastSquaresCone.ts";
+import { CONE_TABLES } from "../../../src/core/cones/cone.ts";
+import { fitKinetics, leastSquaresCone } from "../../../src/core/cones/fitKinetics.ts";
+import { KINETICS, rampEndPointK } from "../../../src/core/cones/kinetics.ts";
 
 describe("fitKinetics", () => {
   it("gives the shipped constants from the shipped tables", () => {

@@ -1,7 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import type { Heatwork } from "../../../src/core/cones/cone.ts";
-import { coneIndex } from "../../../src/core/cones/coneName.ts";
+import { coneIndex, type Heatwork } from "../../../src/core/cones/cone.ts";
 import { heatworkOf } from "../../../src/core/cones/heatwork.ts";
 import { type Curve, makeCurve } from "../../../src/core/curve/Curve.ts";
 import { firing, hold, ramp } from "./rampsAndHolds.ts";

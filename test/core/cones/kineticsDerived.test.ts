@@ -1,10 +1,9 @@
 import { describe, expect, it } from "vitest";
-import { rampEndPointK } from "../../../src/core/cones/arrhenius.ts";
+import { CONE_TABLES, type ConeTable } from "../../../src/core/cones/cone.ts";
 import { anchored, CONE_MODELS } from "../../../src/core/cones/coneModel.ts";
-import type { ConeTable } from "../../../src/core/cones/coneTables.ts";
-import { CONE_TABLES } from "../../../src/core/cones/coneTables.ts";
 import { anchorsOf, fitSelfSupporting } from "../../../src/core/cones/fitKinetics.ts";
 import { heatworkOf } from "../../../src/core/cones/heatwork.ts";
+import { rampEndPointK } from "../../../src/core/cones/kinetics.ts";
 import { kelvinFromCelsius } from "../../../src/core/units/temperature.ts";
 import { firing, ramp } from "./rampsAndHolds.ts";
 

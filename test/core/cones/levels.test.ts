@@ -1,8 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { cumulateBudget } from "../../../src/core/cones/budget.ts";
+import { cumulateBudget, levelsOf } from "../../../src/core/cones/budget.ts";
 import { coneModel } from "../../../src/core/cones/coneModel.ts";
-import { levelsOf } from "../../../src/core/cones/levels.ts";
 import { makeCurve } from "../../../src/core/curve/Curve.ts";
 
 /** A firing to 1230 °C with coarse readings, one a minute. */

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { offsetTrend } from "../../../src/core/cones/offsetTrend.ts";
+import { offsetTrend } from "../../../src/core/cones/usualOffset.ts";
 import { learnKiln } from "../../../src/core/kiln/learnKiln.ts";
 import { seeded } from "../../support/demo/seeded.ts";
 import { demoFiring } from "../../support/kilns.ts";

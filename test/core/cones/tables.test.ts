@@ -1,6 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { coneIndex } from "../../../src/core/cones/coneName.ts";
-import { CONE_TABLES } from "../../../src/core/cones/coneTables.ts";
+import { CONE_TABLES, coneIndex } from "../../../src/core/cones/cone.ts";
 import { CONES_SOURCES } from "../../../src/core/sources/cones.ts";
 import { fahrenheitFromCelsius } from "../../../src/core/units/temperature.ts";
 

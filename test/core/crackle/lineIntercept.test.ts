@@ -1,9 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { crackPitch } from "../../../src/core/crackle/crackPitch.ts";
-import { lineIntercept } from "../../../src/core/crackle/lineIntercept.ts";
-import { tQuantile } from "../../../src/core/crackle/tQuantile.ts";
-import { seededNormal } from "../../../src/core/ware/seededNormal.ts";
+import { crackPitch, lineIntercept } from "../../../src/core/crackle/lineIntercept.ts";
+import { seededNormal, tQuantile } from "../../../src/core/math/distributions.ts";
 
 const anyLines = fc.array(
   fc.record({ lengthMm: fc.double({ min: 1, max: 500, noNaN: true }), crossings: fc.nat(60) }),

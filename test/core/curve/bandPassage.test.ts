@@ -1,9 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { bandPassage } from "../../../src/core/curve/bandPassage.ts";
-import { makeCurve } from "../../../src/core/curve/Curve.ts";
-import { offsetBy, shifted } from "../../../src/core/curve/moved.ts";
-import { seededEven } from "../../../src/core/ware/seededEven.ts";
+import { makeCurve, offsetBy, shifted } from "../../../src/core/curve/Curve.ts";
+import { seededEven } from "../../../src/core/math/distributions.ts";
 import { corners, sampled } from "../../support/curves.ts";
 
 const QUARTZ = { name: "quartz inversion", lowC: 520, highC: 620 };

@@ -1,12 +1,15 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { makeCurve } from "../../../src/core/curve/Curve.ts";
-import { crossingTimes } from "../../../src/core/curve/crossingTimes.ts";
-import { offsetBy, shifted, sliced } from "../../../src/core/curve/moved.ts";
-import { peakOf } from "../../../src/core/curve/peakOf.ts";
-import { localSlopes, slopeMeter } from "../../../src/core/curve/slopes.ts";
-import { temperatureAt } from "../../../src/core/curve/temperatureAt.ts";
-import { thinned } from "../../../src/core/curve/thinned.ts";
+import {
+  makeCurve,
+  offsetBy,
+  peakOf,
+  shifted,
+  sliced,
+  temperatureAt,
+} from "../../../src/core/curve/Curve.ts";
+import { crossingTimes } from "../../../src/core/curve/edgeTimes.ts";
+import { localSlopes, slopeMeter, thinned } from "../../../src/core/curve/slopes.ts";
 import { anyCurve, corners, sampled } from "../../support/curves.ts";
 
 describe("a Curve", () => {

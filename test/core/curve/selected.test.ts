@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { expect, it } from "vitest";
-import { selected } from "../../../src/core/curve/selected.ts";
+import { selected } from "../../../src/core/math/statistics.ts";
 
 it("gives the value that stands at a place of the sorted values, for any values", () => {
   const few = fc.integer({ min: -3, max: 3 });

@@ -1,8 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { hasHidden, hiddenEscaped } from "../../../src/core/document/hiddenEscaped.ts";
-import { parseSchedule } from "../../../src/core/schedule/scheduleFile.ts";
-import { scheduleYaml } from "../../../src/core/schedule/scheduleYaml.ts";
+import { parseSchedule, scheduleYaml } from "../../../src/core/schedule/scheduleFile.ts";
+import { hasHidden, hiddenEscaped } from "../../../src/core/text/escape.ts";
 import { schedule, valued } from "../../support/schedules.ts";
 
 /** Text of which every second character is likely to be one that hides or commands. */

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { nearWord } from "../../../src/core/document/nearWord.ts";
+import { nearWord } from "../../../src/core/text/nearWord.ts";
 
 describe("nearWord", () => {
   it.each([

@@ -1,8 +1,11 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { z } from "zod";
-import type { DocumentFormat } from "../../../src/core/document/DocumentFormat.ts";
-import { type ReadDocument, readDocument } from "../../../src/core/document/readDocument.ts";
+import {
+  type DocumentFormat,
+  type ReadDocument,
+  readDocument,
+} from "../../../src/core/document/readDocument.ts";
 import { schemaProblems } from "../../../src/core/document/schemaProblems.ts";
 import { problemText } from "../../../src/core/problem.ts";
 

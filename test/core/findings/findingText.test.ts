@@ -1,7 +1,11 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import type { Evidence } from "../../../src/core/findings/Finding.ts";
-import { adviceText, quoted, statementText } from "../../../src/core/findings/findingText.ts";
+import {
+  adviceText,
+  type Evidence,
+  quoted,
+  statementText,
+} from "../../../src/core/findings/Finding.ts";
 
 const EVIDENCE: readonly Evidence[] = [
   { name: "limit", value: 50, kind: "rate" },

@@ -1,14 +1,11 @@
 import { describe, expect, it } from "vitest";
 import { comparisonChart } from "../../../src/core/charts/chartsOf.ts";
 import { makeCurve } from "../../../src/core/curve/Curve.ts";
-import type { Alignment } from "../../../src/core/firing/Alignment.ts";
-import type { ComparedFiring } from "../../../src/core/firing/compareFirings.ts";
-import { compareFirings } from "../../../src/core/firing/compareFirings.ts";
-import { linedUp } from "../../../src/core/firing/linedUp.ts";
-import { parseAlignment } from "../../../src/core/firing/parseAlignment.ts";
-import { reviewFiring } from "../../../src/core/firing/reviewFiring.ts";
 import { problemText } from "../../../src/core/problem.ts";
 import { comparisonText } from "../../../src/core/reports/comparisonBlocks.ts";
+import { type Alignment, linedUp, parseAlignment } from "../../../src/core/review/alignment.ts";
+import { type ComparedFiring, compareFirings } from "../../../src/core/review/compareFirings.ts";
+import { reviewFiring } from "../../../src/core/review/reviewFiring.ts";
 import { readingOf } from "../../support/firings.ts";
 import { valued } from "../../support/schedules.ts";
 

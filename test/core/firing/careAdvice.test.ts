@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { parseRecord } from "../../../src/core/firing/record.ts";
-import { reviewFiring } from "../../../src/core/firing/reviewFiring.ts";
+import { parseRecord } from "../../../src/core/record/parseRecord.ts";
+import { reviewFiring } from "../../../src/core/review/reviewFiring.ts";
 import { corners, sampled } from "../../support/curves.ts";
 import { firing, readingOf } from "../../support/firings.ts";
 import { PLAN } from "../../support/samples/plan.ts";

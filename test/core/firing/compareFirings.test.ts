@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
-import { compareFirings } from "../../../src/core/firing/compareFirings.ts";
-import type { FiringReview } from "../../../src/core/firing/FiringReview.ts";
-import { reviewFiring } from "../../../src/core/firing/reviewFiring.ts";
 import { problemText } from "../../../src/core/problem.ts";
+import { compareFirings } from "../../../src/core/review/compareFirings.ts";
+import type { FiringReview } from "../../../src/core/review/FiringReview.ts";
+import { reviewFiring } from "../../../src/core/review/reviewFiring.ts";
 import { firing, readingOf } from "../../support/firings.ts";
 
 function reviewOf(given: Parameters<typeof firing>[0]): FiringReview {

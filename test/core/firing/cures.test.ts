@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
-import { CRACK_KINDS, type CrackKind } from "../../../src/core/firing/diagnosis/DiagnosedCause.ts";
-import { cures } from "../../../src/core/firing/nextTime/cures.ts";
-import type { NextContext } from "../../../src/core/firing/nextTime/NextContext.ts";
-import { reviewFiring } from "../../../src/core/firing/reviewFiring.ts";
+import { cures } from "../../../src/core/advice/cures.ts";
+import type { NextContext } from "../../../src/core/advice/NextFiring.ts";
+import { CRACK_KINDS, type CrackKind } from "../../../src/core/diagnosis/Diagnosis.ts";
+import { reviewFiring } from "../../../src/core/review/reviewFiring.ts";
 import { firing, readingOf } from "../../support/firings.ts";
 import { valued } from "../../support/schedules.ts";
 

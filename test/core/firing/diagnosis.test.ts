@@ -1,21 +1,21 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { ANSWERS } from "../../../src/core/firing/diagnosis/answerTable.ts";
-import type {
-  CrackKind,
-  DiagnosedCause,
-} from "../../../src/core/firing/diagnosis/DiagnosedCause.ts";
-import { CRACK_KINDS, WEIGHTS } from "../../../src/core/firing/diagnosis/DiagnosedCause.ts";
-import { linesToRecord } from "../../../src/core/firing/diagnosis/linesToRecord.ts";
-import { QUESTIONS } from "../../../src/core/firing/diagnosis/questions.ts";
-import { tellingApart } from "../../../src/core/firing/diagnosis/tellingApart.ts";
-import type { FiringReview } from "../../../src/core/firing/FiringReview.ts";
-import { parseRecord } from "../../../src/core/firing/record.ts";
-import { reviewFiring } from "../../../src/core/firing/reviewFiring.ts";
+import { ANSWERS } from "../../../src/core/diagnosis/answerTable.ts";
+import {
+  CRACK_KINDS,
+  type CrackKind,
+  type DiagnosedCause,
+  QUESTIONS,
+  WEIGHTS,
+} from "../../../src/core/diagnosis/Diagnosis.ts";
+import { linesToRecord, tellingApart } from "../../../src/core/diagnosis/tellingApart.ts";
 import { problemText } from "../../../src/core/problem.ts";
-import { plainPaint } from "../../../src/core/reports/paint.ts";
+import { parseRecord } from "../../../src/core/record/parseRecord.ts";
+import { plainPaint } from "../../../src/core/reports/Block.ts";
+import { diagnosisBlocks } from "../../../src/core/reports/diagnosisBlocks.ts";
 import { reportText } from "../../../src/core/reports/reportText.ts";
-import { diagnosisBlocks } from "../../../src/core/reports/sections/diagnosisBlocks.ts";
+import type { FiringReview } from "../../../src/core/review/FiringReview.ts";
+import { reviewFiring } from "../../../src/core/review/reviewFiring.ts";
 import { firing, readingOf } from "../../support/firings.ts";
 
 const kinds = Object.keys(CRACK_KINDS) as CrackKind[];

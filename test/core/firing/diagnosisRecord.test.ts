@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { parseRecord } from "../../../src/core/firing/record.ts";
-import { recordLines } from "../../../src/core/firing/recordLines.ts";
 import { problemText } from "../../../src/core/problem.ts";
+import { parseRecord } from "../../../src/core/record/parseRecord.ts";
+import { recordLines } from "../../../src/core/record/recordLines.ts";
 
 const HEAD = "formatVersion: 1\ntitle: x\n";
 

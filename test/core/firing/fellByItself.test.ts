@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { makeCurve } from "../../../src/core/curve/Curve.ts";
-import { fellByItself } from "../../../src/core/firing/fellByItself.ts";
+import { fellByItself } from "../../../src/core/firing/powerLoss.ts";
 import { foundSegments } from "../../../src/core/firing/segments.ts";
 import { seeded } from "../../support/demo/seeded.ts";
 

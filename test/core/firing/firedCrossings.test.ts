@@ -1,7 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { firedCrossings } from "../../../src/core/firing/firedCrossings.ts";
-import { firedPieces } from "../../../src/core/firing/firedPieces.ts";
-import { parseRecord } from "../../../src/core/firing/record.ts";
+import { firedCrossings, firedPieces } from "../../../src/core/firing/firedPieces.ts";
+import { parseRecord } from "../../../src/core/record/parseRecord.ts";
 import { corners, sampled } from "../../support/curves.ts";
 
 const FIRING = sampled(corners([0, 20], [8, 1200], [14, 600], [20, 20]), 60);

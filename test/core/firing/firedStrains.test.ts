@@ -1,10 +1,10 @@
 import { describe, expect, it } from "vitest";
-import { statementText } from "../../../src/core/findings/findingText.ts";
-import type { FiringReview } from "../../../src/core/firing/FiringReview.ts";
-import { parseRecord } from "../../../src/core/firing/record.ts";
-import { reviewFiring } from "../../../src/core/firing/reviewFiring.ts";
+import { statementText } from "../../../src/core/findings/Finding.ts";
 import { problemText } from "../../../src/core/problem.ts";
+import { parseRecord } from "../../../src/core/record/parseRecord.ts";
 import { reviewDocument } from "../../../src/core/reports/documents/reviewDocument.ts";
+import type { FiringReview } from "../../../src/core/review/FiringReview.ts";
+import { reviewFiring } from "../../../src/core/review/reviewFiring.ts";
 import { firing, readingOf } from "../../support/firings.ts";
 
 const READING = readingOf({ kiln: firing({}) });

@@ -1,8 +1,7 @@
 import { describe, expect, test } from "vitest";
 import type { WitnessOffset } from "../../../src/core/cones/witnessOffset.ts";
-import { statementText } from "../../../src/core/findings/findingText.ts";
-import type { EarlierLog, PastFiring } from "../../../src/core/firing/FiringHistory.ts";
-import { historyOf } from "../../../src/core/firing/historyOf.ts";
+import { statementText } from "../../../src/core/findings/Finding.ts";
+import { type EarlierLog, historyOf, type PastFiring } from "../../../src/core/history/history.ts";
 import { demoFiring } from "../../support/kilns.ts";
 
 const HILDA = "Old Hilda, 180 litre top loader, 10.5 kW";

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { parseMoment, placeMoment } from "../../../src/core/firing/moment.ts";
+import { parseMoment, placeMoment } from "../../../src/core/record/moment.ts";
 
 const EVENING = { start: "2026-02-28T22:00:00", startOfDaySeconds: 22 * 3600 };
 

@@ -1,12 +1,12 @@
 import { describe, expect, test } from "vitest";
+import type { NextTimePaths } from "../../../src/core/advice/NextFiring.ts";
+import { shellQuoted } from "../../../src/core/advice/nextCommand.ts";
 import type { Curve } from "../../../src/core/curve/Curve.ts";
-import { statementText } from "../../../src/core/findings/findingText.ts";
-import type { FiringRecord } from "../../../src/core/firing/FiringRecord.ts";
-import type { NextTimePaths } from "../../../src/core/firing/nextTime/NextTime.ts";
-import { shellQuoted } from "../../../src/core/firing/nextTime/nextCommand.ts";
-import { parseRecord } from "../../../src/core/firing/record.ts";
-import { reviewFiring } from "../../../src/core/firing/reviewFiring.ts";
+import { statementText } from "../../../src/core/findings/Finding.ts";
+import type { FiringRecord } from "../../../src/core/record/FiringRecord.ts";
+import { parseRecord } from "../../../src/core/record/parseRecord.ts";
 import { foldedCommand } from "../../../src/core/reports/reviewBlocks.ts";
+import { reviewFiring } from "../../../src/core/review/reviewFiring.ts";
 import type { Schedule } from "../../../src/core/schedule/Schedule.ts";
 import { parseSchedule } from "../../../src/core/schedule/scheduleFile.ts";
 import { corners, sampled } from "../../support/curves.ts";

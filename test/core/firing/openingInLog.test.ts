@@ -1,11 +1,11 @@
 import { describe, expect, it } from "vitest";
 import { makeCurve } from "../../../src/core/curve/Curve.ts";
-import { statementText } from "../../../src/core/findings/findingText.ts";
-import type { FiringReview } from "../../../src/core/firing/FiringReview.ts";
-import { parseRecord } from "../../../src/core/firing/record.ts";
-import { reviewFiring } from "../../../src/core/firing/reviewFiring.ts";
+import { statementText } from "../../../src/core/findings/Finding.ts";
 import { quickenedFalls } from "../../../src/core/kiln/quickenedFalls.ts";
 import { problemText } from "../../../src/core/problem.ts";
+import { parseRecord } from "../../../src/core/record/parseRecord.ts";
+import type { FiringReview } from "../../../src/core/review/FiringReview.ts";
+import { reviewFiring } from "../../../src/core/review/reviewFiring.ts";
 import { DEMO_FIRINGS } from "../../support/demo/demoFiles.ts";
 import { type Fired, type FiringPlan, fire } from "../../support/demo/fire.ts";
 import { type Opening, TEST_KILN_60, TOP_LOADER_180 } from "../../support/demo/kiln.ts";

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { firedPieces } from "../../../src/core/firing/firedPieces.ts";
-import { parseRecord } from "../../../src/core/firing/record.ts";
-import { recordLines } from "../../../src/core/firing/recordLines.ts";
+import { parseRecord } from "../../../src/core/record/parseRecord.ts";
+import { recordLines } from "../../../src/core/record/recordLines.ts";
 import { valued } from "../../support/schedules.ts";
 
 const withWare = (...lines: readonly string[]) =>

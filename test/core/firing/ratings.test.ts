@@ -1,9 +1,8 @@
 import { describe, expect, it } from "vitest";
-import { parseRecord } from "../../../src/core/firing/record.ts";
-import { reviewFiring } from "../../../src/core/firing/reviewFiring.ts";
+import { parseRecord } from "../../../src/core/record/parseRecord.ts";
+import { reviewFiring } from "../../../src/core/review/reviewFiring.ts";
 import { draftSchedule } from "../../../src/core/schedule/draftSchedule.ts";
-import { parseSchedule } from "../../../src/core/schedule/scheduleFile.ts";
-import { scheduleYaml } from "../../../src/core/schedule/scheduleYaml.ts";
+import { parseSchedule, scheduleYaml } from "../../../src/core/schedule/scheduleFile.ts";
 import { firing, readingOf } from "../../support/firings.ts";
 import { valued } from "../../support/schedules.ts";
 

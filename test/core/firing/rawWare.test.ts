@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
 import type { Curve } from "../../../src/core/curve/Curve.ts";
 import type { Finding } from "../../../src/core/findings/Finding.ts";
-import { parseRecord } from "../../../src/core/firing/record.ts";
-import { reviewFiring } from "../../../src/core/firing/reviewFiring.ts";
+import { parseRecord } from "../../../src/core/record/parseRecord.ts";
+import { reviewFiring } from "../../../src/core/review/reviewFiring.ts";
 import { draftSchedule } from "../../../src/core/schedule/draftSchedule.ts";
 import { corners, sampled } from "../../support/curves.ts";
 import { readingOf } from "../../support/firings.ts";

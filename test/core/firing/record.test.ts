@@ -1,9 +1,9 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { z } from "zod";
-import { parseRecord } from "../../../src/core/firing/record.ts";
-import { FiringRecordFile } from "../../../src/core/firing/recordFormat.ts";
 import { problemText } from "../../../src/core/problem.ts";
+import { parseRecord } from "../../../src/core/record/parseRecord.ts";
+import { FiringRecordFile } from "../../../src/core/record/recordFormat.ts";
 
 const FULL = `formatVersion: 1
 title: Crackle tiles

@@ -2,9 +2,9 @@ import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import fc from "fast-check";
 import { describe, expect, it, test } from "vitest";
-import { parseRecord, parseRecordFile } from "../../../src/core/firing/record.ts";
-import type { FiringRecordFile } from "../../../src/core/firing/recordFormat.ts";
-import { recordYaml } from "../../../src/core/firing/recordYaml.ts";
+import { parseRecord, parseRecordFile } from "../../../src/core/record/parseRecord.ts";
+import type { FiringRecordFile } from "../../../src/core/record/recordFormat.ts";
+import { recordYaml } from "../../../src/core/record/recordYaml.ts";
 import { valued } from "../../support/schedules.ts";
 
 const LOGS = join(import.meta.dirname, "../../../logs");

@@ -1,12 +1,12 @@
 import { describe, expect, it } from "vitest";
 import { RUNAWAY } from "../../../src/core/findings/Finding.ts";
-import type { FiringReview } from "../../../src/core/firing/FiringReview.ts";
-import { reviewFiring } from "../../../src/core/firing/reviewFiring.ts";
 import { runawayFindings, standingFindings } from "../../../src/core/firing/runawayFindings.ts";
-import type { LogReading } from "../../../src/core/log/LogReading.ts";
-import { plainPaint } from "../../../src/core/reports/paint.ts";
+import type { LogReading } from "../../../src/core/log/reading/LogReading.ts";
+import { plainPaint } from "../../../src/core/reports/Block.ts";
 import { reviewHtml, reviewText } from "../../../src/core/reports/reviewBlocks.ts";
 import { watchScreen } from "../../../src/core/reports/watchScreen.ts";
+import type { FiringReview } from "../../../src/core/review/FiringReview.ts";
+import { reviewFiring } from "../../../src/core/review/reviewFiring.ts";
 import type { Schedule } from "../../../src/core/schedule/Schedule.ts";
 import { DEMO_FIRINGS } from "../../support/demo/demoFiles.ts";
 import { TEST_KILN_60 } from "../../support/demo/kiln.ts";

@@ -1,9 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { type Curve, makeCurve } from "../../../src/core/curve/Curve.ts";
-import { offsetBy, shifted } from "../../../src/core/curve/moved.ts";
+import { type Curve, makeCurve, offsetBy, shifted } from "../../../src/core/curve/Curve.ts";
 import { foundSegments } from "../../../src/core/firing/segments.ts";
-import { seededEven } from "../../../src/core/ware/seededEven.ts";
+import { seededEven } from "../../../src/core/math/distributions.ts";
 import { corners, sampled } from "../../support/curves.ts";
 
 /** A programme with eight inner corners, in 24 h. */

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { soundSaid } from "../../../src/core/firing/soundSaid.ts";
+import { soundSaid } from "../../../src/core/record/moment.ts";
 
 describe("what was heard, said in one line", () => {
   it.each([

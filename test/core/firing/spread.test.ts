@@ -1,7 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { makeCurve } from "../../../src/core/curve/Curve.ts";
-import { zoneSpread } from "../../../src/core/firing/spread.ts";
-import { zoneReview } from "../../../src/core/firing/zoneReview.ts";
+import { zoneReview, zoneSpread } from "../../../src/core/firing/zoneReview.ts";
 import { corners, sampled } from "../../support/curves.ts";
 
 const OPTIONS = { series: "self-supporting", witnessed: null } as const;

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { makeCurve } from "../../../src/core/curve/Curve.ts";
-import { isStableHold } from "../../../src/core/firing/stableHold.ts";
+import { isStableHold } from "../../../src/core/firing/segments.ts";
 import { corners, sampled } from "../../support/curves.ts";
 
 describe("a stable hold", () => {

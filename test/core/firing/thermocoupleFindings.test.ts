@@ -1,12 +1,11 @@
 import { describe, expect, it } from "vitest";
 import { type Curve, makeCurve } from "../../../src/core/curve/Curve.ts";
-import type { Finding } from "../../../src/core/findings/Finding.ts";
-import { statementText } from "../../../src/core/findings/findingText.ts";
-import type { FiringReview } from "../../../src/core/firing/FiringReview.ts";
-import { parseRecord } from "../../../src/core/firing/record.ts";
-import { type FiringInput, reviewFiring } from "../../../src/core/firing/reviewFiring.ts";
+import { type Finding, statementText } from "../../../src/core/findings/Finding.ts";
 import { problemText } from "../../../src/core/problem.ts";
-import { shownC, type WrongType } from "../../../src/core/thermocouple/readAs.ts";
+import { parseRecord } from "../../../src/core/record/parseRecord.ts";
+import type { FiringReview } from "../../../src/core/review/FiringReview.ts";
+import { type FiringInput, reviewFiring } from "../../../src/core/review/reviewFiring.ts";
+import { shownC, type WrongType } from "../../../src/core/thermocouple/emf.ts";
 import { corners, sampled } from "../../support/curves.ts";
 import { firing, readingOf } from "../../support/firings.ts";
 import { PLAN } from "../../support/samples/plan.ts";

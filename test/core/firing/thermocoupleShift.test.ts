@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { offsetBy } from "../../../src/core/curve/moved.ts";
-import { thermocoupleShifts } from "../../../src/core/firing/thermocoupleShift.ts";
+import { offsetBy } from "../../../src/core/curve/Curve.ts";
+import { thermocoupleShifts } from "../../../src/core/review/compareFirings.ts";
 import { corners, sampled } from "../../support/curves.ts";
 
 const kiln = sampled(corners([0, 20], [8, 1220], [20, 100]), 60);

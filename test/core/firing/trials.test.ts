@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { parseRecord } from "../../../src/core/firing/record.ts";
-import { recordLines } from "../../../src/core/firing/recordLines.ts";
+import { parseRecord } from "../../../src/core/record/parseRecord.ts";
+import { recordLines } from "../../../src/core/record/recordLines.ts";
 
 const BASE = "piece: A1, clay: buff, glaze: pond ice, glazedSides: one";
 

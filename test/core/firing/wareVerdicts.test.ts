@@ -1,12 +1,11 @@
 import { readdirSync, readFileSync } from "node:fs";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { type Curve, makeCurve } from "../../../src/core/curve/Curve.ts";
-import { offsetBy } from "../../../src/core/curve/moved.ts";
-import { parseRecord } from "../../../src/core/firing/record.ts";
-import { type FiringInput, reviewFiring } from "../../../src/core/firing/reviewFiring.ts";
-import { lossKPerSecond } from "../../../src/core/kiln/heatBalance.ts";
+import { type Curve, makeCurve, offsetBy } from "../../../src/core/curve/Curve.ts";
+import { lossKPerSecond } from "../../../src/core/kiln/LearnedKiln.ts";
 import { problemText } from "../../../src/core/problem.ts";
+import { parseRecord } from "../../../src/core/record/parseRecord.ts";
+import { type FiringInput, reviewFiring } from "../../../src/core/review/reviewFiring.ts";
 import { draftSchedule } from "../../../src/core/schedule/draftSchedule.ts";
 import { parseSchedule } from "../../../src/core/schedule/scheduleFile.ts";
 import { firing, readingOf } from "../../support/firings.ts";

@@ -1,14 +1,21 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { batchSheet } from "../../../src/core/glaze/batchSheet.ts";
-import { dryGPerLitre, waterForDryG, waterGPerLitre } from "../../../src/core/glaze/brongniart.ts";
-import { dryCoatGPerCm2, firedCoatMm } from "../../../src/core/glaze/firedCoat.ts";
-import { slipSheet } from "../../../src/core/glaze/slipSheet.ts";
-import { solidsDensity } from "../../../src/core/glaze/solidsDensity.ts";
-import { parseCoatMass } from "../../../src/core/units/coatMass.ts";
-import { parseMass } from "../../../src/core/units/mass.ts";
-import { ouncesPerPint, parseSlipDensity } from "../../../src/core/units/slipDensity.ts";
-import { parseVolume } from "../../../src/core/units/volume.ts";
+import { batchSheet, solidsDensity } from "../../../src/core/glaze/batchSheet.ts";
+import {
+  dryCoatGPerCm2,
+  dryGPerLitre,
+  firedCoatMm,
+  slipSheet,
+  waterForDryG,
+  waterGPerLitre,
+} from "../../../src/core/glaze/slipSheet.ts";
+import {
+  ouncesPerPint,
+  parseCoatMass,
+  parseMass,
+  parseSlipDensity,
+  parseVolume,
+} from "../../../src/core/units/amounts.ts";
 import "../../support/propertySeed.ts";
 import { glazeFile, parsed } from "./glazeFiles.ts";
 

@@ -1,7 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { appenExpansion } from "../../../src/core/glaze/appenExpansion.ts";
-import { atomsIn, molarMass } from "../../../src/core/glaze/chemicalFormula.ts";
+import { atomsIn, molarMass } from "../../../src/core/glaze/elements.ts";
+import { appenExpansion } from "../../../src/core/glaze/expansionModels.ts";
+import { unityFormula } from "../../../src/core/glaze/glazeSheet.ts";
 import { MINERAL_WORDS, MINERALS } from "../../../src/core/glaze/minerals.ts";
 import {
   molesOf,
@@ -12,7 +13,6 @@ import {
   totalOf,
   weightsOf,
 } from "../../../src/core/glaze/oxides.ts";
-import { unityFormula } from "../../../src/core/glaze/unityFormula.ts";
 import "../../support/propertySeed.ts";
 import { glazeFile, parsed, workedOut } from "./glazeFiles.ts";
 

@@ -4,8 +4,10 @@ import {
   crackingLoad,
   releaseNumber,
   stressAtLoad,
+  tableLine,
+  Z_FINITE_WALL,
+  Z_THICK_BODY,
 } from "../../../src/core/glaze/channelCracking.ts";
-import { Z_FINITE_WALL, Z_THICK_BODY } from "../../../src/core/glaze/channelTables.ts";
 import {
   leastSpacing,
   loadForSpacing,
@@ -19,7 +21,6 @@ import {
   THICK_SPACINGS,
 } from "../../../src/core/glaze/spacingTables.ts";
 import { STIFFNESS_TABLES } from "../../../src/core/glaze/stiffnessTables.ts";
-import { tableLine } from "../../../src/core/glaze/tableLine.ts";
 import { leastPull, stoppingDepthMm } from "../../../src/core/glaze/throughCrack.ts";
 import { BOTH_DEPTHS, FREE_DEPTHS, RING_DEPTHS } from "../../../src/core/glaze/throughTables.ts";
 

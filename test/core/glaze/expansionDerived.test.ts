@@ -1,8 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { appenExpansion } from "../../../src/core/glaze/appenExpansion.ts";
+import { appenExpansion, secondOpinions } from "../../../src/core/glaze/expansionModels.ts";
 import { molesOf, type OxideAmounts } from "../../../src/core/glaze/oxides.ts";
-import { secondOpinions } from "../../../src/core/glaze/weightFactorSets.ts";
-import { cited } from "../../../src/core/sources/basedOn.ts";
+import { cited } from "../../../src/core/sources/bibliography.ts";
 import { REFERENCE_GLASSES } from "../../support/referenceGlasses.ts";
 
 const appen = (moles: OxideAmounts) => (appenExpansion(moles)?.meanPerK ?? Number.NaN) * 1e6;

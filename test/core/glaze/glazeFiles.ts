@@ -1,7 +1,6 @@
-import type { GlazeSheet } from "../../../src/core/glaze/GlazeSheet.ts";
-import type { ParsedGlaze } from "../../../src/core/glaze/ParsedGlaze.ts";
-import { parseGlaze } from "../../../src/core/glaze/parseGlaze.ts";
-import { workOutGlaze } from "../../../src/core/glaze/workOutGlaze.ts";
+import type { ParsedGlaze } from "../../../src/core/glaze/Glaze.ts";
+import { parseGlaze } from "../../../src/core/glaze/glazeFile.ts";
+import { type GlazeSheet, workOutGlaze } from "../../../src/core/glaze/glazeSheet.ts";
 import { problemText } from "../../../src/core/problem.ts";
 
 /** A glaze file from its lines after version and title. */

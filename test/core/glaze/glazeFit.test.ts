@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
-import type { MeasuredPing } from "../../../src/core/glaze/GlazedPiece.ts";
+import type { MeasuredPing } from "../../../src/core/glaze/Glaze.ts";
 import { glazeFit } from "../../../src/core/glaze/glazeFit.ts";
-import { pingUse } from "../../../src/core/glaze/pingUse.ts";
+import { pingUse } from "../../../src/core/glaze/measuredFit.ts";
 import { BODIES } from "../../../src/core/ware/bodies.ts";
 import { between, evenBody, exactGlaze, exactly, fitInput } from "./sampleFit.ts";
 

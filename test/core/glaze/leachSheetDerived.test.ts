@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { LeachedWare } from "../../../src/core/cautions/leachLimits.ts";
-import { leachSheet } from "../../../src/core/glaze/leachSheet.ts";
+import { leachSheet } from "../../../src/core/glaze/glazeFindings.ts";
 
 const CUP: LeachedWare = { use: "cup", depthMm: 90, litres: 0.3 };
 

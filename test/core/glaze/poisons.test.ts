@@ -1,6 +1,5 @@
 import { describe, expect, it } from "vitest";
-import type { GlazeWork } from "../../../src/core/glaze/GlazeWork.ts";
-import { glazeWorkOf } from "../../../src/core/glaze/glazeWorkOf.ts";
+import { type GlazeWork, glazeWorkOf } from "../../../src/core/glaze/glazeWork.ts";
 import { problemText } from "../../../src/core/problem.ts";
 import { valued } from "../../support/schedules.ts";
 

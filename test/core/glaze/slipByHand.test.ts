@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { dryGPerLitre } from "../../../src/core/glaze/brongniart.ts";
+import { dryGPerLitre } from "../../../src/core/glaze/slipSheet.ts";
 
 describe("derived: dry content of a slip by hand, D − 1000 times G over G − 1", () => {
   it.each([

@@ -5,17 +5,20 @@ import {
   thresholdCoatMm,
 } from "../../../src/core/glaze/channelCracking.ts";
 import {
+  crackingMismatch,
+  delayedCoatMm,
+  yearsUntilGrowth,
+} from "../../../src/core/glaze/crackedWall.ts";
+import {
   interceptOfPitch,
   leastSpacing,
   MEAN_OVER_LEAST,
   pitchOfIntercept,
   spacingLine,
 } from "../../../src/core/glaze/crackSpacing.ts";
-import { delayedCoatMm, yearsUntilGrowth } from "../../../src/core/glaze/delayedCrazing.ts";
-import { crackingMismatch } from "../../../src/core/glaze/firstPing.ts";
 import { type Glazing, type Layers, layerStress } from "../../../src/core/glaze/laminate.ts";
 import { leastPull } from "../../../src/core/glaze/throughCrack.ts";
-import { cited } from "../../../src/core/sources/basedOn.ts";
+import { cited } from "../../../src/core/sources/bibliography.ts";
 
 const off = (found: number, expected: number) => Math.abs(found - expected);
 const share = (found: number, expected: number) => Math.abs(found / expected - 1);

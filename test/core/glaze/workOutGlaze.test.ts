@@ -1,6 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { compareGlazes } from "../../../src/core/glaze/compareGlazes.ts";
-import { workOutGlaze } from "../../../src/core/glaze/workOutGlaze.ts";
+import { compareGlazes, workOutGlaze } from "../../../src/core/glaze/glazeSheet.ts";
 import { glazeFile, parsed, workedOut } from "./glazeFiles.ts";
 
 const topicsOf = (...lines: readonly string[]) =>

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { fitCooling } from "../../../src/core/kiln/fitCooling.ts";
-import { lossKPerSecond, radiatedWattPerM2 } from "../../../src/core/kiln/heatBalance.ts";
+import { lossKPerSecond, radiatedWattPerM2 } from "../../../src/core/kiln/LearnedKiln.ts";
 import { learnKiln } from "../../../src/core/kiln/learnKiln.ts";
+import { fitCooling } from "../../../src/core/kiln/naturalFall.ts";
 import { celsiusFromKelvin } from "../../../src/core/units/temperature.ts";
 import { balancedCurve } from "../../support/kilns.ts";
 

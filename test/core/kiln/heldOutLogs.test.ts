@@ -1,8 +1,8 @@
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
-import { crossingTimes } from "../../../src/core/curve/crossingTimes.ts";
-import { peakOf } from "../../../src/core/curve/peakOf.ts";
-import { kilnFiringOf } from "../../../src/core/firing/kilnFiringOf.ts";
+import { peakOf } from "../../../src/core/curve/Curve.ts";
+import { crossingTimes } from "../../../src/core/curve/edgeTimes.ts";
+import { kilnFiringOf } from "../../../src/core/firing/kilnFiring.ts";
 import type { KilnFiring, OutputSeries } from "../../../src/core/kiln/LearnedKiln.ts";
 import { learnKiln } from "../../../src/core/kiln/learnKiln.ts";
 import { predictFiring } from "../../../src/core/kiln/predictFiring.ts";

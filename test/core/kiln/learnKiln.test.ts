@@ -1,10 +1,14 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { makeCurve } from "../../../src/core/curve/Curve.ts";
-import { asAssumedKiln } from "../../../src/core/kiln/asAssumedKiln.ts";
-import { lossKPerSecond } from "../../../src/core/kiln/heatBalance.ts";
-import type { KilnFiring, LearnedKiln, LearnOptions } from "../../../src/core/kiln/LearnedKiln.ts";
+import {
+  type KilnFiring,
+  type LearnedKiln,
+  type LearnOptions,
+  lossKPerSecond,
+} from "../../../src/core/kiln/LearnedKiln.ts";
 import { learnKiln } from "../../../src/core/kiln/learnKiln.ts";
+import { asAssumedKiln } from "../../../src/core/kiln/reach.ts";
 import { demoFiring } from "../../support/kilns.ts";
 
 function learned(firings: readonly KilnFiring[], options: LearnOptions = {}): LearnedKiln {

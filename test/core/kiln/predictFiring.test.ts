@@ -1,9 +1,9 @@
 import { describe, expect, it } from "vitest";
-import { crossingTimes } from "../../../src/core/curve/crossingTimes.ts";
-import { peakOf } from "../../../src/core/curve/peakOf.ts";
+import { peakOf } from "../../../src/core/curve/Curve.ts";
+import { crossingTimes } from "../../../src/core/curve/edgeTimes.ts";
 import type { KilnFiring, LearnedKiln } from "../../../src/core/kiln/LearnedKiln.ts";
 import { learnKiln } from "../../../src/core/kiln/learnKiln.ts";
-import { outputMean } from "../../../src/core/kiln/outputMean.ts";
+import { outputMean } from "../../../src/core/kiln/naturalFall.ts";
 import { predictFiring } from "../../../src/core/kiln/predictFiring.ts";
 import { stateAfter, twoNodeRates } from "../../../src/core/kiln/twoNode.ts";
 import { demoFiring } from "../../support/kilns.ts";

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { makeCurve } from "../../../src/core/curve/Curve.ts";
-import type { LogReading } from "../../../src/core/log/LogReading.ts";
+import type { LogReading } from "../../../src/core/log/reading/LogReading.ts";
 import type { Result } from "../../../src/core/problem.ts";
 import { firing, readText, wall, writeLog } from "./logBuilder.ts";
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import type { LogReading } from "../../../src/core/log/LogReading.ts";
+import type { LogReading } from "../../../src/core/log/reading/LogReading.ts";
 import { firing, pairs, reading, writeLog } from "./logBuilder.ts";
 
 function roles(log: LogReading): Record<string, string> {

@@ -1,6 +1,6 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
-import type { LogReading } from "../../../src/core/log/LogReading.ts";
+import type { LogReading } from "../../../src/core/log/reading/LogReading.ts";
 import { choiceOf, pairs, problemsOf, reading } from "./logBuilder.ts";
 
 function bytesOf(name: string): Uint8Array {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { parseTemperature } from "../../../src/core/units/parseTemperature.ts";
+import { parseTemperature } from "../../../src/core/units/temperature.ts";
 import { bodyNamed } from "../../../src/core/ware/bodies.ts";
 import { problemsOf, reading } from "./logBuilder.ts";
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { wallTime } from "../../../src/core/log/time/calendar.ts";
+import { wallTime } from "../../../src/core/log/text/calendar.ts";
 import { choiceOf, pairs, problemsOf, reading } from "./logBuilder.ts";
 
 /** Rows of a log, written by their number. */

@@ -1,7 +1,7 @@
-import type { LogOptions, LogReading } from "../../../src/core/log/LogReading.ts";
+import type { LogOptions, LogReading } from "../../../src/core/log/reading/LogReading.ts";
 import { readLog } from "../../../src/core/log/readLog.ts";
 import { problemText, type Result } from "../../../src/core/problem.ts";
-import { splitQuoted } from "../../../src/node/splitQuoted.ts";
+import { splitQuoted } from "../../../src/node/readLogChunks.ts";
 
 /** Reads a log that is given as text or bytes. */
 export function readText(

@@ -1,9 +1,12 @@
 import { describe, expect, it } from "vitest";
-import type { LogOptions, LogReading } from "../../../src/core/log/LogReading.ts";
-import { logReader } from "../../../src/core/log/logReader.ts";
-import { rejectedCount } from "../../../src/core/log/rejectedCount.ts";
+import {
+  type LogOptions,
+  type LogReading,
+  rejectedCount,
+} from "../../../src/core/log/reading/LogReading.ts";
+import { logReader } from "../../../src/core/log/readLog.ts";
 import { problemText, type Result } from "../../../src/core/problem.ts";
-import { splitQuoted } from "../../../src/node/splitQuoted.ts";
+import { splitQuoted } from "../../../src/node/readLogChunks.ts";
 import { choiceOf, firing, pairs, readText, wall, writeLog } from "./logBuilder.ts";
 
 function inParts(

@@ -1,9 +1,12 @@
 import { describe, expect, it } from "vitest";
-import type { LogReading, LogSaid } from "../../../src/core/log/LogReading.ts";
+import {
+  type LogReading,
+  type LogSaid,
+  saidTogether,
+} from "../../../src/core/log/reading/LogReading.ts";
 import { readLog } from "../../../src/core/log/readLog.ts";
-import { saidTogether } from "../../../src/core/log/saidTogether.ts";
 import type { Result } from "../../../src/core/problem.ts";
-import { splitQuoted } from "../../../src/node/splitQuoted.ts";
+import { splitQuoted } from "../../../src/node/readLogChunks.ts";
 
 function read(lines: readonly string[], said: LogSaid = {}): Result<LogReading> {
   const bytes = new TextEncoder().encode(`${lines.join("\n")}\n`);

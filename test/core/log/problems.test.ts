@@ -1,9 +1,9 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
-import type { LogOptions } from "../../../src/core/log/LogReading.ts";
+import type { LogOptions } from "../../../src/core/log/reading/LogReading.ts";
 import { readLog } from "../../../src/core/log/readLog.ts";
 import { problemText } from "../../../src/core/problem.ts";
-import { splitQuoted } from "../../../src/node/splitQuoted.ts";
+import { splitQuoted } from "../../../src/node/readLogChunks.ts";
 import { reading } from "./logBuilder.ts";
 
 function bytesOf(name: string): Uint8Array {

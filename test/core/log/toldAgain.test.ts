@@ -1,11 +1,11 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
-import { logSaidLines } from "../../../src/core/firing/logSaidLines.ts";
-import { parseRecord } from "../../../src/core/firing/record.ts";
-import type { Decision, LogReading, LogSaid } from "../../../src/core/log/LogReading.ts";
+import type { Decision, LogReading, LogSaid } from "../../../src/core/log/reading/LogReading.ts";
 import { readLog } from "../../../src/core/log/readLog.ts";
-import { splitQuoted } from "../../../src/node/splitQuoted.ts";
+import { parseRecord } from "../../../src/core/record/parseRecord.ts";
+import { logSaidLines } from "../../../src/core/reports/logBlocks.ts";
+import { splitQuoted } from "../../../src/node/readLogChunks.ts";
 
 /** What must be told before these can be read at all. */
 const NEEDED: Readonly<Record<string, LogSaid>> = {

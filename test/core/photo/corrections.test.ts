@@ -1,12 +1,13 @@
 import { describe, expect, it } from "vitest";
 import {
   correctedPhoto,
+  crossingsUnder,
   type LineCrossing,
+  linesUnder,
   type PhotoCorrections,
 } from "../../../src/core/photo/correctedPhoto.ts";
-import type { Crossings } from "../../../src/core/photo/crossingsAlong.ts";
+import type { Crossings } from "../../../src/core/photo/crossings.ts";
 import type { PhotoMeasurement } from "../../../src/core/photo/PhotoMeasurement.ts";
-import { crossingsUnder, linesUnder } from "../../../src/core/photo/underStroke.ts";
 
 /** Twenty level and twenty upright lines of 1000 pixels, 50 apart, a crossing every 50 along each. */
 const EVERY = 50;

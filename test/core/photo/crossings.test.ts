@@ -1,10 +1,7 @@
 import { describe, expect, it } from "vitest";
-import type { Mask } from "../../../src/core/photo/aboveThreshold.ts";
 import { crackBands } from "../../../src/core/photo/crackBands.ts";
-import { crossingsAlong } from "../../../src/core/photo/crossingsAlong.ts";
-import { lineThrough, testLines } from "../../../src/core/photo/testLines.ts";
-import { thinnedMask } from "../../../src/core/photo/thinnedMask.ts";
-import { withoutSpurs } from "../../../src/core/photo/withoutSpurs.ts";
+import { type Mask, thinnedMask, withoutSpurs } from "../../../src/core/photo/crackLines.ts";
+import { crossingsAlong, lineThrough, testLines } from "../../../src/core/photo/crossings.ts";
 
 /** A mask from rows of text: # is a line. */
 function maskOf(rows: readonly string[]): Mask {

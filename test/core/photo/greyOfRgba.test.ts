@@ -1,8 +1,7 @@
 import sharp from "sharp";
 import { describe, expect, it } from "vitest";
-import { cutPicture } from "../../../src/core/photo/cutPicture.ts";
-import { greyOfRgba } from "../../../src/core/photo/greyOfRgba.ts";
-import { seededEven } from "../../../src/core/ware/seededEven.ts";
+import { seededEven } from "../../../src/core/math/distributions.ts";
+import { cutPicture, greyOfRgba } from "../../../src/core/photo/flattened.ts";
 
 /** The library that the command reads pictures with is the truth that the page has to meet. */
 async function asTheCommand(rgba: Uint8Array, side: number): Promise<readonly number[]> {

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { parse } from "yaml";
-import { FiringRecordFile } from "../../../src/core/firing/recordFormat.ts";
-import { trialLines } from "../../../src/core/photo/trialLines.ts";
+import { trialLines } from "../../../src/core/photo/trialEntry.ts";
+import { FiringRecordFile } from "../../../src/core/record/recordFormat.ts";
 import { photographed, type Segment, squareNet, voronoi } from "../../support/mosaics.ts";
 import { cracksIn, INTERCEPT_PX, measured, SIDE, SIZE } from "./measuredMosaic.ts";
 

@@ -3,8 +3,8 @@ import type {
   PhotoInput,
   PhotoMeasurement,
   PhotoWishes,
+  Picture,
 } from "../../../src/core/photo/PhotoMeasurement.ts";
-import type { Picture } from "../../../src/core/photo/Picture.ts";
 import type { Result } from "../../../src/core/problem.ts";
 import { photographed, type Segment, type Shot } from "../../support/mosaics.ts";
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { parseCrop, parsePhotoScale } from "../../../src/core/photo/parsePhotoScale.ts";
-import { squaredPicture } from "../../../src/core/photo/squaredPicture.ts";
+import { squaredPicture } from "../../../src/core/photo/flattened.ts";
+import { parseCrop, parsePhotoScale } from "../../../src/core/photo/photoScale.ts";
 import { drawnIntercept, photographed, voronoi } from "../../support/mosaics.ts";
 import { INTERCEPT_PX, measured, SIDE, SIZE } from "./measuredMosaic.ts";
 

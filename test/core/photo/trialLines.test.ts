@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { parseRecord } from "../../../src/core/firing/record.ts";
 import type { PhotoMeasurement } from "../../../src/core/photo/PhotoMeasurement.ts";
-import { trialLines } from "../../../src/core/photo/trialLines.ts";
+import { trialLines } from "../../../src/core/photo/trialEntry.ts";
+import { parseRecord } from "../../../src/core/record/parseRecord.ts";
 import { parallelLines, photographed, type Segment, voronoi } from "../../support/mosaics.ts";
 import { INTERCEPT_PX, measured, SIZE } from "./measuredMosaic.ts";
 

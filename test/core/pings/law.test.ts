@@ -1,10 +1,16 @@
 import { describe, expect, it } from "vitest";
-import { fitOmori } from "../../../src/core/pings/fitOmori.ts";
-import { omoriArea, omoriShare, omoriTime, omoriTimes } from "../../../src/core/pings/omoriLaw.ts";
-import { pingBurst } from "../../../src/core/pings/pingBurst.ts";
-import { FEWEST_FOR_LAW, pingLaw } from "../../../src/core/pings/pingLaw.ts";
-import { pingSpans } from "../../../src/core/pings/reviewPings.ts";
-import { seededEven } from "../../../src/core/ware/seededEven.ts";
+import { seededEven } from "../../../src/core/math/distributions.ts";
+import {
+  FEWEST_FOR_LAW,
+  fitOmori,
+  omoriArea,
+  omoriShare,
+  omoriTime,
+  omoriTimes,
+  pingLaw,
+} from "../../../src/core/pings/omoriLaw.ts";
+import { pingSpans } from "../../../src/core/pings/PingReview.ts";
+import { pingBurst } from "../../../src/core/pings/pingKinds.ts";
 
 const DAY = 86_400;
 

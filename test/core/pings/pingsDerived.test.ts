@@ -1,7 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { omoriShare } from "../../../src/core/pings/omoriLaw.ts";
-import { slowCrackExponent } from "../../../src/core/pings/slowCrackExponent.ts";
-import { misfitOfOnset } from "../../../src/core/pings/temperatureFindings.ts";
+import { omoriShare, slowCrackExponent } from "../../../src/core/pings/omoriLaw.ts";
+import { misfitOfOnset } from "../../../src/core/pings/pingTemperatureFindings.ts";
 
 describe("derived: clicks of slow crack growth", () => {
   it.each([

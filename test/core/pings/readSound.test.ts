@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { USUAL_SETTINGS } from "../../../src/core/pings/Ping.ts";
-import type { SoundChannel } from "../../../src/core/pings/samplesOf.ts";
+import type { SoundChannel } from "../../../src/core/pings/waveFormat.ts";
 import { problemText } from "../../../src/core/problem.ts";
 import { readSound } from "../../../src/node/readSound.ts";
 import { addClicks, addHiss, silence } from "../../support/clicks.ts";

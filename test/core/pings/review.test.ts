@@ -2,15 +2,14 @@ import { compile } from "vega-lite";
 import { describe, expect, it } from "vitest";
 import { parse } from "yaml";
 import { pingsCharts } from "../../../src/core/charts/pingsCharts.ts";
-import { statementText } from "../../../src/core/findings/findingText.ts";
-import { FiringRecordFile } from "../../../src/core/firing/recordFormat.ts";
+import { statementText } from "../../../src/core/findings/Finding.ts";
+import { seededEven, seededNormal } from "../../../src/core/math/distributions.ts";
 import { omoriTimes } from "../../../src/core/pings/omoriLaw.ts";
 import type { PingReview } from "../../../src/core/pings/PingReview.ts";
 import { pingKinds } from "../../../src/core/pings/pingKinds.ts";
+import { FiringRecordFile } from "../../../src/core/record/recordFormat.ts";
 import { pingRecordLines } from "../../../src/core/reports/pingRecordLines.ts";
 import { pingsHtml, pingsText } from "../../../src/core/reports/pingsBlocks.ts";
-import { seededEven } from "../../../src/core/ware/seededEven.ts";
-import { seededNormal } from "../../../src/core/ware/seededNormal.ts";
 import { fallingLog, listeningTo, pingReviewOf } from "../../support/samples/pings.ts";
 
 const HOUR = 3600;

@@ -1,6 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { samplesOf } from "../../../src/core/pings/samplesOf.ts";
-import { waveFormat } from "../../../src/core/pings/waveFormat.ts";
+import { samplesOf, waveFormat } from "../../../src/core/pings/waveFormat.ts";
 
 const format = (sampleBytes: number, channels = 1, coding: "whole" | "float" = "whole") => ({
   coding,

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { againstBlocks } from "../../../src/core/reports/sections/trialBlocks.ts";
-import type { FiringFact, FiringInNumbers } from "../../../src/core/trials/FiringFact.ts";
+import { againstBlocks } from "../../../src/core/reports/trialBlocks.ts";
+import type { FiringFact, FiringInNumbers } from "../../../src/core/trials/FiringStudy.ts";
 
 function peak(value: number | null): FiringFact {
   return {

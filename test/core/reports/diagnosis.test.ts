@@ -1,10 +1,10 @@
 import { Ajv2020 } from "ajv/dist/2020.js";
 import { describe, expect, it } from "vitest";
-import type { CrackFacts } from "../../../src/core/firing/diagnosis/crackFacts.ts";
-import { diagnosisOf } from "../../../src/core/firing/diagnosis/diagnosedCauses.ts";
+import type { CrackFacts } from "../../../src/core/diagnosis/crackFacts.ts";
+import { diagnosisOf } from "../../../src/core/diagnosis/diagnose.ts";
+import { plainPaint } from "../../../src/core/reports/Block.ts";
 import { documentJsonSchema } from "../../../src/core/reports/documents/documentJsonSchema.ts";
 import { reviewDocument } from "../../../src/core/reports/documents/reviewDocument.ts";
-import { plainPaint } from "../../../src/core/reports/paint.ts";
 import { reviewHtml, reviewText } from "../../../src/core/reports/reviewBlocks.ts";
 import { sampleReview } from "../../support/samples/reportsObjects.ts";
 

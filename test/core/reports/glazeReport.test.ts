@@ -1,6 +1,5 @@
 import { describe, expect, it } from "vitest";
-import type { GlazeWishes } from "../../../src/core/glaze/GlazeWork.ts";
-import { glazeWorkOf } from "../../../src/core/glaze/glazeWorkOf.ts";
+import { type GlazeWishes, glazeWorkOf } from "../../../src/core/glaze/glazeWork.ts";
 import { problemText } from "../../../src/core/problem.ts";
 import { glazeHtml, glazeText } from "../../../src/core/reports/glazeBlocks.ts";
 import { glazeFile } from "../glaze/glazeFiles.ts";

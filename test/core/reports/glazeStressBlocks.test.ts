@@ -1,14 +1,9 @@
 import { describe, expect, it } from "vitest";
 import { glazeFit } from "../../../src/core/glaze/glazeFit.ts";
 import { glazeFitPiece, glazeFitShape } from "../../../src/core/reports/documents/glazeFitShape.ts";
+import { glazeStressBlocks } from "../../../src/core/reports/glazeStressBlocks.ts";
 import { reportText } from "../../../src/core/reports/reportText.ts";
-import { glazeStressBlocks } from "../../../src/core/reports/sections/glazeStressBlocks.ts";
-import {
-  asGiven,
-  fewDigits,
-  sharePer100,
-  spreadWords,
-} from "../../../src/core/reports/spreadWords.ts";
+import { asGiven, fewDigits, sharePer100, spreadWords } from "../../../src/core/text/quantities.ts";
 import { evenBody, fitInput } from "../glaze/sampleFit.ts";
 
 const textOf = (input: Parameters<typeof glazeFit>[0], unit: "C" | "F" = "C") =>

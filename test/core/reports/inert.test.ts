@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { inert } from "../../../src/core/reports/inert.ts";
+import { inert } from "../../../src/core/text/escape.ts";
 
 const ESCAPE = "\u001b";
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { printSetRate } from "../../../src/core/reports/printSpan.ts";
+import { printSetRate } from "../../../src/core/text/quantities.ts";
 
 describe("printSetRate", () => {
   // 33.3 °C/h is 59.94 °F/h, and 72.5 °F/h is 40.278 °C/h.

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { Problem } from "../../../src/core/problem.ts";
-import { problemLines } from "../../../src/core/reports/problemLines.ts";
+import { problemLines } from "../../../src/core/reports/reportText.ts";
 
 const PROBLEM: Problem = {
   code: "glaze/unknown-material",

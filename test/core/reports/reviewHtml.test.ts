@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
+import { plainPaint } from "../../../src/core/reports/Block.ts";
 import { comparisonHtml } from "../../../src/core/reports/comparisonBlocks.ts";
 import { draftHtml } from "../../../src/core/reports/draftBlocks.ts";
-import { plainPaint } from "../../../src/core/reports/paint.ts";
 import { reviewBlocks, reviewHtml, reviewText } from "../../../src/core/reports/reviewBlocks.ts";
 import { sampleFinding, sampleZone } from "../../support/samples/reports.ts";
 import { sampleDraft, sampleReading, sampleReview } from "../../support/samples/reportsObjects.ts";

@@ -1,12 +1,12 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { type Paint, plainPaint } from "../../../src/core/reports/Block.ts";
 import { comparisonText } from "../../../src/core/reports/comparisonBlocks.ts";
-import { conesText, coneText } from "../../../src/core/reports/conesText.ts";
+import { conesText, coneText } from "../../../src/core/reports/coneBlocks.ts";
 import { draftText } from "../../../src/core/reports/draftBlocks.ts";
-import { type Paint, plainPaint } from "../../../src/core/reports/paint.ts";
 import { REPORT_WIDTH } from "../../../src/core/reports/reportText.ts";
 import { reviewText } from "../../../src/core/reports/reviewBlocks.ts";
-import { visibleWidth } from "../../../src/core/reports/wrap.ts";
+import { visibleWidth } from "../../../src/core/text/wrap.ts";
 import { sampleCautions, sampleFinding, sampleZone } from "../../support/samples/reports.ts";
 import { sampleDraft, sampleReading, sampleReview } from "../../support/samples/reportsObjects.ts";
 import {

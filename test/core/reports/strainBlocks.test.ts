@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { makeCurve } from "../../../src/core/curve/Curve.ts";
+import { plainPaint } from "../../../src/core/reports/Block.ts";
 import { draftHtml, draftText } from "../../../src/core/reports/draftBlocks.ts";
-import { plainPaint } from "../../../src/core/reports/paint.ts";
 import { reviewHtml, reviewText } from "../../../src/core/reports/reviewBlocks.ts";
 import {
   type PieceStrain,

@@ -1,8 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { type Paint, plainPaint } from "../../../src/core/reports/paint.ts";
-import { table } from "../../../src/core/reports/table.ts";
-import { visibleWidth } from "../../../src/core/reports/wrap.ts";
+import { type Paint, plainPaint, table } from "../../../src/core/reports/Block.ts";
+import { visibleWidth } from "../../../src/core/text/wrap.ts";
 
 const columns = [
   { head: "zone", align: "left" },

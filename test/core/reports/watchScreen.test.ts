@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
-import { plainPaint } from "../../../src/core/reports/paint.ts";
+import { plainPaint } from "../../../src/core/reports/Block.ts";
 import { watchScreen } from "../../../src/core/reports/watchScreen.ts";
 import type { WatchView } from "../../../src/core/reports/watchWords.ts";
-import { visibleWidth } from "../../../src/core/reports/wrap.ts";
+import { visibleWidth } from "../../../src/core/text/wrap.ts";
 import { corners, sampled } from "../../support/curves.ts";
 import { readingOf } from "../../support/firings.ts";
 import { schedule, segment } from "../../support/schedules.ts";

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { visibleWidth, wrap } from "../../../src/core/reports/wrap.ts";
+import { visibleWidth, wrap } from "../../../src/core/text/wrap.ts";
 
 describe("wrap", () => {
   it("breaks between words and hangs the other lines under the first", () => {

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { REFERENCE_KILN } from "../../../src/core/kiln/AssumedKiln.ts";
-import { changedSchedule } from "../../../src/core/schedule/changedSchedule.ts";
+import { REFERENCE_KILN } from "../../../src/core/kiln/LearnedKiln.ts";
+import { changedSchedule } from "../../../src/core/schedule/repairSchedule.ts";
 import { keepsTo, paceWords, parsePace } from "../../../src/core/schedule/wishedPace.ts";
 import { isWhole, schedule, segment, valued } from "../../support/schedules.ts";
 

@@ -1,11 +1,10 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import type { Finding } from "../../../src/core/findings/Finding.ts";
-import { adviceText, statementText } from "../../../src/core/findings/findingText.ts";
+import { adviceText, type Finding, statementText } from "../../../src/core/findings/Finding.ts";
+import { limitsFor } from "../../../src/core/schedule/coolingLimits.ts";
 import { draftSchedule } from "../../../src/core/schedule/draftSchedule.ts";
-import { limitsFor } from "../../../src/core/schedule/pieceOf.ts";
 import type { Schedule } from "../../../src/core/schedule/Schedule.ts";
-import { QUARTZ_BAND } from "../../../src/core/ware/inversionBands.ts";
+import { QUARTZ_BAND } from "../../../src/core/ware/inversions.ts";
 import { strainSeverity } from "../../../src/core/ware/strainRisk.ts";
 import { anySchedule, schedule, segment } from "../../support/schedules.ts";
 

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import type { AssumedKiln } from "../../../src/core/kiln/AssumedKiln.ts";
+import type { AssumedKiln } from "../../../src/core/kiln/LearnedKiln.ts";
 import { expandSchedule } from "../../../src/core/schedule/expandSchedule.ts";
 import { anySchedule, schedule, segment } from "../../support/schedules.ts";
 

@@ -1,12 +1,11 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { REFERENCE_KILN } from "../../../src/core/kiln/AssumedKiln.ts";
+import { REFERENCE_KILN } from "../../../src/core/kiln/LearnedKiln.ts";
 import { topEndSeconds } from "../../../src/core/schedule/coneAim.ts";
 import { draftSchedule } from "../../../src/core/schedule/draftSchedule.ts";
 import { type NewScheduleInput, newSchedule } from "../../../src/core/schedule/newSchedule.ts";
 import type { Schedule } from "../../../src/core/schedule/Schedule.ts";
-import { parseSchedule } from "../../../src/core/schedule/scheduleFile.ts";
-import { scheduleYaml } from "../../../src/core/schedule/scheduleYaml.ts";
+import { parseSchedule, scheduleYaml } from "../../../src/core/schedule/scheduleFile.ts";
 import { bodyNamed } from "../../../src/core/ware/bodies.ts";
 import { hasAlikeNeighbours, isWhole, valued } from "../../support/schedules.ts";
 

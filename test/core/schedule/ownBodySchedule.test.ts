@@ -1,8 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { pieceOf } from "../../../src/core/schedule/pieceOf.ts";
-import { parseSchedule } from "../../../src/core/schedule/scheduleFile.ts";
-import { scheduleYaml } from "../../../src/core/schedule/scheduleYaml.ts";
+import { pieceOf } from "../../../src/core/schedule/coolingLimits.ts";
+import { parseSchedule, scheduleYaml } from "../../../src/core/schedule/scheduleFile.ts";
 import { bodyNamed } from "../../../src/core/ware/bodies.ts";
 import type { Property } from "../../../src/core/ware/Ware.ts";
 import { schedule, valued } from "../../support/schedules.ts";

@@ -1,19 +1,17 @@
 import { describe, expect, it } from "vitest";
-import type { Finding } from "../../../src/core/findings/Finding.ts";
-import { adviceText, statementText } from "../../../src/core/findings/findingText.ts";
-import { asAssumedKiln } from "../../../src/core/kiln/asAssumedKiln.ts";
+import { adviceText, type Finding, statementText } from "../../../src/core/findings/Finding.ts";
 import type { LearnedKiln } from "../../../src/core/kiln/LearnedKiln.ts";
 import { learnKiln } from "../../../src/core/kiln/learnKiln.ts";
 import { predictFiring } from "../../../src/core/kiln/predictFiring.ts";
+import { asAssumedKiln } from "../../../src/core/kiln/reach.ts";
+import { plainPaint } from "../../../src/core/reports/Block.ts";
 import { draftDocument } from "../../../src/core/reports/documents/draftDocument.ts";
 import { draftText } from "../../../src/core/reports/draftBlocks.ts";
-import { plainPaint } from "../../../src/core/reports/paint.ts";
-import type { Draft } from "../../../src/core/schedule/draftSchedule.ts";
-import { draftSchedule } from "../../../src/core/schedule/draftSchedule.ts";
-import { kilnReachC } from "../../../src/core/schedule/kilnReach.ts";
+import { type Draft, draftSchedule } from "../../../src/core/schedule/draftSchedule.ts";
+import { scheduleDifference } from "../../../src/core/schedule/energy.ts";
+import { kilnReachC } from "../../../src/core/schedule/ownKilnFiring.ts";
 import { repairSchedule } from "../../../src/core/schedule/repairSchedule.ts";
 import type { Schedule } from "../../../src/core/schedule/Schedule.ts";
-import { scheduleDifference } from "../../../src/core/schedule/scheduleDifference.ts";
 import { demoFiring } from "../../support/kilns.ts";
 import { schedule, segment, valued } from "../../support/schedules.ts";
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { pastOffset } from "../../../src/core/schedule/pastOffset.ts";
+import { pastOffset } from "../../../src/core/schedule/coneAim.ts";
 
 const usual = { offsetK: 8, sigmaK: 12 };
 

@@ -1,9 +1,8 @@
 import { describe, expect, it } from "vitest";
+import { limitsFor, pieceOf } from "../../../src/core/schedule/coolingLimits.ts";
 import { draftSchedule } from "../../../src/core/schedule/draftSchedule.ts";
-import { limitsFor, pieceOf } from "../../../src/core/schedule/pieceOf.ts";
-import { parseSchedule } from "../../../src/core/schedule/scheduleFile.ts";
-import { scheduleYaml } from "../../../src/core/schedule/scheduleYaml.ts";
-import { QUARTZ_BAND } from "../../../src/core/ware/inversionBands.ts";
+import { parseSchedule, scheduleYaml } from "../../../src/core/schedule/scheduleFile.ts";
+import { QUARTZ_BAND } from "../../../src/core/ware/inversions.ts";
 
 function schedule(ware: string) {
   const parsed = parseSchedule(

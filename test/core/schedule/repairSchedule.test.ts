@@ -1,14 +1,13 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import type { AssumedKiln } from "../../../src/core/kiln/AssumedKiln.ts";
+import type { AssumedKiln } from "../../../src/core/kiln/LearnedKiln.ts";
+import { limitsFor } from "../../../src/core/schedule/coolingLimits.ts";
 import { draftSchedule } from "../../../src/core/schedule/draftSchedule.ts";
 import { expandSchedule } from "../../../src/core/schedule/expandSchedule.ts";
-import { limitsFor } from "../../../src/core/schedule/pieceOf.ts";
 import { repairSchedule } from "../../../src/core/schedule/repairSchedule.ts";
 import type { Schedule } from "../../../src/core/schedule/Schedule.ts";
-import { parseSchedule } from "../../../src/core/schedule/scheduleFile.ts";
-import { scheduleYaml } from "../../../src/core/schedule/scheduleYaml.ts";
-import { QUARTZ_BAND } from "../../../src/core/ware/inversionBands.ts";
+import { parseSchedule, scheduleYaml } from "../../../src/core/schedule/scheduleFile.ts";
+import { QUARTZ_BAND } from "../../../src/core/ware/inversions.ts";
 import {
   anySchedule,
   hasAlikeNeighbours,

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { scheduleDifference } from "../../../src/core/schedule/energy.ts";
 import { expandSchedule } from "../../../src/core/schedule/expandSchedule.ts";
-import { scheduleDifference } from "../../../src/core/schedule/scheduleDifference.ts";
 import { anySchedule, schedule, segment } from "../../support/schedules.ts";
 
 describe("scheduleDifference", () => {

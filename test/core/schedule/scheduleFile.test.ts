@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { z } from "zod";
 import { problemText } from "../../../src/core/problem.ts";
+import { ScheduleFile } from "../../../src/core/schedule/Schedule.ts";
 import { parseSchedule } from "../../../src/core/schedule/scheduleFile.ts";
-import { ScheduleFile } from "../../../src/core/schedule/scheduleFormat.ts";
 
 const GOOD = `formatVersion: 1
 title: Cone 5 for crackle tiles

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { REFERENCE_KILN } from "../../../src/core/kiln/AssumedKiln.ts";
+import { REFERENCE_KILN } from "../../../src/core/kiln/LearnedKiln.ts";
 import { AIM_MARGIN_K, aimMarginK, peakSegment } from "../../../src/core/schedule/coneAim.ts";
 import { draftSchedule } from "../../../src/core/schedule/draftSchedule.ts";
 import type { Schedule } from "../../../src/core/schedule/Schedule.ts";

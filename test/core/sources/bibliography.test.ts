@@ -1,21 +1,17 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
-import { CONE_TABLES } from "../../../src/core/cones/coneTables.ts";
-import { basedOn, cited } from "../../../src/core/sources/basedOn.ts";
-import { SOURCES } from "../../../src/core/sources/bibliography.ts";
-import { CONES_SOURCES } from "../../../src/core/sources/cones.ts";
-import { COOLING_SOURCES } from "../../../src/core/sources/cooling.ts";
-import { FIRING_SOURCES } from "../../../src/core/sources/firing.ts";
-import { GLAZE_SOURCES } from "../../../src/core/sources/glaze.ts";
-import { GLAZE_STRESS_SOURCES } from "../../../src/core/sources/glazeStress.ts";
-import { KILN_SOURCES } from "../../../src/core/sources/kiln.ts";
-import { LOGS_SOURCES } from "../../../src/core/sources/logs.ts";
-import { PHOTO_SOURCES } from "../../../src/core/sources/photo.ts";
-import { PINGS_SOURCES } from "../../../src/core/sources/pings.ts";
-import { SCHEDULES_SOURCES } from "../../../src/core/sources/schedules.ts";
-import type { Source } from "../../../src/core/sources/source.ts";
-import { THERMOCOUPLES_SOURCES } from "../../../src/core/sources/thermocouples.ts";
-import { TRIALS_SOURCES } from "../../../src/core/sources/trials.ts";
+import { CONE_TABLES } from "../../../src/core/cones/cone.ts";
+import { basedOn, cited, SOURCES, type Source } from "../../../src/core/sources/bibliography.ts";
+import { CONES_SOURCES, THERMOCOUPLES_SOURCES } from "../../../src/core/sources/cones.ts";
+import { PHOTO_SOURCES, PINGS_SOURCES, TRIALS_SOURCES } from "../../../src/core/sources/crackle.ts";
+import {
+  FIRING_SOURCES,
+  KILN_SOURCES,
+  LOGS_SOURCES,
+  SCHEDULES_SOURCES,
+} from "../../../src/core/sources/firing.ts";
+import { GLAZE_SOURCES, GLAZE_STRESS_SOURCES } from "../../../src/core/sources/glaze.ts";
+import { COOLING_SOURCES } from "../../../src/core/sources/ware.ts";
 import { REFERENCE_GLASSES } from "../../support/referenceGlasses.ts";
 
 const ROOMS = [

@@ -1,12 +1,14 @@
 import { describe, expect, it } from "vitest";
-import { compensated } from "../../../src/core/thermocouple/compensated.ts";
-import { emfMillivolts, seebeckMicrovoltsPerK } from "../../../src/core/thermocouple/emf.ts";
-import { shownC, trueC } from "../../../src/core/thermocouple/readAs.ts";
 import {
+  compensated,
+  emfMillivolts,
+  seebeckMicrovoltsPerK,
+  shownC,
   THERMOCOUPLE_TYPES,
   type ThermocoupleType,
-} from "../../../src/core/thermocouple/ThermocoupleType.ts";
-import { temperatureFromEmf } from "../../../src/core/thermocouple/temperatureFromEmf.ts";
+  temperatureFromEmf,
+  trueC,
+} from "../../../src/core/thermocouple/emf.ts";
 
 function readC(type: ThermocoupleType, emfMv: number): number {
   const read = temperatureFromEmf(type, emfMv);

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { type CensoredRow, censoredFit } from "../../../src/core/trials/censoredModel.ts";
+import { type CensoredRow, censoredFit } from "../../../src/core/trials/tobitFit.ts";
 
 function row(value: number, isBound: boolean, x = 0): CensoredRow {
   return { value, isBound, variance: 0, columns: [1, x] };

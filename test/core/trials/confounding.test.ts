@@ -1,10 +1,9 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import type { Cause } from "../../../src/core/trials/Cause.ts";
-import type { Confounding } from "../../../src/core/trials/Confounding.ts";
+import type { Cause, Confounding } from "../../../src/core/trials/Confounding.ts";
 import { confoundingOf } from "../../../src/core/trials/confoundingOf.ts";
+import { tileCauses } from "../../../src/core/trials/firingCauses.ts";
 import type { Tile } from "../../../src/core/trials/Tile.ts";
-import { tileCauses } from "../../../src/core/trials/tileCauses.ts";
 import { someTile } from "./someTile.ts";
 import "../../support/propertySeed.ts";
 

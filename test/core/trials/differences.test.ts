@@ -1,16 +1,16 @@
 import { describe, expect, it } from "vitest";
 import type { Curve } from "../../../src/core/curve/Curve.ts";
-import type { FiringRecord } from "../../../src/core/firing/FiringRecord.ts";
-import { parseRecord } from "../../../src/core/firing/record.ts";
-import { reviewFiring } from "../../../src/core/firing/reviewFiring.ts";
 import { problemText } from "../../../src/core/problem.ts";
+import type { FiringRecord } from "../../../src/core/record/FiringRecord.ts";
+import { parseRecord } from "../../../src/core/record/parseRecord.ts";
+import { reviewFiring } from "../../../src/core/review/reviewFiring.ts";
 import {
   differencesOf,
   type FactDifference,
   reportedDifferences,
   widestDifferences,
 } from "../../../src/core/trials/differences.ts";
-import type { FactName, FiringInNumbers } from "../../../src/core/trials/FiringFact.ts";
+import type { FactName, FiringInNumbers } from "../../../src/core/trials/FiringStudy.ts";
 import { firingFacts, type NotedFiring } from "../../../src/core/trials/firingFacts.ts";
 import { corners, sampled } from "../../support/curves.ts";
 import { firing, readingOf } from "../../support/firings.ts";

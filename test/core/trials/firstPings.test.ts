@@ -1,9 +1,9 @@
 import { describe, expect, it } from "vitest";
-import { parseRecord } from "../../../src/core/firing/record.ts";
-import { reviewFiring } from "../../../src/core/firing/reviewFiring.ts";
-import type { MeasuredPing } from "../../../src/core/glaze/GlazedPiece.ts";
-import { firstPings } from "../../../src/core/trials/firstPings.ts";
-import { tilesOf } from "../../../src/core/trials/tilesOf.ts";
+import type { MeasuredPing } from "../../../src/core/glaze/Glaze.ts";
+import { parseRecord } from "../../../src/core/record/parseRecord.ts";
+import { reviewFiring } from "../../../src/core/review/reviewFiring.ts";
+import { firstPings } from "../../../src/core/trials/studyFirings.ts";
+import { tilesOf } from "../../../src/core/trials/Tile.ts";
 import { corners, sampled } from "../../support/curves.ts";
 import { readingOf } from "../../support/firings.ts";
 import { valued } from "../../support/schedules.ts";

@@ -1,10 +1,9 @@
 import { describe, expect, it } from "vitest";
 import { fitSpacing } from "../../../src/core/trials/fitSpacing.ts";
-import { glazesCompared } from "../../../src/core/trials/glazesCompared.ts";
-import { labelTest } from "../../../src/core/trials/labelTest.ts";
+import { labelTest } from "../../../src/core/trials/permutationTest.ts";
 import { sampleSizes } from "../../../src/core/trials/sampleSizes.ts";
+import { glazesCompared, throughCracks } from "../../../src/core/trials/studyFirings.ts";
 import type { Tile } from "../../../src/core/trials/Tile.ts";
-import { throughCracks } from "../../../src/core/trials/throughCracks.ts";
 import {
   coatRead,
   crackleStudy,

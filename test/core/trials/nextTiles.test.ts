@@ -1,13 +1,12 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { basisOf } from "../../../src/core/math/linearSystem.ts";
 import { chooseTiles } from "../../../src/core/trials/chooseTiles.ts";
-import { basisOf } from "../../../src/core/trials/columnSpace.ts";
 import { confoundingOf } from "../../../src/core/trials/confoundingOf.ts";
+import { tileCauses } from "../../../src/core/trials/firingCauses.ts";
 import type { NextTiles } from "../../../src/core/trials/NextTest.ts";
-import { neededError } from "../../../src/core/trials/neededError.ts";
-import { nextTiles } from "../../../src/core/trials/nextTiles.ts";
+import { neededError, nextTiles } from "../../../src/core/trials/nextTiles.ts";
 import type { Tile } from "../../../src/core/trials/Tile.ts";
-import { tileCauses } from "../../../src/core/trials/tileCauses.ts";
 import { someTile } from "./someTile.ts";
 import "../../support/propertySeed.ts";
 

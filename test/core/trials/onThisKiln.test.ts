@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { asAssumedKiln } from "../../../src/core/kiln/asAssumedKiln.ts";
 import { learnKiln } from "../../../src/core/kiln/learnKiln.ts";
-import { onThisKiln } from "../../../src/core/trials/onThisKiln.ts";
+import { asAssumedKiln } from "../../../src/core/kiln/reach.ts";
+import { onThisKiln } from "../../../src/core/trials/NextTest.ts";
 import { demoFiring } from "../../support/kilns.ts";
 import { schedule, segment, valued } from "../../support/schedules.ts";
 

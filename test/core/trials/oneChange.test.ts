@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { heatworkOf } from "../../../src/core/cones/heatwork.ts";
-import { reviewFiring } from "../../../src/core/firing/reviewFiring.ts";
-import { REFERENCE_KILN } from "../../../src/core/kiln/AssumedKiln.ts";
+import { REFERENCE_KILN } from "../../../src/core/kiln/LearnedKiln.ts";
+import { reviewFiring } from "../../../src/core/review/reviewFiring.ts";
 import { expandSchedule } from "../../../src/core/schedule/expandSchedule.ts";
 import type { Schedule } from "../../../src/core/schedule/Schedule.ts";
 import type { NotedFiring } from "../../../src/core/trials/firingFacts.ts";

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
+import type { SpacingFit } from "../../../src/core/trials/FiringStudy.ts";
 import { fitSpacing } from "../../../src/core/trials/fitSpacing.ts";
-import type { SpacingFit } from "../../../src/core/trials/SpacingFit.ts";
 import type { Tile } from "../../../src/core/trials/Tile.ts";
 import {
   type CrackleDesign,

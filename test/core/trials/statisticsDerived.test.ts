@@ -1,10 +1,12 @@
 import { describe, expect, it } from "vitest";
-import { effectiveLines } from "../../../src/core/trials/effectiveLines.ts";
-import { ERROR_TO_TELL, exponentError } from "../../../src/core/trials/exponentError.ts";
-import { labelTest } from "../../../src/core/trials/labelTest.ts";
-import { normalHazard } from "../../../src/core/trials/normalTail.ts";
-import { shareInterval } from "../../../src/core/trials/shareInterval.ts";
-import { tilesPerGroup } from "../../../src/core/trials/tilesPerGroup.ts";
+import { normalHazard, shareInterval } from "../../../src/core/math/distributions.ts";
+import { effectiveLines } from "../../../src/core/trials/fitSpacing.ts";
+import { labelTest } from "../../../src/core/trials/permutationTest.ts";
+import {
+  ERROR_TO_TELL,
+  exponentError,
+  tilesPerGroup,
+} from "../../../src/core/trials/sampleSizes.ts";
 
 describe("derived: standard error of the exponent", () => {
   const coats = [0.3, 0.48, 0.76, 1.2];

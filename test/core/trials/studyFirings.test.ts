@@ -1,19 +1,18 @@
 import { describe, expect, it } from "vitest";
 import { bandPassage } from "../../../src/core/curve/bandPassage.ts";
-import { parseRecord } from "../../../src/core/firing/record.ts";
-import { reviewFiring } from "../../../src/core/firing/reviewFiring.ts";
+import { parseRecord } from "../../../src/core/record/parseRecord.ts";
 import { comparisonDocument } from "../../../src/core/reports/documents/comparisonDocument.ts";
-import { trialBlocks } from "../../../src/core/reports/sections/trialBlocks.ts";
+import { trialBlocks } from "../../../src/core/reports/trialBlocks.ts";
+import { reviewFiring } from "../../../src/core/review/reviewFiring.ts";
 import { draftSchedule } from "../../../src/core/schedule/draftSchedule.ts";
 import { expandSchedule } from "../../../src/core/schedule/expandSchedule.ts";
 import type { Schedule } from "../../../src/core/schedule/Schedule.ts";
-import { parseSchedule } from "../../../src/core/schedule/scheduleFile.ts";
-import { scheduleYaml } from "../../../src/core/schedule/scheduleYaml.ts";
+import { parseSchedule, scheduleYaml } from "../../../src/core/schedule/scheduleFile.ts";
 import type { FiringStudy } from "../../../src/core/trials/FiringStudy.ts";
-import { nextSchedule } from "../../../src/core/trials/nextSchedule.ts";
-import type { PlannedFiring } from "../../../src/core/trials/PlannedFiring.ts";
+import type { PlannedFiring } from "../../../src/core/trials/NextTest.ts";
+import { nextSchedule } from "../../../src/core/trials/nextTestOf.ts";
 import { studyFirings } from "../../../src/core/trials/studyFirings.ts";
-import { QUARTZ_BAND } from "../../../src/core/ware/inversionBands.ts";
+import { QUARTZ_BAND } from "../../../src/core/ware/inversions.ts";
 import { firing, readingOf } from "../../support/firings.ts";
 import { schedule, segment, valued } from "../../support/schedules.ts";
 

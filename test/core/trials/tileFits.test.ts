@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { parseGlaze } from "../../../src/core/glaze/parseGlaze.ts";
-import { workOutGlaze } from "../../../src/core/glaze/workOutGlaze.ts";
+import { parseGlaze } from "../../../src/core/glaze/glazeFile.ts";
+import { workOutGlaze } from "../../../src/core/glaze/glazeSheet.ts";
 import type { Tile } from "../../../src/core/trials/Tile.ts";
 import { expectedSpacings, tileFits } from "../../../src/core/trials/tileFits.ts";
 import { coatRead, tile } from "../../support/crackleStudies.ts";

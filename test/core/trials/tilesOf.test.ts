@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { parseRecord } from "../../../src/core/firing/record.ts";
-import { tilesOf } from "../../../src/core/trials/tilesOf.ts";
+import { parseRecord } from "../../../src/core/record/parseRecord.ts";
+import { tilesOf } from "../../../src/core/trials/Tile.ts";
 
 function recordOf(name: string, trials: string) {
   const record = parseRecord(`formatVersion: 1\ntitle: ${name}\ntrials:\n${trials}`, name);

@@ -1,10 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { problemText, type Result } from "../../../src/core/problem.ts";
-import { parseDuration } from "../../../src/core/units/parseDuration.ts";
-import { parseLength } from "../../../src/core/units/parseLength.ts";
-import { parseRate } from "../../../src/core/units/parseRate.ts";
-import { parseTemperature } from "../../../src/core/units/parseTemperature.ts";
 import {
   notNought,
   printDifference,
@@ -12,7 +8,9 @@ import {
   printMm,
   printRate,
   printTemperature,
-} from "../../../src/core/units/print.ts";
+} from "../../../src/core/text/quantities.ts";
+import { parseLength } from "../../../src/core/units/quantity.ts";
+import { parseDuration, parseRate, parseTemperature } from "../../../src/core/units/temperature.ts";
 
 const where = "a.yaml: here";
 const celsius = { unit: "C", where } as const;

@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { problemText } from "../../../src/core/problem.ts";
 import { BODIES, bodyNamed } from "../../../src/core/ware/bodies.ts";
-import { type GivenBody, userBody } from "../../../src/core/ware/userBody.ts";
+import { type GivenBody, userBody } from "../../../src/core/ware/ownBody.ts";
 
 const nameOf = (words: string) => {
   const found = bodyNamed(words, "ware.yaml: body");

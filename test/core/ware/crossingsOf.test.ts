@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { makeCurve } from "../../../src/core/curve/Curve.ts";
-import { crossingsOf } from "../../../src/core/ware/crossingsOf.ts";
+import { crossingsOf } from "../../../src/core/ware/inversions.ts";
 
 /** 20 → 700 → 20 °C, each leg at its own rate, a point a minute. */
 function upAndDown(upCPerHour: number, downCPerHour: number) {

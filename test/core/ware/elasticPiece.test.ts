@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { type ElasticPiece, PLACES_TOLD } from "../../../src/core/ware/elasticPiece.ts";
 import { LAYERS, type PieceMesh } from "../../../src/core/ware/pieceMesh.ts";
-import { barStress, largestTension } from "../../../src/core/ware/weibull.ts";
+import { barStress, largestTension } from "../../../src/core/ware/pieceStress.ts";
 import {
   discShape,
   MUG_SHAPE,

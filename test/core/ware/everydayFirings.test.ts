@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { makeCurve } from "../../../src/core/curve/Curve.ts";
-import { lossKPerSecond } from "../../../src/core/kiln/heatBalance.ts";
+import { lossKPerSecond } from "../../../src/core/kiln/LearnedKiln.ts";
 import { type PieceStrain, pieceStrain } from "../../../src/core/ware/pieceStrain.ts";
 import type { Ware, WareGeometry } from "../../../src/core/ware/Ware.ts";
 import { listedBody } from "./sampleWare.ts";

@@ -5,7 +5,7 @@ import {
   hasCristobalite,
   publishedRates,
   QUARTZ_BAND,
-} from "../../../src/core/ware/inversionBands.ts";
+} from "../../../src/core/ware/inversions.ts";
 import { listedBody } from "./sampleWare.ts";
 
 describe("the lower band", () => {

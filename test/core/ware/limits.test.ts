@@ -1,10 +1,10 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { CRISTOBALITE_BAND, QUARTZ_BAND } from "../../../src/core/ware/inversionBands.ts";
-import { limitingRate, limitingRateAt } from "../../../src/core/ware/limitingRate.ts";
-import { openingRatio } from "../../../src/core/ware/openingRatio.ts";
+import { wareOf } from "../../../src/core/ware/givenWare.ts";
+import { CRISTOBALITE_BAND, QUARTZ_BAND } from "../../../src/core/ware/inversions.ts";
+import { openingRatio } from "../../../src/core/ware/openingStrain.ts";
+import { limitingRate, limitingRateAt } from "../../../src/core/ware/strainRisk.ts";
 import { strainSpread } from "../../../src/core/ware/strainSpread.ts";
-import { wareOf } from "../../../src/core/ware/wareOf.ts";
 import { wareStrain } from "../../../src/core/ware/wareStrain.ts";
 import { sampleWare, straightFall, withBody } from "./sampleWare.ts";
 

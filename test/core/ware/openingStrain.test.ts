@@ -1,7 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { openingRatio } from "../../../src/core/ware/openingRatio.ts";
-import { openingStrains } from "../../../src/core/ware/openingStrain.ts";
+import { openingRatio, openingStrains } from "../../../src/core/ware/openingStrain.ts";
 import { strainRisk } from "../../../src/core/ware/strainRisk.ts";
 import { sampleWare, withBody } from "./sampleWare.ts";
 

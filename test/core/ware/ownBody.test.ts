@@ -1,10 +1,13 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { BODIES } from "../../../src/core/ware/bodies.ts";
-import { bodyAsGiven, bodyGiven } from "../../../src/core/ware/bodyAsGiven.ts";
-import { parseBody } from "../../../src/core/ware/bodyFile.ts";
-import { BODY_PROPERTIES, type BodyProperty } from "../../../src/core/ware/bodyProperties.ts";
-import { distinctBodies } from "../../../src/core/ware/distinctBodies.ts";
+import { BODIES, distinctBodies } from "../../../src/core/ware/bodies.ts";
+import {
+  BODY_PROPERTIES,
+  type BodyProperty,
+  bodyAsGiven,
+  bodyGiven,
+  parseBody,
+} from "../../../src/core/ware/ownBody.ts";
 import type { Body } from "../../../src/core/ware/Ware.ts";
 import { valued } from "../../support/schedules.ts";
 import { sampleWare } from "./sampleWare.ts";

@@ -2,8 +2,8 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { makeCurve } from "../../../src/core/curve/Curve.ts";
 import { pieceStrain, type StrainedPiece } from "../../../src/core/ware/pieceStrain.ts";
+import { weakestFirst } from "../../../src/core/ware/strainRisk.ts";
 import { strainSpread } from "../../../src/core/ware/strainSpread.ts";
-import { weakestFirst } from "../../../src/core/ware/weakestFirst.ts";
 import { sampleWare, straightFall } from "./sampleWare.ts";
 
 const MUG = sampleWare("stoneware", 6, { baseMm: 9 });

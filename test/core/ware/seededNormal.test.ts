@@ -1,6 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { seededEven } from "../../../src/core/ware/seededEven.ts";
-import { seededNormal } from "../../../src/core/ware/seededNormal.ts";
+import { seededEven, seededNormal } from "../../../src/core/math/distributions.ts";
 
 describe("a stream of normal numbers", () => {
   it("is what Box and Muller make of the even numbers of the same seed", () => {

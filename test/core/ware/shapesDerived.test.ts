@@ -9,10 +9,9 @@ import {
   LAYER_SHARE,
   radiationWPerM2K,
 } from "../../../src/core/ware/heatExchange.ts";
-import { strainedBar } from "../../../src/core/ware/pieceStress.ts";
+import { largestTension, strainedBar } from "../../../src/core/ware/pieceStress.ts";
 import { wareNumbers } from "../../../src/core/ware/strainNumbers.ts";
 import { BASE, DEEP, LOAD, STATE_SIZE, WALL } from "../../../src/core/ware/wareState.ts";
-import { largestTension } from "../../../src/core/ware/weibull.ts";
 import { off } from "../../support/wareParts.ts";
 import { sampleWare } from "./sampleWare.ts";
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { stackProfile, stackShare } from "../../../src/core/ware/shelfStack.ts";
+import { stackProfile, stackShare } from "../../../src/core/ware/heatExchange.ts";
 
 // In a shelf that passes heat on from layer to layer by radiation between black faces, the middle
 // lags its edge by rR²/4α, which is R²/2 of the gap in the unit of the profile.

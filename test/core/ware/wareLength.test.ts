@@ -1,6 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { wareLength } from "../../../src/core/ware/wareLength.ts";
-import { wareOf } from "../../../src/core/ware/wareOf.ts";
+import { wareLength, wareOf } from "../../../src/core/ware/givenWare.ts";
 import { wareStrain } from "../../../src/core/ware/wareStrain.ts";
 import { sampleWare, straightFall } from "./sampleWare.ts";
 

@@ -2,8 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { makeCurve } from "../../../src/core/curve/Curve.ts";
 import { bodyStrain } from "../../../src/core/ware/bodyExpansion.ts";
-import { strainSteps } from "../../../src/core/ware/strainSteps.ts";
-import { wareStrain } from "../../../src/core/ware/wareStrain.ts";
+import { strainSteps, wareStrain } from "../../../src/core/ware/wareStrain.ts";
 import { listedBody, sampleWare, straightFall, withBody } from "./sampleWare.ts";
 
 const rate = fc.integer({ min: 20, max: 600 });

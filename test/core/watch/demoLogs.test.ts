@@ -1,8 +1,8 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
-import { kilnFiringOf } from "../../../src/core/firing/kilnFiringOf.ts";
-import { asAssumedKiln } from "../../../src/core/kiln/asAssumedKiln.ts";
+import { kilnFiringOf } from "../../../src/core/firing/kilnFiring.ts";
 import { learnKiln } from "../../../src/core/kiln/learnKiln.ts";
+import { asAssumedKiln } from "../../../src/core/kiln/reach.ts";
 import { parseSchedule } from "../../../src/core/schedule/scheduleFile.ts";
 import type { WatchState } from "../../../src/core/watch/WatchState.ts";
 import { valued } from "../../support/schedules.ts";

@@ -1,10 +1,9 @@
 import { describe, expect, it } from "vitest";
 import { type Curve, makeCurve } from "../../../src/core/curve/Curve.ts";
-import type { Finding } from "../../../src/core/findings/Finding.ts";
-import { statementText } from "../../../src/core/findings/findingText.ts";
-import type { LogReading } from "../../../src/core/log/LogReading.ts";
-import { limitsFor } from "../../../src/core/schedule/pieceOf.ts";
-import { QUARTZ_BAND } from "../../../src/core/ware/inversionBands.ts";
+import { type Finding, statementText } from "../../../src/core/findings/Finding.ts";
+import type { LogReading } from "../../../src/core/log/reading/LogReading.ts";
+import { limitsFor } from "../../../src/core/schedule/coolingLimits.ts";
+import { QUARTZ_BAND } from "../../../src/core/ware/inversions.ts";
 import { corners, sampled } from "../../support/curves.ts";
 import { readingOf } from "../../support/firings.ts";
 import { schedule, segment } from "../../support/schedules.ts";

@@ -1,5 +1,5 @@
 import type { z } from "zod";
-import type { FiringRecordFile } from "../../../src/core/firing/recordFormat.ts";
+import type { FiringRecordFile } from "../../../src/core/record/recordFormat.ts";
 import type { FiringPlan } from "./fire.ts";
 import type { LogShape } from "./logShapes.ts";
 

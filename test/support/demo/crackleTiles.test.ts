@@ -1,12 +1,11 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
-import { parseRecord } from "../../../src/core/firing/record.ts";
+import { dot, normalMatrix, solved } from "../../../src/core/math/linearSystem.ts";
+import { parseRecord } from "../../../src/core/record/parseRecord.ts";
+import type { SpacingFit } from "../../../src/core/trials/FiringStudy.ts";
 import { fitSpacing } from "../../../src/core/trials/fitSpacing.ts";
-import { dot, normalMatrix, solved } from "../../../src/core/trials/linearSystem.ts";
-import type { SpacingFit } from "../../../src/core/trials/SpacingFit.ts";
 import { studyFits } from "../../../src/core/trials/studyFits.ts";
-import type { Tile } from "../../../src/core/trials/Tile.ts";
-import { tilesOf } from "../../../src/core/trials/tilesOf.ts";
+import { type Tile, tilesOf } from "../../../src/core/trials/Tile.ts";
 import {
   DEMO_TRUTH,
   demoTiles,

@@ -1,5 +1,5 @@
+import { seededEven } from "../../../src/core/math/distributions.ts";
 import { omoriTimes } from "../../../src/core/pings/omoriLaw.ts";
-import { seededEven } from "../../../src/core/ware/seededEven.ts";
 import { addClicks, addHum, addPink, silence } from "../clicks.ts";
 import { waveFile } from "../waves.ts";
 

@@ -1,4 +1,4 @@
-import { seededEven } from "../../../src/core/ware/seededEven.ts";
+import { seededEven } from "../../../src/core/math/distributions.ts";
 
 /** A stream of numbers that is the same for the same seed, everywhere. */
 export interface Seeded {

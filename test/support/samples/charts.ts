@@ -1,8 +1,6 @@
 import type { CoolingLimit } from "../../../src/core/charts/coolingLimits.ts";
-import type { Band } from "../../../src/core/curve/Band.ts";
-import { type Curve, type Gap, makeCurve } from "../../../src/core/curve/Curve.ts";
-import { shifted } from "../../../src/core/curve/moved.ts";
-import { peakOf } from "../../../src/core/curve/peakOf.ts";
+import { type Curve, type Gap, makeCurve, peakOf, shifted } from "../../../src/core/curve/Curve.ts";
+import type { Band } from "../../../src/core/curve/edgeTimes.ts";
 
 /** Invented bands, wide enough to see. */
 export const SAMPLE_BANDS: readonly Band[] = [

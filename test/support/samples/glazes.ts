@@ -1,5 +1,4 @@
-import type { GlazeWork } from "../../../src/core/glaze/GlazeWork.ts";
-import { glazeWorkOf } from "../../../src/core/glaze/glazeWorkOf.ts";
+import { type GlazeWork, glazeWorkOf } from "../../../src/core/glaze/glazeWork.ts";
 
 const FILE = `formatVersion: 1
 title: Sample

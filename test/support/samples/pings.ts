@@ -1,8 +1,7 @@
 import type { Listening } from "../../../src/core/pings/listener.ts";
 import { USUAL_SETTINGS } from "../../../src/core/pings/Ping.ts";
-import type { PingReview } from "../../../src/core/pings/PingReview.ts";
+import { type PingReview, reviewPings } from "../../../src/core/pings/PingReview.ts";
 import type { LogBeside } from "../../../src/core/pings/pingTemperatures.ts";
-import { reviewPings } from "../../../src/core/pings/reviewPings.ts";
 import { corners } from "../curves.ts";
 
 /** A recording heard with pings at these times [s], each of one loudness and tone unless given. */

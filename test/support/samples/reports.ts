@@ -1,9 +1,9 @@
-import type { Caution } from "../../../src/core/cautions/Caution.ts";
+import type { Caution } from "../../../src/core/cautions/cautions.ts";
 import type { ConeState, Heatwork } from "../../../src/core/cones/cone.ts";
 import { type Curve, makeCurve } from "../../../src/core/curve/Curve.ts";
 import type { Finding } from "../../../src/core/findings/Finding.ts";
-import type { FoundSegment, ZoneReview } from "../../../src/core/firing/foundZone.ts";
-import type { Crossing } from "../../../src/core/ware/crossingsOf.ts";
+import type { FoundSegment, ZoneReview } from "../../../src/core/firing/FiringFacts.ts";
+import type { Crossing } from "../../../src/core/ware/inversions.ts";
 
 /** Hours as seconds, so that samples read like a firing log. */
 export const hours = (value: number): number => Math.round(value * 3600);

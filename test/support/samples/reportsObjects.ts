@@ -1,5 +1,5 @@
-import type { FiringReview } from "../../../src/core/firing/FiringReview.ts";
-import type { LogReading } from "../../../src/core/log/LogReading.ts";
+import type { LogReading } from "../../../src/core/log/reading/LogReading.ts";
+import type { FiringReview } from "../../../src/core/review/FiringReview.ts";
 import type { Draft } from "../../../src/core/schedule/draftSchedule.ts";
 import type { Segment, TimelineRow } from "../../../src/core/schedule/Schedule.ts";
 import {

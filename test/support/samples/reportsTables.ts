@@ -1,5 +1,5 @@
-import type { ComparedFiring, Comparison } from "../../../src/core/firing/compareFirings.ts";
-import type { ConeInput, ConesInput } from "../../../src/core/reports/conesText.ts";
+import type { ConeInput, ConesInput } from "../../../src/core/reports/coneBlocks.ts";
+import type { ComparedFiring, Comparison } from "../../../src/core/review/compareFirings.ts";
 import { hours, sampleCautions, sampleCurve } from "./reports.ts";
 
 /** One column of a comparison. */

@@ -1,7 +1,7 @@
+import { rateDown, temperatureDown, temperatureUp } from "../../../src/core/schedule/paced.ts";
 import type { Schedule, Segment } from "../../../src/core/schedule/Schedule.ts";
-import { scheduleYaml } from "../../../src/core/schedule/scheduleYaml.ts";
+import { scheduleYaml } from "../../../src/core/schedule/scheduleFile.ts";
 import { solvePeak } from "../../../src/core/schedule/solveSchedule.ts";
-import { rateDown, temperatureDown, temperatureUp } from "../../../src/core/schedule/wholeUnits.ts";
 import type { TemperatureUnit } from "../../../src/core/units/temperature.ts";
 import { SHIPPED, type ShippedSchedule } from "./shippedSchedules.ts";
 

@@ -1,6 +1,7 @@
-import { type Curve, curveOver, type Gap } from "../../curve/Curve.ts";
-import type { LogFault } from "../LogReading.ts";
-import { medianStep } from "../statistics.ts";
+import { type Curve, curveOver, type Gap, lastAtOrBefore } from "../../curve/Curve.ts";
+import { medianStep } from "../../math/statistics.ts";
+import type { Channel, LogFault } from "../reading/LogReading.ts";
+import type { Column } from "../text/logTable.ts";
 import { findSpikes } from "./spikes.ts";
 
 /** A channel's readings without what was no reading. */
@@ -145,5 +146,131 @@ function spikeFault(
     toSeconds: times[spikes[count - 1] as number] as number,
     count,
     what: `${name} has ${count} ${count === 1 ? "reading" : "readings"} far off the line of its neighbours (${values.join(", ")}${more}); left out.`,
+  };
+}
+
+/** A named Curve. */
+export interface NamedCurve {
+  readonly name: string;
+  readonly curve: Curve;
+}
+
+/** Least length of a run of one value that is looked at [s], and least number of readings in it. */
+const LEAST_SECONDS = 1200;
+const LEAST_READINGS = 10;
+/** Change of another column meanwhile that this one should have followed [K]. */
+const MOVED_K = 40;
+
+/** Stretches in which a thermocouple shows one and the same value while another column moves, or, alone, before a jump. */
+export function stuckFaults(
+  temperatures: readonly NamedCurve[],
+  witnesses: readonly NamedCurve[],
+): readonly LogFault[] {
+  return temperatures.flatMap(({ name, curve }) => {
+    const others = [...temperatures, ...witnesses].filter((other) => other.curve !== curve);
+    if (others.length === 0) return runsOf(curve).flatMap((run) => frozen(name, curve, run));
+    return runsOf(curve).flatMap((run) => {
+      const mover = others.find((other) => changeOver(other.curve, run) > MOVED_K);
+      if (mover === undefined) return [];
+      const value = Math.round(curve.tempsC[run.from] as number);
+      const fault: LogFault = {
+        kind: "stuck",
+        channel: name,
+        fromSeconds: run.fromSeconds,
+        toSeconds: run.toSeconds,
+        count: run.to - run.from + 1,
+        what: `${name} stays at exactly ${value} °C while ${mover.name} moves by ${Math.round(changeOver(mover.curve, run))} K.`,
+      };
+      return [fault];
+    });
+  });
+}
+
+/** A run that ends in a jump, as a reading that was frozen and let go does. */
+function frozen(name: string, curve: Curve, run: Run): readonly LogFault[] {
+  const value = curve.tempsC[run.from] as number;
+  const next = curve.tempsC[run.to + 1];
+  const isGap = curve.gaps.some((gap) => gap.fromSeconds === run.toSeconds);
+  if (next === undefined || isGap || Math.abs(next - value) <= MOVED_K) return [];
+  return [
+    {
+      kind: "stuck",
+      channel: name,
+      fromSeconds: run.fromSeconds,
+      toSeconds: run.toSeconds,
+      count: run.to - run.from + 1,
+      what: `${name} stays at exactly ${Math.round(value)} °C, then jumps by ${Math.round(Math.abs(next - value))} K from one reading to the next.`,
+    },
+  ];
+}
+
+interface Run {
+  readonly from: number;
+  readonly to: number;
+  readonly fromSeconds: number;
+  readonly toSeconds: number;
+}
+
+function runsOf(curve: Curve): readonly Run[] {
+  const { timesSeconds, tempsC } = curve;
+  const runs: Run[] = [];
+  let from = 0;
+  for (let i = 1; i <= tempsC.length; i++) {
+    if (i < tempsC.length && tempsC[i] === tempsC[from]) continue;
+    const fromSeconds = timesSeconds[from] as number;
+    const toSeconds = timesSeconds[i - 1] as number;
+    if (toSeconds - fromSeconds >= LEAST_SECONDS && i - from >= LEAST_READINGS)
+      runs.push({ from, to: i - 1, fromSeconds, toSeconds });
+    from = i;
+  }
+  return runs;
+}
+
+/** Largest less smallest value of a Curve over the time of a run [K]. */
+function changeOver({ timesSeconds, tempsC }: Curve, run: Run): number {
+  let least = Number.POSITIVE_INFINITY;
+  let greatest = Number.NEGATIVE_INFINITY;
+  let i = Math.max(0, lastAtOrBefore(timesSeconds, run.fromSeconds));
+  if ((timesSeconds[i] as number) < run.fromSeconds) i++;
+  for (; i < timesSeconds.length && (timesSeconds[i] as number) <= run.toSeconds; i++) {
+    least = Math.min(least, tempsC[i] as number);
+    greatest = Math.max(greatest, tempsC[i] as number);
+  }
+  return greatest - least;
+}
+
+/** Highest share and highest percentage that a controller writes, rounding allowed for. */
+const WHOLE = 1.001;
+const WHOLE_PERCENT = 100.5;
+
+/**
+ * An output column as share of full power, 0–1: as it stands, or from percent when the heading says
+ * so or a number is over 1. Cells without a number are left out.
+ * @returns null when its numbers are no share of anything, or fewer than two.
+ */
+export function outputFraction(
+  column: Column,
+  rows: Int32Array,
+  seconds: Float64Array,
+): NonNullable<Channel["outputFraction"]> | null {
+  const times = new Float64Array(rows.length);
+  const values = new Float64Array(rows.length);
+  let count = 0;
+  let lowest = 0;
+  let highest = 0;
+  for (let i = 0; i < rows.length; i++) {
+    const value = column.numbers[rows[i] as number] as number;
+    if (!Number.isFinite(value)) continue;
+    lowest = Math.min(lowest, value);
+    highest = Math.max(highest, value);
+    times[count] = seconds[i] as number;
+    values[count++] = value;
+  }
+  if (count < 2 || lowest < 0 || highest > WHOLE_PERCENT) return null;
+  const whole =
+    highest > WHOLE || /%|percent|prozent/i.test(`${column.name} ${column.unitText}`) ? 100 : 1;
+  return {
+    timesSeconds: times.subarray(0, count),
+    fraction: values.subarray(0, count).map((value) => Math.min(1, value / whole)),
   };
 }

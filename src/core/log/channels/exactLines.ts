@@ -1,4 +1,4 @@
-import { steadyValues } from "./steadyValues.ts";
+import { steadyValues } from "../../math/statistics.ts";
 
 /** Places in a row that must lie on one line; fewer in a short log, whose ramps are short. */
 const RUN = 6;

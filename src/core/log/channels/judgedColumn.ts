@@ -1,10 +1,10 @@
-import type { ChannelRole } from "../LogReading.ts";
-import { type Shape, shapeOf } from "../statistics.ts";
-import type { Column } from "../text/table.ts";
-import { columnUnit } from "./columnUnit.ts";
+import { type Shape, shapeOf, steadyValues } from "../../math/statistics.ts";
+import { failed, ok, type Result } from "../../problem.ts";
+import type { ChannelRole, LogOptions } from "../reading/LogReading.ts";
+import { OTHER_UNIT, OTHER_UNIT_IN_NAME, WORDS } from "../text/headerCells.ts";
+import { type Column, columnList, findColumn, type Table } from "../text/logTable.ts";
 import { jumpsOnce } from "./setPoints.ts";
-import { steadyValues } from "./steadyValues.ts";
-import { OTHER_UNIT, OTHER_UNIT_IN_NAME, WORDS } from "./words.ts";
+import { celsiusFrom, columnUnit, type LogUnit, possibleUnits } from "./unit.ts";
 
 /** What a column was taken for by itself, before it is looked at beside the others. */
 export interface Judged {
@@ -103,4 +103,90 @@ function wavering(values: Float64Array): number {
       (values[i + 1] as number) - ((values[i] as number) + (values[i + 2] as number)) / 2,
     );
   return bends.sort()[Math.floor(0.75 * bends.length)] ?? 0;
+}
+
+/** Change of a kiln, or lead of it, beside which a column near room temperature is none of its zones [in its unit]. */
+const KILN_RANGE = 60;
+/** Change of a kiln that is enough when it is so many times that of the column. */
+const MUCH_MORE = { range: 30, times: 10 };
+
+/** Whether a column without a name stays near room temperature while a kiln beside it moves. */
+export function isIndoors({ shape, column, role }: Judged, all: readonly Judged[]): boolean {
+  if (role !== "temperature" || !/^column \d+$/.test(column.name)) return false;
+  const unit = columnUnit(column);
+  const others = all.filter((other) => other.column !== column && other.role === "temperature");
+  const units = unit === null ? unitsOf(others) : [unit];
+  const isNear = units.some((each) => {
+    const least = celsiusFrom(shape.least, each);
+    const most = celsiusFrom(shape.greatest, each);
+    return least > 5 && most < 60 && most - least < 25;
+  });
+  const own = MUCH_MORE.times * (shape.greatest - shape.least);
+  const isKiln = (other: Judged) =>
+    other.role === "temperature" &&
+    (other.shape.greatest - other.shape.least >
+      Math.min(KILN_RANGE, Math.max(MUCH_MORE.range, own)) ||
+      other.shape.least - shape.greatest > KILN_RANGE);
+  return isNear && others.some(isKiln);
+}
+
+/** Scales under which all of some columns could be kilns. */
+function unitsOf(columns: readonly Judged[]): readonly LogUnit[] {
+  return (["C", "F", "K"] as const).filter((unit) =>
+    columns.every(({ shape: { first, least, greatest } }) =>
+      possibleUnits({ start: first, least, peak: greatest }).includes(unit),
+    ),
+  );
+}
+
+export function asIndoors(judged: Judged): Judged {
+  const because = "it stays near room temperature while another column does not";
+  return { ...judged, role: "cold-junction", because, isSure: false };
+}
+
+/** Why a column is what it was told to be. */
+export const GIVEN = "given as an option";
+
+/** Roles that are told, by column; a column cannot be measured without numbers, or be the time as well. */
+export function rolesToldOf(
+  table: Table,
+  others: readonly Column[],
+  options: LogOptions,
+): Result<ReadonlyMap<Column, ChannelRole>> {
+  const told = Object.entries(options.roles ?? {}).map(([name, role]) => ({
+    name,
+    role,
+    column: findColumn(table.columns, name),
+  }));
+  const problems = told
+    .filter(
+      ({ column, role }) =>
+        column === null ||
+        !others.includes(column) ||
+        (role !== "other" && column.kind !== "number"),
+    )
+    .map(({ name, role, column }) => ({
+      code: "log/unknown-column" as const,
+      what: `there is no column "${name}" that could be ${role}${column === null ? "" : `: it holds ${others.includes(column) ? "no numbers" : "the time"}`}`,
+      where: options.name,
+      expected: `a column, out of: ${columnList(table.columns)}`,
+      fix: `give --role one of these names, or its number from 1: --role "${others[0]?.name ?? "1"}=${role}"`,
+    }));
+  if (problems.length > 0) return failed(...problems);
+  return ok(new Map(told.map(({ column, role }) => [column as Column, role])));
+}
+
+/** Columns with the roles that were told in place of those found. */
+export function asTold<
+  Found extends {
+    readonly column: Column;
+    readonly role: ChannelRole;
+    readonly because: string;
+    readonly isSure: boolean;
+  },
+>(found: readonly Found[], roles: ReadonlyMap<Column, ChannelRole>): readonly Found[] {
+  return found.map((each) => {
+    const role = roles.get(each.column);
+    return role === undefined ? each : { ...each, role, because: GIVEN, isSure: true };
+  });
 }

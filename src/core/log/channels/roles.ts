@@ -1,16 +1,27 @@
+import { correlation, shapeOf, steadyValues } from "../../math/statistics.ts";
 import { failed, ok, type Result } from "../../problem.ts";
-import { decision } from "../decision.ts";
-import type { ChannelRole, Decision, LogOptions } from "../LogReading.ts";
-import { correlation, shapeOf } from "../statistics.ts";
-import { columnList, findColumn } from "../text/columnNames.ts";
-import type { Column, Table } from "../text/table.ts";
-import { roughClock } from "../time/roughClock.ts";
+import {
+  type ChannelRole,
+  type Decision,
+  decision,
+  type LogOptions,
+} from "../reading/LogReading.ts";
+import { type Column, columnList, findColumn, type Table } from "../text/logTable.ts";
+import { roughClock } from "../time/numberTimes.ts";
 import { placeName, type TimePlace } from "../time/timeColumn.ts";
-import { asIndoors, isIndoors } from "./indoors.ts";
-import { HARDLY, JUMPS, type Judged, judge, STRAIGHT } from "./judgedColumn.ts";
-import { asTold, GIVEN, rolesToldOf } from "./rolesTold.ts";
+import {
+  asIndoors,
+  asTold,
+  GIVEN,
+  HARDLY,
+  isIndoors,
+  JUMPS,
+  type Judged,
+  judge,
+  rolesToldOf,
+  STRAIGHT,
+} from "./judgedColumn.ts";
 import { setPointsAmong } from "./setPoints.ts";
-import { steadyValues } from "./steadyValues.ts";
 
 /** A column that is not the time, and what it was taken for. */
 interface RoledColumn {

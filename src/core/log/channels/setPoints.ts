@@ -1,6 +1,5 @@
-import { shapeOf } from "../statistics.ts";
+import { shapeOf, steadyValues } from "../../math/statistics.ts";
 import { exactShare, lastDigit } from "./exactLines.ts";
-import { steadyValues } from "./steadyValues.ts";
 import { wildStretch } from "./wildRows.ts";
 
 /** A column that may be a temperature or a programme. */

@@ -1,4 +1,4 @@
-import { median } from "../statistics.ts";
+import { median } from "../../math/statistics.ts";
 
 /** Readings to each side that make the local line. */
 const REACH = 5;

@@ -1,12 +1,9 @@
-import { selected } from "../../curve/selected.ts";
-import { failed, ok, type Result } from "../../problem.ts";
+import { selected, steadyValues } from "../../math/statistics.ts";
+import { failed, ok, type Problem, type Result } from "../../problem.ts";
 import { celsiusFromFahrenheit, celsiusFromKelvin } from "../../units/temperature.ts";
-import { decision } from "../decision.ts";
-import type { Decision, LogOptions } from "../LogReading.ts";
-import type { Column } from "../text/table.ts";
-import { columnUnit } from "./columnUnit.ts";
-import { steadyValues } from "./steadyValues.ts";
-import { unitProblem } from "./unitProblem.ts";
+import { type Decision, decision, type LogOptions } from "../reading/LogReading.ts";
+import { temperatureUnitIn } from "../text/headerCells.ts";
+import type { Column } from "../text/logTable.ts";
 import { wildStretch } from "./wildRows.ts";
 
 /** A scale that a log may be written in. */
@@ -206,4 +203,78 @@ function gridUnit(
 function isTenthOfFahrenheit(value: number): boolean {
   const back = (Math.round(value * 1.8 + 32) - 32) / 1.8;
   return Math.abs(Math.round(back * 10) / 10 - value) < 0.001;
+}
+
+const FIX = "export the log again in whole degrees of one unit";
+
+/** Why the numbers of temperature columns are in no one unit: two scales in one column, or parts of a degree. */
+function unitProblem(temperatures: readonly Column[], name: string): Problem | null {
+  const mixed = temperatures.find(({ otherSuffix }) => otherSuffix !== null);
+  if (mixed !== undefined)
+    return {
+      code: "log/unit-mixed",
+      what: `the cells of "${mixed.name}" are partly in ${sign(mixed.suffix)} and partly in ${sign(mixed.otherSuffix)}`,
+      where: name,
+      expected: "one unit in the whole column",
+      fix: `${FIX}; --log-unit reads all numbers in one, whatever stands beside them`,
+    };
+  const scaled = temperatures.find((column) => SCALED.test(`${column.name} ${column.unitText}`));
+  if (scaled === undefined) return null;
+  return {
+    code: "log/unit-scaled",
+    what: `"${scaled.name}" counts parts of a degree, not degrees`,
+    where: name,
+    expected: "temperatures in °C, °F or K",
+    fix: `${FIX}; --log-unit C, F or K reads the numbers as degrees all the same`,
+  };
+}
+
+function sign(unit: Column["suffix"]): string {
+  return unit === "K" ? "K" : `°${unit}`;
+}
+
+/** `0.1 °C`, `1/10 °F`, `°C x 10`, `tenths`. */
+const SCALED =
+  /(?:0[.,]0?1|1\/100?)\s*(?:[°º˚]|deg|[CFK]\b)|\btenths?\b|[°º˚]\s?[CFK]\s?[x×*]\s?100?\b/i;
+
+/** The scale that a column itself names, in its unit row, its cells or its name; null when none. */
+export function columnUnit(column: Column): "C" | "F" | "K" | null {
+  return (
+    scaleOf(column.unitText) ??
+    column.suffix ??
+    temperatureUnitIn(column.name) ??
+    bareUnit(column.name)
+  );
+}
+
+function scaleOf(unitText: string): "C" | "F" | "K" | null {
+  const text = unitText.trim().replace(/^[([]\s*|\s*[)\]]$/g, "");
+  if (/^(?:[°º˚�Â]{0,2}\s?C|℃|deg\.? ?C|celsius)$/i.test(text)) return "C";
+  if (/^(?:[°º˚�Â]{0,2}\s?F|℉|deg\.? ?F|fahrenheit)$/i.test(text)) return "F";
+  return /^(?:[°º˚]?\s?K|kelvin|deg\.? ?K)$/i.test(text) ? "K" : null;
+}
+
+/** A name that ends in a bare letter after a temperature word or a digit: `TempC`, `Zone 1 F`; not `Zone C`. */
+function bareUnit(name: string): "C" | "F" | "K" | null {
+  const match = /(?:temp(?:erature)?\d*[ _.,-]*|\d[ _.,-]?)([CFK])$/i.exec(name);
+  return match === null ? null : (match[1]?.toUpperCase() as "C" | "F" | "K");
+}
+
+/** Numbers of a column as temperatures [°C]; the same array when they are in °C, so not to be written to. */
+export function celsiusColumn(numbers: Float64Array, unit: LogUnit): Float64Array {
+  return unit === "C" ? numbers : numbers.map((value) => celsiusFrom(value, unit));
+}
+
+/** The same of some rows in their order; the array itself when these are all rows as they stand. */
+export function celsiusInRows(
+  numbers: Float64Array,
+  rows: Int32Array,
+  unit: LogUnit,
+): Float64Array {
+  const areAll = rows.length === numbers.length && rows.every((row, i) => row === i);
+  if (areAll) return celsiusColumn(numbers, unit);
+  const picked = new Float64Array(rows.length);
+  for (let i = 0; i < picked.length; i++)
+    picked[i] = celsiusFrom(numbers[rows[i] as number] as number, unit);
+  return picked;
 }

@@ -1,5 +1,5 @@
-import { median } from "../statistics.ts";
-import { isScaleEnd } from "./steadyValues.ts";
+import { isScaleEnd, median } from "../../math/statistics.ts";
+import type { LogFault } from "../reading/LogReading.ts";
 
 /** Readings to each side whose bends are looked at together. */
 const REACH = 3;
@@ -14,7 +14,7 @@ const LEAST_WILD = 5;
 const POSSIBLE = { least: -460, most: 3300 };
 
 /** A stretch of rows in which a column jumps wildly. */
-export interface WildStretch {
+interface WildStretch {
   /** First and last row, by index into the column. */
   readonly from: number;
   readonly to: number;
@@ -116,4 +116,55 @@ function widened(
   for (let at = last + 1; at <= Math.min(bends.length - 1, to + REACH); at++)
     if (isJump(at)) to = at;
   return { from, to: to + REACH >= bends.length ? bends.length - 1 : to };
+}
+
+/** A temperature column in °C beside the times of a log. */
+export interface MeasuredColumn {
+  readonly name: string;
+  /** NaN where there is no reading [°C]. */
+  readonly tempsC: Float64Array;
+}
+
+/** A column without its wild stretch, and what is said about that; null without one. */
+export interface CalmedColumn {
+  readonly tempsC: Float64Array;
+  readonly fault: LogFault | null;
+}
+
+/**
+ * Columns without the stretches in which one jumps wildly while another runs smoothly: a failing
+ * thermocouple must not count as the hottest zone.
+ * @param seconds Times of the readings [s].
+ */
+export function withoutWild(
+  columns: readonly MeasuredColumn[],
+  seconds: Float64Array,
+): readonly CalmedColumn[] {
+  return columns.map((column) => {
+    const others = columns.filter((other) => other !== column);
+    const stretch = wildStretch(
+      column.tempsC,
+      others.map(({ tempsC }) => tempsC),
+    );
+    if (stretch === null) return { tempsC: column.tempsC, fault: null };
+    return {
+      tempsC: column.tempsC.map((tempC, i) =>
+        i >= stretch.from && i <= stretch.to ? Number.NaN : tempC,
+      ),
+      fault: faultOf(column, stretch, seconds),
+    };
+  });
+}
+
+function faultOf(column: MeasuredColumn, stretch: WildStretch, seconds: Float64Array): LogFault {
+  const { from, to, usualJump } = stretch;
+  const count = column.tempsC.subarray(from, to + 1).filter((tempC) => !Number.isNaN(tempC)).length;
+  return {
+    kind: "spike",
+    channel: column.name,
+    fromSeconds: seconds[from] as number,
+    toSeconds: seconds[to] as number,
+    count,
+    what: `${column.name} jumps up and down by ${Math.round(usualJump / 2)} K from reading to reading while another thermocouple runs smoothly, as a failing one does; its ${count} readings there are left out.`,
+  };
 }

@@ -1,4 +1,4 @@
-import { parseStamp } from "../time/stamp.ts";
+import { parseStamp } from "./stamp.ts";
 
 /** The mark between whole number and fraction. */
 export type DecimalMark = "." | ",";

@@ -1,8 +1,6 @@
 import { failed, ok, type Result } from "../../problem.ts";
-import { decision } from "../decision.ts";
-import type { Decision } from "../LogReading.ts";
-import { CODE_PAGE_850, decodeCodePage850 } from "./codePage850.ts";
-import { decodeBytes, encodingName } from "./textDecoder.ts";
+import { type Decision, decision } from "../reading/LogReading.ts";
+import { CODE_PAGE_850, decodeBytes, decodeCodePage850, encodingName } from "./textDecoder.ts";
 
 /** A file as text, and how its encoding was decided. */
 export interface DecodedText {

@@ -1,17 +1,20 @@
 import type { Problem } from "../../problem.ts";
-import { decision } from "../decision.ts";
-import type { Decision, LogOptions, SplitQuoted } from "../LogReading.ts";
-import { beginsAsRow } from "./beginsAsRow.ts";
+import {
+  type Decision,
+  decision,
+  type LogOptions,
+  type SplitQuoted,
+} from "../reading/LogReading.ts";
 import type { DecimalMark } from "./cellKind.ts";
-import { cellSplitter } from "./cells.ts";
-import { commaProblem } from "./commaProblem.ts";
-import { delimiterName } from "./delimiterName.ts";
-import { dialectScore } from "./dialectScore.ts";
-import { type FixedColumn, fixedColumns } from "./fixedColumns.ts";
-import { isGroupMark } from "./groupMark.ts";
-import { isBeforeNotes } from "./isBeforeNotes.ts";
-import { isLoneDecimals } from "./loneDecimals.ts";
-import { areBlanksUneven } from "./unevenBlanks.ts";
+import { cellSplitter, delimiterName, type FixedColumn, fixedColumns } from "./cells.ts";
+import { commaProblem, isGroupMark } from "./commaMarks.ts";
+import {
+  areBlanksUneven,
+  beginsAsRow,
+  dialectScore,
+  isBeforeNotes,
+  isLoneDecimals,
+} from "./dialectScore.ts";
 
 /** How rows are cut into cells and cells into numbers. */
 export interface Dialect {

@@ -94,3 +94,57 @@ function columnSign(cells: readonly string[], decimal: DecimalMark): ColumnSign 
   const median = sizes[Math.floor(sizes.length / 2)] as number;
   return median <= 0.12 * range || range === 0 ? "smooth" : "none";
 }
+
+/** Share of rows by which cutting at single blanks must make more of one length than at wide ones. */
+const UNEVEN_SHARE = 0.05;
+
+/** Whether rows differ in how many blanks stand between the same cells, so that single ones must be cut as well. */
+export function areBlanksUneven(rows: readonly string[]): boolean {
+  const begun = rows.filter(beginsAsRow).map((row) => row.trim());
+  const shareOf = (blanks: RegExp) => {
+    const kinds = begun.map((row) => row.split(blanks).map((cell) => cellKind(cell, ".")));
+    const length = commonLength(kinds);
+    return kinds.filter((row) => row.length === length).length / Math.max(1, kinds.length);
+  };
+  return shareOf(/\s+/) > shareOf(/\s{2,}/) + UNEVEN_SHARE;
+}
+
+/** How a row begins: with a digit, with the name of a day or a month before one, or with a span as `PT2H`. */
+const BEGINNING = /^\s*(?:[a-zà-ÿ]{2,10}[.,]?\s+|pt?)?[\d+-]/i;
+
+/** Whether a text begins as a row of readings does. */
+export function beginsAsRow(text: string): boolean {
+  return BEGINNING.test(text);
+}
+
+/** A row with one number and a word behind a delimiter: `511.2,lid`. */
+const NOTED = /^\s*"?[+-]?\d[\d.,' \u00a0\u2009\u202f]*(?:\s?[°º]?[CFK])?"?([,;\t|])\s*"?[a-z]{2}/i;
+
+/** Whether a delimiter stands between lone numbers and notes. */
+export function isBeforeNotes(delimiter: string, records: readonly string[]): boolean {
+  return records.some((record) => NOTED.exec(record)?.[1] === delimiter);
+}
+
+/** A line with one number, its fraction behind a comma, perhaps with a unit and a last delimiter. */
+const LONE = /^\s*"?[+-]?\d[\d.' \u00a0\u2009\u202f]*,\d+(?:\s?[°º]?[CFK])?"?\s*[;|]?\s*$/;
+/** Rows from which commas can be judged. */
+const LEAST_ROWS = 10;
+/** Share of the lines that begin with a digit and hold a comma which must be such. */
+const MOSTLY = 0.9;
+/** Share of steps between the whole numbers that are alike, from which these count a time. */
+const EVEN_SHARE = 0.8;
+
+/**
+ * Whether a log has one column of numbers with decimal commas, and none beside it: each row is one
+ * such number, and its whole part does not count evenly as a time would.
+ */
+export function isLoneDecimals(records: readonly string[]): boolean {
+  const begun = records.filter((record) => /^\s*"?[+-]?\d/.test(record) && record.includes(","));
+  const rows = begun.filter((record) => LONE.test(record));
+  if (rows.length < LEAST_ROWS || rows.length < MOSTLY * begun.length) return false;
+  const whole = rows.map((row) => Number((row.split(",")[0] ?? "").replace(/[^\d-]/g, "")));
+  const steps = whole.slice(1).map((value, i) => value - (whole[i] as number));
+  const usual = [...steps].sort((a, b) => a - b)[steps.length >> 1] as number;
+  const even = steps.filter((step) => step === usual && step !== 0);
+  return even.length < EVEN_SHARE * steps.length;
+}

@@ -1,18 +1,16 @@
-import { decision } from "../decision.ts";
-import type { Decision } from "../LogReading.ts";
-import { atSingleBlanks } from "./atSingleBlanks.ts";
+import { type Decision, decision } from "../reading/LogReading.ts";
 import { type CellKind, cellKind, type DecimalMark } from "./cellKind.ts";
-import type { SplitCells } from "./cells.ts";
+import { atSingleBlanks, type SplitCells } from "./cells.ts";
 import {
   COMMENT,
   datePair,
   headerCells,
   isUnitRow,
+  shortName,
   type TextRow,
   unitsUnder,
   type Width,
 } from "./headerCells.ts";
-import { shortName } from "./shortName.ts";
 
 /** Where the table stands in the file and what its columns are called. */
 export interface Layout {

@@ -1,9 +1,7 @@
-import { decision } from "../decision.ts";
-import type { Decision } from "../LogReading.ts";
-import { stampAt } from "../time/stamps.ts";
-import { temperatureUnitIn } from "./preamble.ts";
-import { shortName } from "./shortName.ts";
-import type { Column, Table } from "./table.ts";
+import { type Decision, decision } from "../reading/LogReading.ts";
+import { stampAt } from "./columnStores.ts";
+import { shortName, temperatureUnitIn } from "./headerCells.ts";
+import type { Column, Table } from "./logTable.ts";
 
 /** A table that had one row per channel and time, now with one column per channel. */
 export interface WidenedTable {

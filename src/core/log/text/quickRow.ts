@@ -1,8 +1,13 @@
-import type { StampForm } from "../time/stamps.ts";
 import type { DecimalMark } from "./cellKind.ts";
-import type { ColumnStore, StampStore, TextStore } from "./columnStores.ts";
-import { type Cursor, fastNumber } from "./fastNumber.ts";
-import { type FastStamp, fastStamp, noFastStamp, type StampQuery } from "./fastStamp.ts";
+import type { ColumnStore, StampForm, StampStore, TextStore } from "./columnStores.ts";
+import {
+  type Cursor,
+  type FastStamp,
+  fastNumber,
+  fastStamp,
+  noFastStamp,
+  type StampQuery,
+} from "./fastCells.ts";
 import { LONGEST_ROW_BYTES } from "./recordScanner.ts";
 
 /**

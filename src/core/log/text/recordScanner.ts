@@ -1,6 +1,5 @@
-import type { ByteTape } from "./byteTape.ts";
-import { MOST_QUOTED_LINES, opensQuote } from "./records.ts";
-import { withoutZeros, type Zeros } from "./withoutZeros.ts";
+import type { ByteTape } from "./bytes.ts";
+import { MOST_QUOTED_LINES, opensQuote, withoutZeros, type Zeros } from "./records.ts";
 
 /** Who takes the records of a file, one after the other. */
 export interface RecordSink {

@@ -1,22 +1,23 @@
-import { parseStamp } from "../time/stamp.ts";
-import { atSingleBlanks } from "./atSingleBlanks.ts";
 import { type DecimalMark, isMissingWord, patientNumber, plainNumber } from "./cellKind.ts";
-import type { SplitCells } from "./cells.ts";
+import { atSingleBlanks, type SplitCells } from "./cells.ts";
 import {
   type ColumnStore,
   columnStore,
   finishedColumn,
+  gathered,
+  growingInts,
   keepWord,
   type NumberStore,
+  nextBlock,
+  SLOT_MASK,
   type StampStore,
   turnBlock,
 } from "./columnStores.ts";
-import { gathered, growingInts, nextBlock, SLOT_MASK } from "./growing.ts";
-import { isHeaderInOtherUnits } from "./headerAgain.ts";
 import type { Layout } from "./layout.ts";
+import { rejectionList, type Table } from "./logTable.ts";
 import { type QuickRow, quickRow } from "./quickRow.ts";
-import { rejectionList } from "./rejections.ts";
-import type { Table } from "./table.ts";
+import { parseStamp } from "./stamp.ts";
+import { isHeaderInOtherUnits } from "./toldLayout.ts";
 
 /** How rows become cells and cells numbers, and where the table begins. */
 export interface TableForm {

@@ -1,7 +1,7 @@
-import { decision } from "../decision.ts";
+import { decision } from "../reading/LogReading.ts";
 import type { DecimalMark } from "./cellKind.ts";
 import type { SplitCells } from "./cells.ts";
-import { COMMENT, cutsOf, datePair, paired } from "./headerCells.ts";
+import { COMMENT, cutsOf, datePair, paired, temperatureUnitIn } from "./headerCells.ts";
 import { findLayout, HEADER_OPTION, type Layout, uniqueNames } from "./layout.ts";
 
 /** The layout of a table whose header is told: a record of the file, or that there is none. */
@@ -48,4 +48,34 @@ function namesIn(
     if (fitting !== null) return fitting;
   }
   return bare;
+}
+
+/**
+ * Whether a row is the header again, with another scale of temperature in it: as a logger writes that
+ * was switched from °C to °F and goes on in the same file.
+ */
+export function isHeaderInOtherUnits(
+  cells: readonly string[],
+  { names, units, hasHeader }: Pick<Layout, "names" | "units" | "hasHeader">,
+): boolean {
+  if (!hasHeader || cells.length < 2) return false;
+  let changed = 0;
+  for (let c = 0; c < names.length; c++) {
+    const name = names[c] as string;
+    const cell = (cells[c] ?? "").trim().replace(/^"|"$/g, "");
+    if (plain(cell) !== plain(name)) return false;
+    const unit = temperatureUnitIn(`${name} ${units[c] ?? ""}`);
+    const now = temperatureUnitIn(cell);
+    if (unit !== null && now !== null && now !== unit) changed++;
+  }
+  return changed > 0;
+}
+
+/** A name without its unit, in small letters. */
+function plain(name: string): string {
+  return name
+    .replace(/[([][^)\]]*[)\]]/g, "")
+    .replace(/[°º˚�]\s?[CFK]\b|\b(?:deg\.?\s?[CFK]|celsius|fahrenheit|kelvin)\b/gi, "")
+    .replace(/[\s_]+/g, "")
+    .toLowerCase();
 }

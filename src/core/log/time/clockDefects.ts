@@ -1,10 +1,9 @@
+import { medianStep } from "../../math/statistics.ts";
 import { failed, ok, type Result } from "../../problem.ts";
-import type { LogFault } from "../LogReading.ts";
-import { medianStep } from "../statistics.ts";
-import { DAY_SECONDS, wallTime } from "./calendar.ts";
+import type { LogFault } from "../reading/LogReading.ts";
+import { DAY_SECONDS, wallTime } from "../text/calendar.ts";
 import { isNewestFirst } from "./clockSeconds.ts";
-import { spreadDuplicates } from "./duplicates.ts";
-import { type Moments, momentsAt, momentsBetween } from "./moments.ts";
+import { type Moments, momentsAt, momentsBetween, spreadDuplicates } from "./duplicates.ts";
 import type { RowTimes } from "./rowTimes.ts";
 import { mendSummerTime } from "./summerTime.ts";
 

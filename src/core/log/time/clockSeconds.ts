@@ -1,5 +1,5 @@
-import { median } from "../statistics.ts";
-import { DAY_SECONDS } from "./calendar.ts";
+import { median } from "../../math/statistics.ts";
+import { DAY_SECONDS } from "../text/calendar.ts";
 
 /** Times of day as one running count [s], with what was done to them. */
 export interface RunningClock {

@@ -1,12 +1,11 @@
 import { failed, ok, type Problem, type Result } from "../../problem.ts";
-import { decision } from "../decision.ts";
-import type { Decision, LogOptions, LogSaid } from "../LogReading.ts";
-import type { PreambleFacts } from "../text/preamble.ts";
-import type { Column } from "../text/table.ts";
-import { DAY_SECONDS } from "./calendar.ts";
+import { type Decision, decision, type LogOptions, type LogSaid } from "../reading/LogReading.ts";
+import { DAY_SECONDS } from "../text/calendar.ts";
+import type { PreambleFacts } from "../text/headerCells.ts";
+import type { Column, Table } from "../text/logTable.ts";
 import { numberTimes } from "./numberTimes.ts";
 import { placeName, type TimeChoice, type TimePlace } from "./timeColumn.ts";
-import { asTold, TIME_KIND_OPTION } from "./timeKinds.ts";
+import { asTold, TIME_KIND_OPTION } from "./timeUnit.ts";
 import { writtenTimes } from "./writtenTimes.ts";
 
 /** A time for each row, before clock defects are mended. */
@@ -145,4 +144,65 @@ function uncounted(column: Column | null, query: TimeQuery): Result<RowTimes> {
 /** A moment's time of day [s after midnight]. */
 export function timeOfDay(seconds: number): number {
   return ((seconds % DAY_SECONDS) + DAY_SECONDS) % DAY_SECONDS;
+}
+
+/**
+ * The table with no numbers in the rows that have no readable time: such rows are statistics under
+ * the table or were cut off, and are not to speak for what the columns are.
+ */
+export function timedTable(table: Table, place: TimePlace): Table {
+  const isTimed = timedTest(place);
+  const untimed: number[] = [];
+  for (let row = 0; row < table.rowCount; row++) if (!isTimed(row)) untimed.push(row);
+  if (untimed.length === 0) return table;
+  return { ...table, columns: table.columns.map((column) => withoutRows(column, untimed, place)) };
+}
+
+/** Whether a row has a time; every row has where there is no column of it. */
+function timedTest(place: TimePlace): (row: number) => boolean {
+  if (place.kind === "none") return () => true;
+  if (place.kind === "number") return (row) => !Number.isNaN(place.column.numbers[row]);
+  const column = place.clock ?? (place.date as Column);
+  return (row) => (column.stamps.formOf[row] as number) >= 0;
+}
+
+function withoutRows(column: Column, rows: readonly number[], place: TimePlace): Column {
+  if (column.kind !== "number" || (place.kind === "number" && place.column === column))
+    return column;
+  const numbers = column.numbers.slice();
+  for (const row of rows) numbers[row] = Number.NaN;
+  return { ...column, numbers };
+}
+
+/** Share of the rows that blank lines may be and still stand for readings; more are mere spacing. Own choice. */
+const MOST_BLANK = 0.2;
+
+/**
+ * Number of blank lines between the first row and each row of a log with one column of numbers, where
+ * a reading that is lacking leaves nothing on its line; null when there are none, or so many that
+ * they only space the rows.
+ */
+export function blankLinesBefore({
+  columns,
+  rowCount,
+  lineOf,
+  rejected,
+}: Table): Int32Array | null {
+  const measured = columns.filter(({ kind, numbers }) => kind === "number" && !isEmpty(numbers));
+  if (measured.length !== 1 || rowCount < 2 || rejected.unlisted.size > 0) return null;
+  // A note may stand behind the reading that is lacking: `,lid`.
+  const others = rejected.listed.filter(({ text }) => !/^\s*[,;\t|]/.test(text));
+  const used = new Set(others.map(({ line }) => line));
+  const before = new Int32Array(rowCount);
+  for (let row = 1; row < rowCount; row++) {
+    let blank = 0;
+    for (let line = lineOf(row - 1) + 1; line < lineOf(row); line++) if (!used.has(line)) blank++;
+    before[row] = (before[row - 1] as number) + blank;
+  }
+  const all = before[rowCount - 1] as number;
+  return all > 0 && all <= MOST_BLANK * rowCount ? before : null;
+}
+
+function isEmpty(numbers: Float64Array): boolean {
+  return numbers.every(Number.isNaN);
 }

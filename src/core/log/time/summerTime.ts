@@ -1,8 +1,8 @@
-import type { LogFault } from "../LogReading.ts";
-import { medianStep } from "../statistics.ts";
-import { isChangeHour } from "./changeHour.ts";
+import { medianStep } from "../../math/statistics.ts";
+import type { LogFault } from "../reading/LogReading.ts";
 import type { ClockQuery } from "./clockDefects.ts";
-import type { Moments } from "./moments.ts";
+import { isChangeHour } from "./dateOrder.ts";
+import type { Moments } from "./duplicates.ts";
 import { timeOfDay } from "./rowTimes.ts";
 
 /** Rows after summer time was taken out, and what was found. */

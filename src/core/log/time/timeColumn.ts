@@ -1,9 +1,8 @@
+import { type Shape, shapeOf } from "../../math/statistics.ts";
 import { failed, ok, type Result } from "../../problem.ts";
-import { type Shape, shapeOf } from "../statistics.ts";
-import { columnList, findColumn } from "../text/columnNames.ts";
-import type { Column, Table } from "../text/table.ts";
-import { inOrder, isEven, isFromZero } from "./countsEvenly.ts";
-import { formShare } from "./stamps.ts";
+import { formShare } from "../text/columnStores.ts";
+import { type Column, columnList, findColumn, type Table } from "../text/logTable.ts";
+import { inOrder, isEven, isFromZero } from "./duplicates.ts";
 
 /** Where the time of a row stands. */
 export type TimePlace =

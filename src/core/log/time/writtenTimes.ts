@@ -1,16 +1,14 @@
+import { shapeOf } from "../../math/statistics.ts";
 import { failed, ok, type Result } from "../../problem.ts";
-import { decision } from "../decision.ts";
-import type { Decision, TimeKind } from "../LogReading.ts";
-import { shapeOf } from "../statistics.ts";
-import type { Column } from "../text/table.ts";
-import { DAY_SECONDS, wallTime } from "./calendar.ts";
+import { type Decision, decision, type TimeKind } from "../reading/LogReading.ts";
+import { DAY_SECONDS, wallTime } from "../text/calendar.ts";
+import { firstStamp, type StampForm, type Stamps } from "../text/columnStores.ts";
+import type { Column } from "../text/logTable.ts";
 import { isNewestFirst, runningClock } from "./clockSeconds.ts";
 import { decideDateOrder } from "./dateOrder.ts";
 import type { RowTimes, TimeQuery } from "./rowTimes.ts";
-import { firstStamp, type StampForm, type Stamps } from "./stamps.ts";
 import type { TimePlace } from "./timeColumn.ts";
-import { TIME_KIND_OPTION } from "./timeKinds.ts";
-import { plausibleScales, type TimeScale } from "./timeUnit.ts";
+import { plausibleScales, TIME_KIND_OPTION, type TimeScale } from "./timeUnit.ts";
 
 type WrittenPlace = Extract<TimePlace, { kind: "written" }>;
 

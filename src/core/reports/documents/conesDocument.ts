@@ -1,5 +1,5 @@
 import { z } from "zod";
-import type { ConeInput, ConesInput } from "../conesText.ts";
+import type { ConeInput, ConesInput } from "../coneBlocks.ts";
 import { opening } from "./shapes.ts";
 
 /** The document of `cones`: the table of a series, or what rates do to one cone of it. */

@@ -1,13 +1,16 @@
 import { z } from "zod";
-import { comparisonDocumentSchema } from "./comparisonDocument.ts";
+import {
+  compareLineSchema,
+  comparisonDocumentSchema,
+  reviewLineSchema,
+} from "./comparisonDocument.ts";
 import { conesDocumentSchema } from "./conesDocument.ts";
 import { draftDocumentSchema } from "./draftDocument.ts";
 import { glazeDocumentSchema } from "./glazeDocument.ts";
 import { kilnDocumentSchema } from "./kilnDocument.ts";
-import { compareLineSchema, reviewLineSchema } from "./lineDocuments.ts";
 import { measureDocumentSchema } from "./measureDocument.ts";
+import { problemDocumentSchema } from "./pieces.ts";
 import { pingsDocumentSchema } from "./pingsDocument.ts";
-import { problemDocumentSchema } from "./problemDocument.ts";
 import { reviewDocumentSchema } from "./reviewDocument.ts";
 import { watchDocumentSchema } from "./watchDocument.ts";
 

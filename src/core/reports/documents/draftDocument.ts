@@ -1,8 +1,8 @@
 import { z } from "zod";
 import { topEndSeconds } from "../../schedule/coneAim.ts";
+import { pieceOf } from "../../schedule/coolingLimits.ts";
 import type { Draft } from "../../schedule/draftSchedule.ts";
 import type { OwnKilnFiring } from "../../schedule/ownKilnFiring.ts";
-import { pieceOf } from "../../schedule/pieceOf.ts";
 import type { Repair } from "../../schedule/repairSchedule.ts";
 import {
   bodiesPiece,
@@ -10,6 +10,7 @@ import {
   crossingsPiece,
   findingsPiece,
   heatworkPiece,
+  strainsPiece,
 } from "./pieces.ts";
 import {
   bodyShape,
@@ -21,7 +22,6 @@ import {
   ownKilnShape,
   strainShape,
 } from "./shapes.ts";
-import { strainsPiece } from "./strainsPiece.ts";
 
 /** The document of `draft`: one schedule laid out and judged, in canonical units, unrounded. */
 export const draftDocumentSchema = z.strictObject({

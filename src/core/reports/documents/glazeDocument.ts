@@ -1,8 +1,8 @@
 import { z } from "zod";
-import { compareGlazes } from "../../glaze/compareGlazes.ts";
-import type { GlazeWork } from "../../glaze/GlazeWork.ts";
-import type { LeachTest } from "../../glaze/LeachTest.ts";
-import { leachSheet } from "../../glaze/leachSheet.ts";
+import type { LeachTest } from "../../glaze/Glaze.ts";
+import { leachSheet } from "../../glaze/glazeFindings.ts";
+import { compareGlazes } from "../../glaze/glazeSheet.ts";
+import type { GlazeWork } from "../../glaze/glazeWork.ts";
 import {
   mapAmounts,
   OXIDES,

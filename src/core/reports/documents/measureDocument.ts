@@ -1,7 +1,7 @@
 import { z } from "zod";
-import { grainSizeNumber } from "../../crackle/crackPitch.ts";
+import { grainSizeNumber } from "../../crackle/lineIntercept.ts";
 import type { CountedCracks, PhotoMeasurement } from "../../photo/PhotoMeasurement.ts";
-import { trialLines } from "../../photo/trialLines.ts";
+import { trialLines } from "../../photo/trialEntry.ts";
 import { cautionsPiece, findingsPiece } from "./pieces.ts";
 import { cautionShape, findingShape, opening } from "./shapes.ts";
 

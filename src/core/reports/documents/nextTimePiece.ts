@@ -1,6 +1,6 @@
 import { z } from "zod";
-import { statementText } from "../../findings/findingText.ts";
-import type { NextTime } from "../../firing/nextTime/NextTime.ts";
+import type { NextTime } from "../../advice/NextFiring.ts";
+import { statementText } from "../../findings/Finding.ts";
 import { evidencePiece } from "./pieces.ts";
 import { evidenceShape } from "./shapes.ts";
 

@@ -1,17 +1,24 @@
-import type { z } from "zod";
+import { z } from "zod";
 import type { Heatwork } from "../../cones/cone.ts";
-import type { Evidence, EvidenceKind, Finding } from "../../findings/Finding.ts";
-import { adviceText, statementText } from "../../findings/findingText.ts";
-import { ordered } from "../../findings/ordered.ts";
 import {
   type DiagnosedCause,
   type DiagnosedPiece,
   SAYABLE_FROM,
-} from "../../firing/diagnosis/DiagnosedCause.ts";
-import { linesToRecord } from "../../firing/diagnosis/linesToRecord.ts";
-import { tellingApart } from "../../firing/diagnosis/tellingApart.ts";
-import type { Crossing } from "../../ware/crossingsOf.ts";
-import { distinctBodies } from "../../ware/distinctBodies.ts";
+} from "../../diagnosis/Diagnosis.ts";
+import { linesToRecord, tellingApart } from "../../diagnosis/tellingApart.ts";
+import {
+  adviceText,
+  type Evidence,
+  type EvidenceKind,
+  type Finding,
+  ordered,
+  statementText,
+} from "../../findings/Finding.ts";
+import type { Problem } from "../../problem.ts";
+import { distinctBodies } from "../../ware/bodies.ts";
+import type { Crossing } from "../../ware/inversions.ts";
+import { type PieceStrain, STRAIN_DRAWS } from "../../ware/pieceStrain.ts";
+import { passageRisk, strainRisk } from "../../ware/strainRisk.ts";
 import type { Ware } from "../../ware/Ware.ts";
 import type {
   bodyShape,
@@ -19,6 +26,7 @@ import type {
   diagnosisShape,
   findingShape,
   heatworkShape,
+  strainShape,
 } from "./shapes.ts";
 
 const UNITS: Readonly<Record<EvidenceKind, "°C" | "K" | "°C/h" | "s" | "1">> = {
@@ -175,4 +183,85 @@ export function cautionsPiece(
   return cautions
     .filter((caution, at) => cautions.findIndex(({ text }) => text === caution.text) === at)
     .map(({ topic, text }) => ({ topic, text }));
+}
+
+/** The stress in each piece as it stands in a document. */
+export function strainsPiece(strains: readonly PieceStrain[]): z.infer<typeof strainShape>[] {
+  return strains.map((strained) => ({
+    piece: strained.name,
+    body: strained.ware.body.name,
+    state: strained.state,
+    heating: strained.heating,
+    draws: STRAIN_DRAWS.runs,
+    seed: STRAIN_DRAWS.seed,
+    passages: strained.passages.map(({ band, direction, measured, computed }) => ({
+      band,
+      direction,
+      measured,
+      ratio: computed?.ratio ?? null,
+      low: computed?.low ?? null,
+      high: computed?.high ?? null,
+      shares: computed?.shares ?? null,
+      risk:
+        computed === null
+          ? null
+          : passageRisk({ band, direction, ratio: computed.ratio }, strained.ware.body),
+      atSeconds: computed?.atSeconds ?? null,
+      tempC: computed?.tempC ?? null,
+      fromSeconds: computed?.fromSeconds ?? null,
+      toSeconds: computed?.toSeconds ?? null,
+    })),
+    openings: strained.openings.map(({ way, tempC, ratio, low, high, shares }) => ({
+      way,
+      tempC,
+      ratio,
+      low,
+      high,
+      shares,
+      risk: strainRisk(ratio),
+    })),
+    limits: strained.limits.map((limit) => ({ ...limit })),
+  }));
+}
+
+/** Problems as any document holds them; at least one. */
+export const problemsShape = z
+  .array(
+    z.strictObject({
+      code: z
+        .string()
+        .regex(/^[^/]+\/[^/]+$/)
+        .describe("stable name: room/kebab"),
+      what: z.string(),
+      where: z.string(),
+      expected: z.string(),
+      fix: z.string(),
+    }),
+  )
+  .min(1);
+
+/** The document of any command that could not answer. */
+export const problemDocumentSchema = z.strictObject({
+  schemaVersion: z.literal(1),
+  ok: z.literal(false),
+  problems: problemsShape,
+});
+
+/** What any command prints with `--json` when it could not answer. */
+export type ProblemDocument = z.infer<typeof problemDocumentSchema>;
+
+/** Problems as their JSON document; at least one, else a RangeError. */
+export function problemDocument(problems: readonly Problem[]): ProblemDocument {
+  if (problems.length === 0) throw new RangeError("problemDocument: needs at least one problem");
+  return {
+    schemaVersion: 1,
+    ok: false,
+    problems: problems.map(({ code, what, where, expected, fix }) => ({
+      code,
+      what,
+      where,
+      expected,
+      fix,
+    })),
+  };
 }

@@ -1,6 +1,6 @@
 import { z } from "zod";
-import type { FiringReview } from "../../firing/FiringReview.ts";
-import type { LogReading } from "../../log/LogReading.ts";
+import type { LogReading } from "../../log/reading/LogReading.ts";
+import type { FiringReview } from "../../review/FiringReview.ts";
 import { nextTimePiece, nextTimeShape } from "./nextTimePiece.ts";
 import {
   bodiesPiece,
@@ -9,6 +9,7 @@ import {
   diagnosisPiece,
   findingsPiece,
   heatworkPiece,
+  strainsPiece,
 } from "./pieces.ts";
 import {
   bodyShape,
@@ -21,7 +22,6 @@ import {
   openingInLogShape,
   strainShape,
 } from "./shapes.ts";
-import { strainsPiece } from "./strainsPiece.ts";
 
 const gapShape = z.strictObject({ fromSeconds: z.number(), toSeconds: z.number() });
 

@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { CRACK_KINDS, type CrackKind } from "../../firing/diagnosis/DiagnosedCause.ts";
+import { CRACK_KINDS, type CrackKind } from "../../diagnosis/Diagnosis.ts";
 
 const seconds = z.number().describe("seconds after the start");
 const text = z.string();

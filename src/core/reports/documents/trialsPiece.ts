@@ -1,16 +1,22 @@
 import type { z } from "zod";
-import { statementText } from "../../findings/findingText.ts";
-import { scheduleYaml } from "../../schedule/scheduleYaml.ts";
-import type { FiringStudy } from "../../trials/FiringStudy.ts";
-import type { GlazeStudy } from "../../trials/GlazeStudy.ts";
-import type { GlazesCompared } from "../../trials/glazesCompared.ts";
+import { statementText } from "../../findings/Finding.ts";
+import { scheduleYaml } from "../../schedule/scheduleFile.ts";
+import type {
+  FiringStudy,
+  FitStudy,
+  GlazeOnClay,
+  GlazeStudy,
+  GroupRatio,
+  SpacingFit,
+} from "../../trials/FiringStudy.ts";
 import type { NextTest } from "../../trials/NextTest.ts";
 import type { CoefficientInterval } from "../../trials/profileInterval.ts";
-import type { GroupRatio, SpacingFit } from "../../trials/SpacingFit.ts";
+import type { GlazesCompared } from "../../trials/studyFirings.ts";
 import type { Tile } from "../../trials/Tile.ts";
-import { fitsPiece } from "./fitsPiece.ts";
+import type { TileFit } from "../../trials/tileFits.ts";
 import type {
   confoundingShape,
+  fitsShape,
   glazesComparedShape,
   nextShape,
   spacingShape,
@@ -182,5 +188,54 @@ function nextPiece({ firing, tiles, open }: NextTest): z.infer<typeof nextShape>
       wanted: tiles.wanted.map((each) => ({ ...each })),
     },
     open: [...open],
+  };
+}
+
+type Fits = z.infer<typeof fitsShape>;
+
+/** Fits as their part of the document. */
+function fitsPiece({ pairs, fits, leftOut }: FitStudy): Fits {
+  return {
+    pairs: pairs.map(pairPiece),
+    tiles: fits.map(tileFitPiece),
+    leftOut: leftOut.map(({ firing, piece, why }) => ({ firing, piece, why })),
+  };
+}
+
+function pairPiece(pair: GlazeOnClay): Fits["pairs"][number] {
+  return {
+    glaze: pair.glaze,
+    clay: pair.clay,
+    body: pair.bodyName,
+    expansionFrom: pair.expansionFrom,
+    tiles: pair.tiles,
+    computedPerK: { ...pair.computedPerK },
+    found: pair.found.map((each) => ({ ...each, perK: { ...each.perK } })),
+    foundOverExpected: pair.foundOverExpected && { ...pair.foundOverExpected },
+    expectedIsFor: pair.expectedIsFor,
+    expected: pair.expected.map((point) => ({ ...point })),
+  };
+}
+
+function tileFitPiece({
+  firing,
+  piece,
+  expected,
+  crackingShare,
+  measured,
+}: TileFit): Fits["tiles"][number] {
+  return {
+    firing,
+    piece,
+    expected: { ...expected },
+    crackingShare,
+    found: measured.map(({ from, holds, mismatchPerK, glazePerK, agrees, ping }) => ({
+      from,
+      holds,
+      perK: { ...mismatchPerK },
+      glazePerK: { ...glazePerK },
+      agrees,
+      pingC: ping?.onsetC ?? null,
+    })),
   };
 }

@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { cautionsFor } from "../../cautions/cautionsFor.ts";
+import { cautionsFor } from "../../cautions/cautions.ts";
 import type { WatchView } from "../watchWords.ts";
 import { cautionsPiece, findingsPiece, heatworkPiece } from "./pieces.ts";
 import { cautionShape, findingShape, heatworkShape, opening } from "./shapes.ts";

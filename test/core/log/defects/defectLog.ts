@@ -1,9 +1,9 @@
 import { readFileSync } from "node:fs";
 import { expect } from "vitest";
-import { statementText } from "../../../../src/core/findings/findingText.ts";
-import { reviewFiring } from "../../../../src/core/firing/reviewFiring.ts";
-import type { LogFault, LogReading } from "../../../../src/core/log/LogReading.ts";
+import { statementText } from "../../../../src/core/findings/Finding.ts";
+import type { LogFault, LogReading } from "../../../../src/core/log/reading/LogReading.ts";
 import { problemText } from "../../../../src/core/problem.ts";
+import { reviewFiring } from "../../../../src/core/review/reviewFiring.ts";
 import { pairs, reading } from "../logBuilder.ts";
 
 /** One log with one defect, and the truth about the invented firing in it, known as it was made. */

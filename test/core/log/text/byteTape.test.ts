@@ -1,5 +1,5 @@
 import { expect, it } from "vitest";
-import { byteTape } from "../../../../src/core/log/text/byteTape.ts";
+import { byteTape } from "../../../../src/core/log/text/bytes.ts";
 
 const text = (bytes: Uint8Array) => new TextDecoder().decode(bytes);
 

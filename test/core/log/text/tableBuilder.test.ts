@@ -1,14 +1,14 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { byteTape } from "../../../../src/core/log/text/byteTape.ts";
+import { byteTape } from "../../../../src/core/log/text/bytes.ts";
 import { cellSplitter } from "../../../../src/core/log/text/cells.ts";
+import { stampAt } from "../../../../src/core/log/text/columnStores.ts";
 import { findLayout } from "../../../../src/core/log/text/layout.ts";
+import type { Table } from "../../../../src/core/log/text/logTable.ts";
 import { recordScanner } from "../../../../src/core/log/text/recordScanner.ts";
 import { recordsOf } from "../../../../src/core/log/text/records.ts";
-import type { Table } from "../../../../src/core/log/text/table.ts";
 import { type TableForm, tableBuilder } from "../../../../src/core/log/text/tableBuilder.ts";
-import { stampAt } from "../../../../src/core/log/time/stamps.ts";
-import { splitQuoted } from "../../../../src/node/splitQuoted.ts";
+import { splitQuoted } from "../../../../src/node/readLogChunks.ts";
 
 const OPENERS = ",;\t|";
 

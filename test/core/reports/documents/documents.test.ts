@@ -1,7 +1,11 @@
 import { Ajv2020 } from "ajv/dist/2020.js";
 import { describe, expect, it } from "vitest";
-import { comparisonPart } from "../../../../src/core/firing/compareFirings.ts";
-import { comparisonDocument } from "../../../../src/core/reports/documents/comparisonDocument.ts";
+import {
+  comparedLine,
+  comparisonDocument,
+  comparisonLine,
+  unreadLogLine,
+} from "../../../../src/core/reports/documents/comparisonDocument.ts";
 import { conesDocument } from "../../../../src/core/reports/documents/conesDocument.ts";
 import {
   DOCUMENT_NAMES,
@@ -11,16 +15,12 @@ import {
 import { draftDocument } from "../../../../src/core/reports/documents/draftDocument.ts";
 import { glazeDocument } from "../../../../src/core/reports/documents/glazeDocument.ts";
 import { kilnDocument } from "../../../../src/core/reports/documents/kilnDocument.ts";
-import {
-  comparedLine,
-  comparisonLine,
-  unreadLogLine,
-} from "../../../../src/core/reports/documents/lineDocuments.ts";
 import { measureDocument } from "../../../../src/core/reports/documents/measureDocument.ts";
+import { problemDocument } from "../../../../src/core/reports/documents/pieces.ts";
 import { pingsDocument } from "../../../../src/core/reports/documents/pingsDocument.ts";
-import { problemDocument } from "../../../../src/core/reports/documents/problemDocument.ts";
 import { reviewDocument } from "../../../../src/core/reports/documents/reviewDocument.ts";
 import { watchDocument } from "../../../../src/core/reports/documents/watchDocument.ts";
+import { comparisonPart } from "../../../../src/core/review/compareFirings.ts";
 import { firing } from "../../../support/firings.ts";
 import { learnedDemoKiln } from "../../../support/kilns.ts";
 import { photographed, squareNet } from "../../../support/mosaics.ts";

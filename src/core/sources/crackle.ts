@@ -1,0 +1,191 @@
+import type { Source } from "./bibliography.ts";
+
+/** Sources of the photo room: counting cracks along lines, and finding dark lines in a picture. */
+export const PHOTO_SOURCES = {
+  "astm-e112": {
+    title: "E112, Standard Test Methods for Determining Average Grain Size",
+    publisher: "ASTM International",
+    year: 2013,
+    locator: "lineal intercept procedure; statistical analysis: 95 % interval, relative accuracy",
+    seen: "from memory",
+  },
+  "underwood-1970": {
+    title: "Quantitative Stereology",
+    author: "E. E. Underwood",
+    publisher: "Addison-Wesley",
+    year: 1970,
+    locator: "length of lines in an area from crossings of test lines",
+    seen: "from memory",
+  },
+  "steger-1998": {
+    title: "An unbiased detector of curvilinear structures",
+    author: "C. Steger",
+    publisher: "IEEE Transactions on Pattern Analysis and Machine Intelligence 20",
+    year: 1998,
+    locator: "pages 113 to 125: the least smoothing at which a bar has one ridge, in its middle",
+    seen: "from memory",
+  },
+  "zhang-suen-1984": {
+    title: "A fast parallel algorithm for thinning digital patterns",
+    author: "T. Y. Zhang & C. Y. Suen",
+    publisher: "Communications of the ACM 27",
+    year: 1984,
+    locator: "pages 236 to 239",
+    seen: "from memory",
+  },
+  "srgb-1999": {
+    title: "IEC 61966-2-1, Default RGB colour space: sRGB",
+    publisher: "International Electrotechnical Commission",
+    year: 1999,
+    locator: "the curve between level and light; the shares of red, green and blue in brightness",
+    seen: "from memory",
+  },
+} as const satisfies Record<string, Source>;
+
+/** Sources of the pings room: how clicks of cracking thin out, and how they are told apart. */
+export const PINGS_SOURCES = {
+  "utsu-1961": {
+    title: "A statistical study on the occurrence of aftershocks",
+    author: "T. Utsu",
+    publisher: "Geophysical Magazine 30",
+    year: 1961,
+    locator: "modified Omori law: rate in proportion to 1/(t + c)^p",
+    seen: "from memory",
+  },
+  "ogata-1983": {
+    title: "Estimation of the parameters in the modified Omori formula by maximum likelihood",
+    author: "Y. Ogata",
+    publisher: "Journal of Physics of the Earth 31",
+    year: 1983,
+    locator: "likelihood of the times themselves",
+    seen: "from memory",
+  },
+  "baro-2013": {
+    title: "Statistical similarity between the compression of a porous material and earthquakes",
+    author: "J. Baró et al.",
+    publisher: "Physical Review Letters 110, 088702",
+    year: 2013,
+    locator: "cracking of porous silica keeps to the modified Omori law",
+    seen: "abstract only",
+  },
+  "crack-growth-law": {
+    title: "Clicks of slow crack growth: p = 1 − m/(n − 2)",
+    publisher: "worked out here",
+    year: 2026,
+    locator:
+      "constant stress, flaws of Weibull modulus m, crack speed as the n-th power of stress intensity; m 5 and n 18 give 0.69, m 10 gives 0.38",
+    seen: "own computation",
+  },
+  "moisture-click-law": {
+    title: "Clicks of moisture growth: p = 3/4",
+    publisher: "worked out here",
+    year: 2026,
+    locator: "one click for every equal step of a growth that goes with the fourth root of time",
+    seen: "own computation",
+  },
+  "ping-onset": {
+    title: "First ping against misfit: set point minus onset = K(1 − ν)/(E Δα √(Z h))",
+    publisher: "channel cracks in a thin coat",
+    year: 2026,
+    locator: "0.4 mm of glaze: misfit 1.0, 1.5, 2.0 millionths per kelvin give 306, 204, 153 K",
+    seen: "own computation",
+  },
+  "kass-raftery-1995": {
+    title: "Bayes factors",
+    author: "R. E. Kass & A. E. Raftery",
+    publisher: "Journal of the American Statistical Association 90",
+    year: 1995,
+    locator: "a BIC difference over 10 is very strong evidence",
+    seen: "from memory",
+  },
+  "ashman-1994": {
+    title: "Detecting bimodality in astronomical datasets",
+    author: "K. M. Ashman, C. M. Bird & S. E. Zepf",
+    publisher: "Astronomical Journal 108",
+    year: 1994,
+    locator: "two groups are clearly apart when D is over 2",
+    seen: "from memory",
+  },
+  "kulldorff-1997": {
+    title: "A spatial scan statistic",
+    author: "M. Kulldorff",
+    publisher: "Communications in Statistics: Theory and Methods 26",
+    year: 1997,
+    locator: "likelihood ratio of the best window against seeded random ones",
+    seen: "from memory",
+  },
+} as const satisfies Record<string, Source>;
+
+/** Sources of the trials room: reading coats and comparing crack spacings of tiles. */
+export const TRIALS_SOURCES = {
+  "coat-reading": {
+    title: "Thickness of glaze coats: reading error, dry over fired coat, density of fired glaze",
+    publisher: "workshop practice",
+    year: null,
+    locator: "15 % when read by hand; dry 1.6 to 2 times fired; 2.4 to 2.6 g/cm³",
+    seen: "from memory",
+  },
+  "groisman-kaplan-1994": {
+    title: "An experimental study of cracking induced by desiccation",
+    author: "A. Groisman & E. Kaplan",
+    publisher: "Europhysics Letters 25, 415",
+    year: 1994,
+    locator: "spacing of cracks in drying layers nearly in proportion to thickness",
+    seen: "from memory",
+  },
+  "tobin-1958": {
+    title: "Estimation of relationships for limited dependent variables",
+    author: "J. Tobin",
+    publisher: "Econometrica 26, 24–36",
+    year: 1958,
+    locator: "likelihood of observations known only to lie beyond a limit",
+    seen: "from memory",
+  },
+  "fuller-1987": {
+    title: "Measurement Error Models",
+    author: "W. A. Fuller",
+    publisher: "Wiley",
+    year: 1987,
+    locator: "reliability ratio; slopes with known error in the explaining variable",
+    seen: "from memory",
+  },
+  "good-2005": {
+    title: "Permutation, Parametric and Bootstrap Tests of Hypotheses",
+    author: "P. Good",
+    publisher: "Springer",
+    year: 2005,
+    locator: "labels exchanged within blocks; least p of few dealings",
+    seen: "from memory",
+  },
+  "kish-1965": {
+    title: "Survey Sampling",
+    author: "L. Kish",
+    publisher: "Wiley",
+    year: 1965,
+    locator: "design effect of clusters, 1 + (m − 1) icc",
+    seen: "from memory",
+  },
+  "clopper-pearson-1934": {
+    title: "The use of confidence or fiducial limits illustrated in the case of the binomial",
+    author: "C. J. Clopper & E. S. Pearson",
+    publisher: "Biometrika 26, 404–413",
+    year: 1934,
+    locator: "exact limits of a share",
+    seen: "from memory",
+  },
+  "fisher-1934": {
+    title: "Statistical Methods for Research Workers, 5th edition",
+    author: "R. A. Fisher",
+    publisher: "Oliver & Boyd",
+    year: 1934,
+    locator: "exact treatment of 2 × 2 tables",
+    seen: "from memory",
+  },
+  "trial-planning": {
+    title: "Tiles needed for a ratio of spacings and for the exponent, by t test and least squares",
+    publisher: "worked out here",
+    year: 2026,
+    locator: "scatter 0.25 between like tiles, our own estimate; two-sided 5 %, power 0.8",
+    seen: "own computation",
+  },
+} as const satisfies Record<string, Source>;
