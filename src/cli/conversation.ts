@@ -15,6 +15,7 @@ export interface CommonOptions {
   readonly color?: boolean;
   readonly quiet?: boolean;
   readonly force?: boolean;
+  readonly more?: readonly string[];
 }
 
 /** Exit codes: fine; ran and the answer is no; wrong use or unreadable input; our bug. */

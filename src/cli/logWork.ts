@@ -1,10 +1,10 @@
 import { basename } from "node:path";
+import { reviewAnswer } from "../core/answers/reviewAnswer.ts";
 import { hasWarning } from "../core/findings/Finding.ts";
 import type { LogOptions, LogSaid } from "../core/log/reading/LogReading.ts";
-import type { Problem } from "../core/problem.ts";
+import { ok, type Problem, type Result } from "../core/problem.ts";
 import type { Paint } from "../core/reports/Block.ts";
 import { explainText } from "../core/reports/explainText.ts";
-import { reviewText } from "../core/reports/reviewBlocks.ts";
 import { type ComparisonPart, comparisonPart } from "../core/review/compareFirings.ts";
 import type { FiringReview } from "../core/review/FiringReview.ts";
 import { reviewFiring } from "../core/review/reviewFiring.ts";
@@ -15,6 +15,7 @@ import { readEarlierLogs } from "../node/filesBeside.ts";
 import { readFiring, readRecordedLog } from "../node/readFiring.ts";
 import { EXIT, paintWith } from "./conversation.ts";
 import { type ReviewWays, reviewedLog } from "./reviewedLog.ts";
+import { textOfAnswer } from "./showAnswer.ts";
 
 /** What is done with every log of a command, in words that can be sent to a worker. */
 export type LogTask = ReviewTask | CompareTask | ExplainTask;
@@ -30,6 +31,8 @@ interface ReviewTask extends TextWays {
   readonly ways: Omit<ReviewWays, "earlier">;
   /** Paths of earlier logs; null when none were given. */
   readonly kilnLogs: readonly string[] | null;
+  /** Parts that are asked for by name; null for the screen alone. */
+  readonly more: readonly string[] | null;
   readonly asLine: boolean;
 }
 
@@ -124,11 +127,10 @@ async function taskWork(task: LogTask): Promise<LogWork> {
   return async ({ path }) => {
     const { review, remarks } = await reviewedLog(path, { ...task.ways, earlier });
     if (!review.ok) return unread(path, review.problems);
-    const text = task.asLine
-      ? await line(review.value)
-      : reviewText(review.value, inText(review.value, task));
+    const text = task.asLine ? ok(await line(review.value)) : inText(review.value, task);
+    if (!text.ok) return unread(path, text.problems);
     const exit = hasWarning(review.value.findings) ? EXIT.no : EXIT.fine;
-    return { ...NOTHING, path, text, remarks, exit };
+    return { ...NOTHING, path, text: text.value, remarks, exit };
   };
 }
 
@@ -141,8 +143,9 @@ async function line(review: FiringReview): Promise<string> {
   return hiddenEscaped(JSON.stringify(reviewDocument(review)));
 }
 
-function inText(review: FiringReview, { unit, coloured }: TextWays) {
-  return { unit: unit ?? readersUnit(review), paint: paintWith(coloured) };
+function inText(review: FiringReview, { unit, coloured, more }: ReviewTask): Result<string> {
+  const answer = reviewAnswer(review, { unit: unit ?? readersUnit(review) });
+  return textOfAnswer(answer, more === null ? {} : { more }, paintWith(coloured));
 }
 
 /** The unit in which a review is shown unless another is asked for: a log in °F is read by someone who reads °F. */

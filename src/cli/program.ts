@@ -207,7 +207,7 @@ Exit codes: 0 fine, 1 it ran and the answer is no (a warning, a cone not reached
       .option("--threshold <share>", "faintest crack, as a share of the usual one: 0.4")
       .option("--merge <pixels>", "crossings closer than this are one")
       .option("--angles <degrees>", "directions of the test lines: 0,90"),
-    { pictures: false },
+    { pictures: false, rooms: true },
   ).action(async (path: string, options) =>
     setExit(await load(import("./commands/measure.ts"))(path, options)),
   );
@@ -260,7 +260,7 @@ Exit codes: 0 fine, 1 it ran and the answer is no (a warning, a cone not reached
       .option("--bucket <volume>", "with --density, what is in this much slip: 5L, 500mL")
       .option("--dry-coat <mass/area>", "dry glaze on a surface, for its fired coat: 10g/100cm2")
       .addOption(new Option("--weights <unit>", "unit for the scales").choices(["g", "oz"])),
-    { pictures: false },
+    { pictures: false, rooms: true },
   )
     .option("--html <file>", "write a report as one self-contained page")
     .option("--force", "replace files that are there already")
@@ -299,8 +299,19 @@ function load<Arguments extends readonly unknown[]>(
 
 function common(
   command: Command,
-  has: { readonly pictures: boolean; readonly lines?: boolean; readonly many?: boolean },
+  has: {
+    readonly pictures: boolean;
+    readonly lines?: boolean;
+    readonly many?: boolean;
+    readonly rooms?: boolean;
+  },
 ): Command {
+  if (has.pictures || has.rooms)
+    command.option(
+      "--more <parts>",
+      "print further parts by name, as the last line of the answer lists them: cooling,cones; all",
+      (part: string, before: readonly string[] = []) => [...before, part],
+    );
   if (has.many)
     command
       .option("--json", "print one JSON document instead of text")

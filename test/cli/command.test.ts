@@ -2,7 +2,7 @@ import { readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { Ajv2020 } from "ajv/dist/2020.js";
 import { describe, expect, it } from "vitest";
-import { answer, emptyFolder, undunted } from "../support/undunted.ts";
+import { answer, emptyFolder, inFull, undunted } from "../support/undunted.ts";
 
 const LOGS = readdirSync("logs").filter((name) => /\.(csv|tsv|txt)$/.test(name));
 const SCHEDULES = readdirSync("schedules").filter((name) => name.endsWith(".yaml"));
@@ -81,7 +81,7 @@ describe("undunted review", () => {
   });
 
   it("places what was heard on the log", () => {
-    const ran = undunted(["review", CRACKLE, "--heard", "+14:30"]);
+    const ran = inFull(["review", CRACKLE, "--heard", "+14:30"]);
     expect(ran.out).toMatch(/pinging/i);
     expect(ran.out).toMatch(/14:30/);
   });
@@ -93,14 +93,14 @@ describe("undunted review", () => {
   });
 
   it("goes on after a log that cannot be read, and ends with 2", () => {
-    const ran = undunted(["review", "nowhere.csv", CRACKLE]);
+    const ran = inFull(["review", "nowhere.csv", CRACKLE]);
     expect(ran.exit).toBe(2);
     expect(ran.err).toContain("nowhere.csv");
     expect(ran.out).toContain("Cone 5");
   });
 
   it("speaks °F to those who ask", () => {
-    const { out } = undunted(["review", CRACKLE, "--unit", "F"]);
+    const { out } = inFull(["review", CRACKLE, "--unit", "F"]);
     expect(out).toContain("°F/h");
     expect(out.slice(0, out.indexOf("From the firing record"))).not.toMatch(/\d °C/);
   });
@@ -156,7 +156,7 @@ describe("undunted draft", () => {
 
   it("gives clock times, cone 5 down and not cone 6, and both crossings", () => {
     const args = ["draft", SLOW_COOL, "--start", "2026-12-01 18:00"];
-    const { out, exit } = undunted(args);
+    const { out, exit } = inFull(args);
     expect(exit).toBe(0);
     expect(out).toContain("2026-12-01 18:00");
     expect(out).toMatch(/quartz\s+620 → 520 °C/);

@@ -2,7 +2,7 @@ import { copyFileSync, existsSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { Ajv2020 } from "ajv/dist/2020.js";
 import { describe, expect, it } from "vitest";
-import { answer, emptyFolder, undunted } from "../support/undunted.ts";
+import { answer, emptyFolder, inFull } from "../support/undunted.ts";
 
 const NATURAL = "logs/2026-02-21-b.csv";
 const SLOW = "logs/2026-03-14-b.csv";
@@ -18,17 +18,7 @@ describe("undunted compare, of firings with trial tiles", () => {
   const [html, chart, next] = ["c.html", "c.svg", "next.yaml"].map((name) =>
     join(folder, name),
   ) as [string, string, string];
-  const ran = undunted([
-    "compare",
-    NATURAL,
-    SLOW,
-    "--html",
-    html,
-    "--chart",
-    chart,
-    "--next",
-    next,
-  ]);
+  const ran = inFull(["compare", NATURAL, SLOW, "--html", html, "--chart", chart, "--next", next]);
 
   it("says what differed, what cannot be told apart, what governs the spacing and what to test next", () => {
     expect(ran.exit).toBe(0);
@@ -55,7 +45,7 @@ describe("undunted compare, of firings with trial tiles", () => {
   it("writes a schedule that draft lays out", () => {
     expect(ran.err).toContain(`wrote ${next}`);
     expect(readFileSync(next, "utf8")).toMatch(/^formatVersion: 1\ntitle: /);
-    const drafted = undunted(["draft", next]);
+    const drafted = inFull(["draft", next]);
     expect([0, 1]).toContain(drafted.exit);
     expect(drafted.out).toContain("Timeline");
   });
@@ -72,7 +62,7 @@ describe("undunted compare, of firings with trial tiles", () => {
 
   it("answers with a document that fits its schema", () => {
     const validate = new Ajv2020({ strict: false }).compile(
-      JSON.parse(undunted(["schema", "compare"]).out),
+      JSON.parse(inFull(["schema", "compare"]).out),
     );
     const document = JSON.parse(answer(["compare", NATURAL, SLOW, "--json"]).out);
     expect(validate(document), JSON.stringify(validate.errors)).toBe(true);
@@ -85,7 +75,7 @@ describe("undunted compare, of firings with trial tiles", () => {
 
 describe("undunted compare and the files of glazes", () => {
   it("sets what the tiles say of the fit beside what glaze and body say", () => {
-    const text = unwrapped(answer(["compare", SLOW]).out);
+    const text = unwrapped(answer(["compare", SLOW, "--more", "all"]).out);
     // The demo tiles were made with 1.03 on Tarrow white and 1.34 on Tarrow dusk.
     expect(text).toMatch(
       /Pond ice on Tarrow white: .* millionths per °C by its measured expansion/,
@@ -94,9 +84,9 @@ describe("undunted compare and the files of glazes", () => {
   });
 
   it("takes a file that is named, by its title, and refuses one that no tile names", () => {
-    const named = undunted(["compare", SLOW, "--glaze", "logs/glaze-pond-ice.yaml"]);
+    const named = inFull(["compare", SLOW, "--glaze", "logs/glaze-pond-ice.yaml"]);
     expect(named.exit).toBe(0);
-    const other = undunted(["compare", SLOW, "--glaze", "logs/glaze-fitting.yaml"]);
+    const other = inFull(["compare", SLOW, "--glaze", "logs/glaze-fitting.yaml"]);
     expect(other.exit).toBe(2);
     expect(unwrapped(other.err)).toContain("Tarrowmere liner");
     expect(other.err).toContain("(command/glaze-not-on-tiles)");
@@ -106,7 +96,7 @@ describe("undunted compare and the files of glazes", () => {
     const folder = emptyFolder();
     for (const ending of ["csv", "yaml"])
       copyFileSync(`logs/2026-03-14-b.${ending}`, join(folder, `a.${ending}`));
-    const text = unwrapped(undunted(["compare", join(folder, "a.csv")]).out);
+    const text = unwrapped(inFull(["compare", join(folder, "a.csv")]).out);
     expect(text).toContain(
       "Of 8 tiles nothing is said of fit: no glaze file is known for pond ice",
     );
@@ -118,31 +108,31 @@ describe("undunted compare --kiln", () => {
   it("makes the next schedule one that this kiln can do, and says whose it is", () => {
     const next = join(emptyFolder(), "next.yaml");
     const worn = "logs/2026-06-06-a.csv";
-    const ran = undunted(["compare", NATURAL, SLOW, "--next", next, "--kiln", worn]);
+    const ran = inFull(["compare", NATURAL, SLOW, "--next", next, "--kiln", worn]);
     expect(ran.exit).toBe(0);
     expect(unwrapped(ran.out)).toContain("The schedule goes by your kiln as learned from");
     // On the same kiln nothing is left to mend in its reach.
-    const drafted = undunted(["draft", next, "--kiln", worn]);
+    const drafted = inFull(["draft", next, "--kiln", worn]);
     expect(unwrapped(drafted.out)).not.toMatch(/and is about .* late/);
   });
 });
 
 describe("undunted compare, with little to go on", () => {
   it("takes one log when its record has trials, to compare its tiles among themselves", () => {
-    const ran = answer(["compare", SLOW]);
+    const ran = answer(["compare", SLOW, "--more", "all"]);
     expect(ran.exit).toBe(0);
     expect(ran.out).toContain("Which test next");
   });
 
   it("refuses one log without trials", () => {
-    const ran = undunted(["compare", NO_TRIALS]);
+    const ran = inFull(["compare", NO_TRIALS]);
     expect(ran.exit).toBe(2);
     expect(ran.err).toContain("(firing/too-few)");
   });
 
   it("has no next test to write when no record has trials", () => {
     const file = join(emptyFolder(), "next.yaml");
-    const ran = undunted(["compare", NO_TRIALS, "logs/2026-04-25-b.csv", "--next", file]);
+    const ran = inFull(["compare", NO_TRIALS, "logs/2026-04-25-b.csv", "--next", file]);
     expect(ran.exit).toBe(2);
     expect(ran.err).toContain("(trials/no-next-firing)");
     expect(existsSync(file)).toBe(false);
@@ -151,7 +141,7 @@ describe("undunted compare, with little to go on", () => {
 
 describe("undunted compare --align and --base", () => {
   const json = (...options: readonly string[]) =>
-    undunted(["compare", NATURAL, SLOW, "--json", "-q", ...options]);
+    inFull(["compare", NATURAL, SLOW, "--json", "-q", ...options]);
 
   it("lay the firings over each other at a temperature and hold them against the one named", () => {
     const { alignment, base } = JSON.parse(
@@ -166,14 +156,14 @@ describe("undunted compare --align and --base", () => {
   });
 
   it("name the log that is not among them", () => {
-    const ran = undunted(["compare", NATURAL, SLOW, "--base", "other.csv"]);
+    const ran = inFull(["compare", NATURAL, SLOW, "--base", "other.csv"]);
     expect(ran.exit).toBe(2);
     expect(ran.err).toContain("other.csv is not among the logs that were read");
     expect(ran.err).toContain("(command/no-such-base)");
   });
 
   it("are not for lines of JSON, which hold no charts", () => {
-    const ran = undunted(["compare", NATURAL, SLOW, "--json-lines", "--align", "start"]);
+    const ran = inFull(["compare", NATURAL, SLOW, "--json-lines", "--align", "start"]);
     expect(ran.exit).toBe(2);
     expect(ran.err).toContain("both --json-lines and --align are given");
   });

@@ -2,7 +2,7 @@ import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { Ajv2020 } from "ajv/dist/2020.js";
 import { describe, expect, it } from "vitest";
-import { emptyFolder, fileWith, undunted } from "../support/undunted.ts";
+import { emptyFolder, fileWith, inFull } from "../support/undunted.ts";
 
 const HASTY = `formatVersion: 1
 title: Hasty
@@ -19,7 +19,7 @@ const NEW = "draft --new --cone 5 --body stoneware --wall 6 --base 12 --width 15
 
 describe("undunted draft --new", () => {
   it("drafts a new schedule with reasons, and says how to keep it", () => {
-    const ran = undunted([...NEW, "--cooling", "slow"]);
+    const ran = inFull([...NEW, "--cooling", "slow"]);
     expect(ran.exit).toBe(0);
     expect(ran.out).toContain("Segment 1: water of the glaze leaves.");
     expect(ran.out).toContain("slow as asked: ");
@@ -29,22 +29,22 @@ describe("undunted draft --new", () => {
 
   it("writes a file that drafts with no warning and reaches the cone", () => {
     const path = join(emptyFolder(), "x.yaml");
-    const ran = undunted([...NEW, "--cooling", "hold 900C 1h", "--unit", "F", "-o", path]);
+    const ran = inFull([...NEW, "--cooling", "hold 900C 1h", "--unit", "F", "-o", path]);
     expect(ran.err).toContain("wrote ");
     expect(readFileSync(path, "utf8")).toContain("unit: F");
-    const again = undunted(["draft", path, "--body", "stoneware", "--json"]);
+    const again = inFull(["draft", path, "--body", "stoneware", "--json"]);
     expect(again.exit).toBe(0);
     expect(JSON.parse(again.out).heatwork.cone).toBe("5");
   });
 
   it("prints the schedule alone with -o -", () => {
-    const ran = undunted([...NEW, "-o", "-"]);
+    const ran = inFull([...NEW, "-o", "-"]);
     expect(ran.out.startsWith("formatVersion: 1\n")).toBe(true);
-    expect(undunted(["draft", "-", "-q"], { input: ran.out }).exit).toBe(0);
+    expect(inFull(["draft", "-", "-q"], { input: ran.out }).exit).toBe(0);
   });
 
   it("learns the kiln and its thermocouple from logs, and says both", () => {
-    const { out, exit } = undunted([...NEW, "--kiln", "logs/2026-03-14-b.csv"]);
+    const { out, exit } = inFull([...NEW, "--kiln", "logs/2026-03-14-b.csv"]);
     expect(exit).toBe(0);
     const flat = out.replaceAll(/\s+/g, " ");
     expect(flat).toContain("your kiln as learned from 2026-03-14-b.csv");
@@ -61,7 +61,7 @@ describe("undunted draft --new", () => {
     [[], "command/no-cone"],
     [["--cone", "5", "--repair"], "command/contradiction"],
   ])("refuses %j with a way out: %s", (args, code) => {
-    const ran = undunted(["draft", "--new", ...args]);
+    const ran = inFull(["draft", "--new", ...args]);
     expect(ran).toMatchObject({ exit: 2, out: "" });
     expect(ran.err).toContain(`(${code})`);
   });
@@ -69,7 +69,7 @@ describe("undunted draft --new", () => {
 
 describe("undunted draft --repair and --solve", () => {
   it("shows what changes, why, what it costs and what cannot be mended", () => {
-    const { out, exit } = undunted(["draft", fileWith("hasty.yaml", HASTY), "--repair"]);
+    const { out, exit } = inFull(["draft", fileWith("hasty.yaml", HASTY), "--repair"]);
     expect(exit).toBe(0);
     for (const words of ["− goes, + comes", "kWh more", "dries below boiling"])
       expect(out.replaceAll(/\s+/g, " ")).toContain(words);
@@ -77,17 +77,17 @@ describe("undunted draft --repair and --solve", () => {
 
   it("writes a mended file in which nothing is left to mend", () => {
     const path = join(emptyFolder(), "mended.yaml");
-    undunted(["draft", fileWith("hasty.yaml", HASTY), "--repair", "-o", path]);
-    const again = undunted(["draft", path, "--repair", "--json"]);
+    inFull(["draft", fileWith("hasty.yaml", HASTY), "--repair", "-o", path]);
+    const again = inFull(["draft", path, "--repair", "--json"]);
     const document = JSON.parse(again.out);
     expect(document.mending).toMatchObject({ steps: [], costSeconds: 0 });
-    const schema = JSON.parse(undunted(["schema", "draft"]).out);
+    const schema = JSON.parse(inFull(["schema", "draft"]).out);
     expect(new Ajv2020({ strict: false }).compile(schema)(document)).toBe(true);
   });
 
   it("solves an existing schedule for a cone", () => {
     const path = "schedules/cone-6-drop-and-hold.yaml";
-    const ran = undunted(["draft", path, "--solve", "hold"]);
+    const ran = inFull(["draft", path, "--solve", "hold"]);
     expect(ran.out).toContain("What was changed");
     expect(ran.out).toMatch(/cone 6: falls .* (?:before the top hold|as the top hold)/);
   });
@@ -97,7 +97,7 @@ describe("undunted draft --repair and --solve", () => {
     [["draft", "schedules/cone-5-glaze.yaml", "-o", "x.yaml"], "command/nothing-to-write"],
     [["draft", "schedules/cone-5-glaze.yaml", "--new", "--cone", "5"], "command/contradiction"],
   ])("refuses %j: %s", (args, code) => {
-    const ran = undunted(args);
+    const ran = inFull(args);
     expect(ran.exit).toBe(2);
     expect(ran.err).toContain(`(${code})`);
   });

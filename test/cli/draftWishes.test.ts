@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { fileWith, type Ran, undunted } from "../support/undunted.ts";
+import { fileWith, inFull, type Ran } from "../support/undunted.ts";
 
 const NEW = ["draft", "--new", "--cone", "5"];
 const TIRED = "logs/2026-06-06-a.csv";
@@ -30,7 +30,7 @@ function tried(ran: Ran): string {
 
 /** Not refused: a schedule comes out, whatever there is to warn of. */
 function expectDrafted(args: readonly string[]): Ran {
-  const ran = undunted(args);
+  const ran = inFull(args);
   expect(ran.err).not.toContain("expected");
   expect(ran.out).toContain("Timeline");
   return ran;
@@ -48,10 +48,10 @@ describe("a series of cones", () => {
     ["small", "Small cone 5"],
     ["Self-supporting", "Cone 5"],
   ])("%s is drafted for, written into the file and read from it again", (series, title) => {
-    const written = undunted([...NEW, "--series", series, "-o", "-"]);
+    const written = inFull([...NEW, "--series", series, "-o", "-"]);
     expect(written.out).toContain(`title: ${title}, up to 8 mm thick\n`);
     expect(written.out.includes("series: ")).toBe(series !== "Self-supporting");
-    const again = undunted(["draft", "-", "--json"], { input: written.out });
+    const again = inFull(["draft", "-", "--json"], { input: written.out });
     expect(JSON.parse(again.out).heatwork).toMatchObject({
       series: series.toLowerCase(),
       cone: "5",
@@ -60,11 +60,11 @@ describe("a series of cones", () => {
 
   it("iron-free has cones of its own", () => {
     for (const series of ["self-supporting-iron-free", "large-iron-free"]) {
-      const ran = undunted(["draft", "--new", "--cone", "04", "--series", series, "--json"]);
+      const ran = inFull(["draft", "--new", "--cone", "04", "--series", series, "--json"]);
       expect(JSON.parse(ran.out).heatwork).toMatchObject({ series, cone: "04" });
     }
     expectWhole(
-      undunted(["draft", "--new", "--cone", "6", "--series", "large-iron-free"]),
+      inFull(["draft", "--new", "--cone", "6", "--series", "large-iron-free"]),
       `--cone: "6" is not a cone of the large-iron-free series
   expected  a cone from 010 to 3, with its leading zero: 05 is not 5
   try       write "1" or "3"     (cones/unknown-cone)`,
@@ -72,7 +72,7 @@ describe("a series of cones", () => {
   });
 
   it("that is only a table says which can be solved and where the table is", () => {
-    const ran = undunted([...NEW, "--series", "pce"]);
+    const ran = inFull([...NEW, "--series", "pce"]);
     expectWhole(
       ran,
       `--series: no schedule can be worked out for pce cones: their end points are a table to look up, with no model of holds and rates
@@ -80,11 +80,11 @@ describe("a series of cones", () => {
   try       --series self-supporting; to see the table, undunted cones --series pce     (command/series-without-model)`,
     );
     expectDrafted([...NEW, ...wayOut(ran, "--series")]);
-    expect(undunted(["cones", "--series", "pce"]).exit).toBe(0);
+    expect(inFull(["cones", "--series", "pce"]).exit).toBe(0);
   });
 
   it("with a typing mistake is named", () => {
-    const ran = undunted([...NEW, "--series", "lareg"]);
+    const ran = inFull([...NEW, "--series", "lareg"]);
     expectWhole(
       ran,
       `--series: "lareg" is not a series of cones
@@ -101,7 +101,7 @@ describe("a series of cones", () => {
       "The schedule is made for self-supporting cones; large cones are judged here.",
     );
     expect(flat).toContain("held to the published end points of large cones");
-    const solved = undunted([
+    const solved = inFull([
       ...["draft", "schedules/cone-6-slow-cool.yaml", "--series", "large"],
       ...["--solve", "peak", "-o", "-"],
     ]);
@@ -110,7 +110,7 @@ describe("a series of cones", () => {
 
   it("without the schedule's cone is refused with the cones it has", () => {
     const args = ["draft", "schedules/cone-6-slow-cool.yaml", "--series", "large-iron-free"];
-    const ran = undunted(args);
+    const ran = inFull(args);
     expectWhole(
       ran,
       `--series: the cone of the schedule, 6, is not one of the large-iron-free series
@@ -129,7 +129,7 @@ describe("ware that cannot be", () => {
     ["0.04mm", "0.04", "1"],
     ["5in", "127", "100"],
   ])("of walls of %s is refused with the nearest that can", (wall, mm, nearest) => {
-    const ran = undunted([...NEW, "--wall", wall]);
+    const ran = inFull([...NEW, "--wall", wall]);
     expectWhole(
       ran,
       `--wall: the wall measures ${mm} mm
@@ -140,7 +140,7 @@ describe("ware that cannot be", () => {
   });
 
   it("narrower than its own clay is refused", () => {
-    const ran = undunted(["draft", GLAZED, "--wall", "50", "--width", "20mm"]);
+    const ran = inFull(["draft", GLAZED, "--wall", "50", "--width", "20mm"]);
     expectWhole(
       ran,
       `--width: a piece 20 mm wide with clay 50 mm thick
@@ -155,7 +155,7 @@ describe("ware that cannot be", () => {
     ["porcelan", "porcelain cone 6"],
     ["erthenware", "earthenware cone 04"],
   ])("of %s is refused with the word that was meant", (body, meant) => {
-    const ran = undunted([...NEW, "--body", body]);
+    const ran = inFull([...NEW, "--body", body]);
     expect(ran.exit).toBe(2);
     expect(ran.err).toContain(`--body: "${body}" is not a body of the list\n  expected  one of `);
     expect(tried(ran)).toContain(`write "${meant}"`);
@@ -163,7 +163,7 @@ describe("ware that cannot be", () => {
   });
 
   it("damp and glazed on bisque at once is refused", () => {
-    const ran = undunted(["draft", GLAZED, "--damp"]);
+    const ran = inFull(["draft", GLAZED, "--damp"]);
     expectWhole(
       ran,
       `--damp: the ware of the schedule is glazed on bisque, so its clay was fired before and cannot be damp
@@ -212,12 +212,12 @@ describe("a kiln log that teaches too little", () => {
   try       …     (kiln/no-climb)`,
     ],
   ])("because it is %s is refused, and a whole firing is not", (_, path, text) => {
-    expectWhole(undunted([...NEW, "--kiln", path]), text);
+    expectWhole(inFull([...NEW, "--kiln", path]), text);
     expectDrafted([...NEW, "--kiln", log("whole.csv", 40, whole)]);
   });
 
   it("is missed when a schedule was swallowed with the logs", () => {
-    const ran = undunted(["draft", "--kiln", NATURAL, GLAZED]);
+    const ran = inFull(["draft", "--kiln", NATURAL, GLAZED]);
     expectWhole(
       ran,
       `command line: no schedule is given
@@ -228,7 +228,7 @@ describe("a kiln log that teaches too little", () => {
   });
 
   it("is asked for where only the wattage is given", () => {
-    const ran = undunted([...NEW, "--power", "4400W"]);
+    const ran = inFull([...NEW, "--power", "4400W"]);
     expectWhole(
       ran,
       `--power: --power is given without --kiln
@@ -242,7 +242,7 @@ describe("a kiln log that teaches too little", () => {
 describe("a cone out of the kiln's reach", () => {
   it("is refused with how far the kiln gets, the cone it makes and what would help", () => {
     const args = ["draft", "--new", "--kiln", TIRED];
-    const ran = undunted([...args, "--cone", "10"]);
+    const ran = inFull([...args, "--cone", "10"]);
     expectWhole(
       ran,
       `--cone: cone 10 needs # °C, and the kiln still climbs at 15 °C/h up to # °C only, which makes cone … here; that is your kiln as learned from 2026-06-06-a.csv
@@ -253,7 +253,7 @@ describe("a cone out of the kiln's reach", () => {
     expectDrafted([...args, ...nearest]);
     const cones = "04 03 02 01 1 2 3 4 5 6 7 8 9 10".split(" ");
     const harder = cones[cones.indexOf(nearest[1] as string) + 1] as string;
-    expect(undunted([...args, "--cone", harder]).err).toContain("(schedule/kiln-too-weak)");
+    expect(inFull([...args, "--cone", harder]).err).toContain("(schedule/kiln-too-weak)");
   });
 });
 
@@ -263,7 +263,7 @@ describe("wishes that contradict each other", () => {
     [["--within", "0"], "natural cooling", "0 s"],
     [["--cooling", "hold 900C 1h", "--within", "6"], "this hold on the way down", "6 h"],
   ])("%j are refused with the nearest that is possible, in hours", (wishes, way, within) => {
-    const ran = undunted([...NEW, ...wishes]);
+    const ran = inFull([...NEW, ...wishes]);
     expectWhole(
       ran,
       `--within: this cone with ${way} takes # h # min from the start to 100 °C at the least, not ${within}
@@ -274,12 +274,12 @@ describe("wishes that contradict each other", () => {
     const [, hours] = wayOut(ran, "--within");
     expectDrafted([...NEW, ...rest, "--within", hours as string]);
     const less = `${Number.parseInt(hours as string, 10) - 1}h`;
-    expect(undunted([...NEW, ...rest, "--within", less]).exit).toBe(2);
+    expect(inFull([...NEW, ...rest, "--within", less]).exit).toBe(2);
   });
 
   it("a hold too long for the time is shortened until it fits", () => {
     const limit = ["--within", "32h"];
-    const ran = undunted([...NEW, "--cooling", "hold 900C 8h", ...limit]);
+    const ran = inFull([...NEW, "--cooling", "hold 900C 8h", ...limit]);
     expect(tried(ran)).toMatch(/^--cooling "hold 900C \d h(?: \d+ min)?"; or --within \d\dh /);
     expectDrafted([...NEW, ...limit, ...wayOut(ran, "--cooling")]);
   });
@@ -290,7 +290,7 @@ describe("wishes that contradict each other", () => {
       hour < 8 ? 20 + 147.5 * hour : 20 + 1180 * Math.exp(-(hour - 8) / 20),
     );
     expectDrafted([...NEW, "--within", "50h"]);
-    const ran = undunted([...NEW, "--within", "50h", "--kiln", slow]);
+    const ran = inFull([...NEW, "--within", "50h", "--kiln", slow]);
     expect(ran.err).toContain("that is your kiln as learned from slow.csv");
     const hours = Number.parseInt(wayOut(ran, "--within")[1] as string, 10);
     expect(hours).toBeGreaterThan(53.8 + 8);
@@ -305,7 +305,7 @@ describe("wishes that contradict each other", () => {
   ])(
     "a hold hotter than the peak, %s, is refused with the hottest there is",
     (hold, at, unit, k) => {
-      const ran = undunted([...NEW, ...unit, "--cooling", hold]);
+      const ran = inFull([...NEW, ...unit, "--cooling", hold]);
       const letter = unit.length > 0 ? "F" : "C";
       expectWhole(
         ran,
@@ -318,7 +318,7 @@ describe("wishes that contradict each other", () => {
   );
 
   it("a hold so long that it makes the cone by itself is refused with a cooler one", () => {
-    const ran = undunted([...NEW, "--cooling", "hold 1150C 8h"]);
+    const ran = inFull([...NEW, "--cooling", "hold 1150C 8h"]);
     expectWhole(
       ran,
       `--cooling: a hold of 8 h at 1150 °C on the way down makes more of the cone than it may: no peak above it is left
@@ -329,7 +329,7 @@ describe("wishes that contradict each other", () => {
   });
 
   it("a hold cooler than the end of the schedule is refused", () => {
-    const ran = undunted([...NEW, "--cooling", "hold 10C 1h"]);
+    const ran = inFull([...NEW, "--cooling", "hold 10C 1h"]);
     expectWhole(
       ran,
       `--cooling: a hold at 10 °C on the way down
@@ -344,7 +344,7 @@ describe("wishes that contradict each other", () => {
     ["--cooling", "slow"],
   ])("%s with a schedule that is there already is not dropped silently", (option, value) => {
     expectWhole(
-      undunted(["draft", GLAZED, option, value]),
+      inFull(["draft", GLAZED, option, value]),
       `${option}: only a new schedule is made by it, and the schedule given is there already
   expected  ${option} together with --new
   try       leave ${option} out, or give --new and --cone in place of the schedule     (command/new-only)`,
@@ -369,7 +369,7 @@ describe("words and units on the command line", () => {
     ["hold 900C", "hold 900C 1h"],
     ["hold 2h", "hold 900C 2h"],
   ])("--cooling %s is refused with what was meant", (cooling, meant) => {
-    const ran = undunted([...NEW, "--cooling", cooling]);
+    const ran = inFull([...NEW, "--cooling", cooling]);
     const written = meant.includes(" ") ? `"${meant}"` : meant;
     expectWhole(
       ran,
@@ -387,13 +387,13 @@ describe("words and units on the command line", () => {
     ["hold 900C 1h", "F", /to: 1652, rate: \w+, hold: 1 h/],
     ["hold 1652F 1h", "C", /to: 900, rate: \w+, hold: 1 h/],
   ])("--cooling %s is written in °%s", (cooling, unit, segment) => {
-    const ran = undunted([...NEW, "--unit", unit, "--cooling", cooling, "-o", "-"]);
+    const ran = inFull([...NEW, "--unit", unit, "--cooling", cooling, "-o", "-"]);
     expect(ran.out).toMatch(segment);
     expect(ran.out).toContain("why: crystals grow in the glaze");
   });
 
   it("--within that is no time is refused", () => {
-    const ran = undunted([...NEW, "--within", "soon"]);
+    const ran = inFull([...NEW, "--within", "soon"]);
     expectWhole(
       ran,
       `--within: "soon" is not a span of time
@@ -404,7 +404,7 @@ describe("words and units on the command line", () => {
   });
 
   it("--offset 200C is refused as a temperature rather than a difference", () => {
-    const ran = undunted([...NEW, "--offset", "200C"]);
+    const ran = inFull([...NEW, "--offset", "200C"]);
     expectWhole(
       ran,
       `--offset: "200C" is not an offset of a thermocouple

@@ -1,12 +1,12 @@
 import { describe, expect, it } from "vitest";
-import { type Ran, undunted } from "../support/undunted.ts";
+import { inFull, type Ran } from "../support/undunted.ts";
 
 const LOG = "logs/2026-05-09-a.csv";
 const FORMS =
   'words, then when it was heard: a clock time such as "09:10", "3:40 pm" or "2026-03-15 09:10", or a time since the start of the log such as "+14:05" (h:mm)';
 
 function heard(...sounds: readonly string[]): Ran {
-  return undunted(["review", LOG, "--heard", ...sounds]);
+  return inFull(["review", LOG, "--heard", ...sounds]);
 }
 
 function flat(ran: Ran): string {

@@ -89,7 +89,7 @@ function expectTame(ran: Ran, ...exits: readonly number[]): void {
 
 /** Elements and attributes that our pages and drawings are made of. */
 const ELEMENTS =
-  "html head meta title style body main h1 h2 section p ul li pre dl dt dd article div table caption thead tbody tr th td span br strong figure figcaption svg g path rect line text defs clippath tspan circle lineargradient stop a".split(
+  "html head meta title style body main h1 h2 section details summary p ul li pre dl dt dd article div table caption thead tbody tr th td span br strong figure figcaption svg g path rect line text defs clippath tspan circle lineargradient stop a".split(
     " ",
   );
 

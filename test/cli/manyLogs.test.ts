@@ -106,7 +106,7 @@ describe("review of many logs as text", () => {
     const folder = folderOf(9);
     const { out } = undunted(["review", folder, "-q"]);
     const alone = undunted(["review", join(folder, "004.csv"), "-q"]).out;
-    expect(out.split("\n\n004.csv\n")).toHaveLength(2);
+    expect(out.match(/^004\.csv /gm)).toHaveLength(1);
     expect(out).toContain(`\n\n${alone}`);
   });
 

@@ -5,7 +5,7 @@ import sharp from "sharp";
 import { describe, expect, it } from "vitest";
 import { DEMO_CROP, DEMO_SCALE, tileCracks } from "../support/demo/inkedTile.ts";
 import { drawnIntercept } from "../support/mosaics.ts";
-import { answer, emptyFolder, fileWith, undunted } from "../support/undunted.ts";
+import { answer, emptyFolder, fileWith, inFull } from "../support/undunted.ts";
 
 const TILE = "logs/inked-tile.png";
 const SCALED = ["measure", TILE, "--scale", DEMO_SCALE, "--crop", DEMO_CROP];
@@ -23,7 +23,7 @@ async function turnedJpeg(): Promise<string> {
 describe("undunted measure", () => {
   it("answers with a document that fits its schema, and with the spacing that was drawn", () => {
     const validate = new Ajv2020({ strict: false }).compile(
-      JSON.parse(undunted(["schema", "measure"]).out),
+      JSON.parse(inFull(["schema", "measure"]).out),
     );
     const ran = answer([...SCALED, "--json"]);
     expect(ran.exit).toBe(0);
@@ -34,7 +34,7 @@ describe("undunted measure", () => {
   });
 
   it("turns a picture as its camera says", async () => {
-    const ran = undunted([
+    const ran = inFull([
       "measure",
       await turnedJpeg(),
       "--scale",
@@ -50,7 +50,7 @@ describe("undunted measure", () => {
   });
 
   it("ends with lines for the record and the caution about food", () => {
-    const { out } = undunted([...SCALED, "--count", "17,16"]);
+    const { out } = inFull([...SCALED, "--count", "17,16"]);
     expect(out).toMatch(
       /crackSpacing: [\d.]+ mm\n {2}spacingRange: \[[\d.]+ mm, [\d.]+ mm\]\n {2}spacingFrom: photo\n/,
     );
@@ -61,9 +61,9 @@ describe("undunted measure", () => {
   });
 
   it("takes the scale from a width, and from four corners without a warning of slant", () => {
-    const byWidth = undunted(["measure", TILE, "--width", "98.8mm", "--crop", DEMO_CROP, "--json"]);
+    const byWidth = inFull(["measure", TILE, "--width", "98.8mm", "--crop", DEMO_CROP, "--json"]);
     const corners = "40,40 1040,40 1040,1040 40,1040 100mm 100mm";
-    const byCorners = undunted(["measure", TILE, "--corners", corners, "--json"]);
+    const byCorners = inFull(["measure", TILE, "--corners", corners, "--json"]);
     const [a, b] = [byWidth, byCorners].map(({ out }) => JSON.parse(out));
     expect(Math.abs(a.cracks.pitchMm / b.cracks.pitchMm - 1)).toBeLessThan(0.03);
     expect(JSON.stringify(a.findings)).toContain("slant of 10 degrees");
@@ -73,7 +73,7 @@ describe("undunted measure", () => {
   it("writes the overlay and a page with it inside", async () => {
     const folder = emptyFolder();
     const [overlay, page] = [join(folder, "overlay.png"), join(folder, "page.html")];
-    const ran = undunted([...SCALED, "--overlay", overlay, "--html", page]);
+    const ran = inFull([...SCALED, "--overlay", overlay, "--html", page]);
     expect(ran.exit).toBe(0);
     const { width, height, format } = await sharp(overlay).metadata();
     expect({ width, height, format }).toEqual({ width: 988, height: 988, format: "png" });
@@ -83,7 +83,7 @@ describe("undunted measure", () => {
     expect(html).toContain('<img src="data:image/jpeg;base64,');
     expect(html).not.toMatch(/(src|href)="https?:/);
     expect(statSync(page).size).toBeLessThan(2_000_000);
-    expect(undunted([...SCALED, "--overlay", overlay]).err).toContain("(file/exists)");
+    expect(inFull([...SCALED, "--overlay", overlay]).err).toContain("(file/exists)");
   });
 });
 
@@ -125,7 +125,7 @@ describe("undunted measure refuses", () => {
       "command/overlay-ending",
     ],
   ])("%s", (_, args, code) => {
-    const ran = undunted(["measure", ...args]);
+    const ran = inFull(["measure", ...args]);
     expect(ran.exit).toBe(2);
     expect(ran.err).toContain(`(${code})`);
     expect(existsSync("a.gif")).toBe(false);
@@ -133,7 +133,7 @@ describe("undunted measure refuses", () => {
 
   it("a damaged picture", () => {
     const half = readFileSync(TILE).subarray(0, 60_000);
-    const ran = undunted(["measure", fileWith("half.png", half), "--width", "98mm"]);
+    const ran = inFull(["measure", fileWith("half.png", half), "--width", "98mm"]);
     expect(ran.err).toContain("(photo/not-a-picture)");
   });
 
@@ -143,7 +143,7 @@ describe("undunted measure refuses", () => {
     })
       .png()
       .toBuffer();
-    const ran = undunted(["measure", fileWith("large.png", large), "--width", "98mm"]);
+    const ran = inFull(["measure", fileWith("large.png", large), "--width", "98mm"]);
     expect(ran.err).toContain("(photo/too-large)");
     expect(ran.err).toContain("--crop");
   });

@@ -2,7 +2,7 @@ import { readFileSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { Ajv2020 } from "ajv/dist/2020.js";
 import { describe, expect, it } from "vitest";
-import { fileWith, undunted } from "../support/undunted.ts";
+import { fileWith, inFull } from "../support/undunted.ts";
 
 const CLAY = `formatVersion: 1
 base: stoneware cone 6
@@ -16,7 +16,7 @@ describe("--body with a file", () => {
   it("drafts with it, shows every number with its source, and writes it into the schedule", () => {
     const clay = fileWith("clay.yaml", CLAY);
     const made = join(dirname(clay), "made.yaml");
-    const ran = undunted([...NEW, "--body", clay, "-o", made]);
+    const ran = inFull([...NEW, "--body", clay, "-o", made]);
     expect(ran.exit).toBe(0);
     const flat = ran.out.replaceAll(/\s+/g, " ");
     expect(flat).toContain("free quartz, by volume 22 % 15 to 30 own bar tests, 2026");
@@ -24,7 +24,7 @@ describe("--body with a file", () => {
     expect(flat).toContain("From memory, whole or in part, and not read again: heat capacity");
     for (const line of ran.out.split("\n")) expect([...line].length).toBeLessThanOrEqual(80);
     expect(readFileSync(made, "utf8")).toContain('source: "own bar tests, 2026"');
-    const again = JSON.parse(undunted(["draft", made, "--json"]).out);
+    const again = JSON.parse(inFull(["draft", made, "--json"]).out);
     expect(again.bodies).toHaveLength(1);
     expect(again.bodies[0]).toMatchObject({
       name: "my grogged stoneware",
@@ -37,7 +37,7 @@ describe("--body with a file", () => {
       "clay.json",
       '{ "formatVersion": 1, "base": "porcelain", "youngGPa": 61 }',
     );
-    const { bodies } = JSON.parse(undunted([...NEW, "--body", clay, "--json"]).out);
+    const { bodies } = JSON.parse(inFull([...NEW, "--body", clay, "--json"]).out);
     expect(bodies[0].youngGPa.value).toBe(61);
   });
 
@@ -47,19 +47,19 @@ describe("--body with a file", () => {
     ["ruptureMPa: 5\n", "clay.yaml: formatVersion", "body/missing"],
     ["", "clay.yaml", "body/empty-file"],
   ])("says what is wrong in it (%#)", (text, where, code) => {
-    const ran = undunted([...NEW, "--body", fileWith("clay.yaml", text)]);
+    const ran = inFull([...NEW, "--body", fileWith("clay.yaml", text)]);
     expect(ran).toMatchObject({ exit: 2, out: "" });
     expect(ran.err).toContain(where);
     expect(ran.err).toContain(`(${code})`);
   });
 
   it("says when it is not there", () => {
-    expect(undunted([...NEW, "--body", "nowhere.yaml"]).err).toContain("(file/missing)");
+    expect(inFull([...NEW, "--body", "nowhere.yaml"]).err).toContain("(file/missing)");
   });
 
   it("has a schema that its files fit", () => {
     const valid = new Ajv2020({ strict: false }).compile(
-      JSON.parse(undunted(["schema", "body"]).out),
+      JSON.parse(inFull(["schema", "body"]).out),
     );
     expect(valid({ formatVersion: 1, ruptureMPa: 30, quartzFraction: { value: 0.2 } })).toBe(true);
     expect(valid({ formatVersion: 1, ruptureMpa: 30 })).toBe(false);
@@ -72,7 +72,7 @@ describe("sizes on the command line", () => {
     ["--base", "150", "100 mm"],
   ])("refuses %s %s for a new schedule and for one that is there", (option, size, nearest) => {
     for (const command of [["--new", "--cone", "6"], ["schedules/cone-5-slow-cool.yaml"]]) {
-      const ran = undunted(["draft", ...command, option, size]);
+      const ran = inFull(["draft", ...command, option, size]);
       expect(ran).toMatchObject({ exit: 2, out: "" });
       expect(ran.err).toMatch(
         new RegExp(`^${option}: .*\\n  expected  1 to 100 mm\\n  try .*possible is ${nearest}`),
@@ -91,7 +91,7 @@ describe("review with a body of one's own", () => {
       `formatVersion: 1\ntitle: t\nware:\n  - name: mugs\n    clay: grogged\n    wall: 6\n    body:\n${ware}\n`,
     );
     const page = join(dirname(log), "a.html");
-    const ran = undunted(["review", log, "--record", record, "--html", page, "--json"]);
+    const ran = inFull(["review", log, "--record", record, "--html", page, "--json"]);
     expect(JSON.parse(ran.out).bodies[0].quartzFraction).toEqual({
       value: 0.22,
       low: 0.15,

@@ -3,7 +3,7 @@ import { join } from "node:path";
 import { Ajv2020 } from "ajv/dist/2020.js";
 import { beforeAll, describe, expect, it } from "vitest";
 import { addClicks, addHiss, clicksAt, silence } from "../support/clicks.ts";
-import { emptyFolder, fileWith, undunted } from "../support/undunted.ts";
+import { emptyFolder, fileWith, inFull } from "../support/undunted.ts";
 import { waveFile } from "../support/waves.ts";
 
 const RATE = 8000;
@@ -28,7 +28,7 @@ beforeAll(() => {
 
 describe("undunted pings", () => {
   it("counts what was put in, and ends with lines for the record and its cautions", () => {
-    const { exit, out } = undunted(["pings", path, "--started", "21:05"]);
+    const { exit, out } = inFull(["pings", path, "--started", "21:05"]);
     expect(exit).toBe(0);
     expect(out).toContain("60 pings or more in 1 min");
     expect(out).toContain('heard:\n    - what: pinging\n      at: "21:05"');
@@ -36,9 +36,9 @@ describe("undunted pings", () => {
   });
 
   it("answers with a document that fits its schema, log and all", () => {
-    const schema = JSON.parse(undunted(["schema", "pings"]).out);
+    const schema = JSON.parse(inFull(["schema", "pings"]).out);
     const validate = new Ajv2020({ strict: false }).compile(schema);
-    const ran = undunted(["pings", path, "--json", "--log", LOG, "--started", "+19:30"]);
+    const ran = inFull(["pings", path, "--json", "--log", LOG, "--started", "+19:30"]);
     expect(ran.exit).toBe(0);
     const document = JSON.parse(ran.out);
     expect(validate(document), JSON.stringify(validate.errors)).toBe(true);
@@ -53,18 +53,18 @@ describe("undunted pings", () => {
     addClicks(sound, RATE, clicksAt({ ...loud, peak: 6, pitchesHz: [1000, 2500] }));
     const cut = sound.map((value) => Math.max(-1, Math.min(1, value)));
     const file = fileWith("loud.wav", waveFile([cut], { sampleRateHz: RATE }));
-    const refused = undunted(["pings", file]);
+    const refused = inFull(["pings", file]);
     expect(refused.exit).toBe(2);
     expect(refused.err).toContain("pings/clipped");
     expect(refused.err).toMatch(/12 of 12 pings reach full scale/);
-    const counted = undunted(["pings", file, "--clipped"]);
+    const counted = inFull(["pings", file, "--clipped"]);
     expect(counted.exit).toBe(0);
     expect(counted.out).toContain("12 pings or more");
     expect(counted.out.replaceAll(/\s+/g, " ")).toContain("their loudness is a lower bound");
   });
 
   it("gives no temperature to what was heard after the record's unloading", () => {
-    const { exit, out } = undunted([
+    const { exit, out } = inFull([
       "pings",
       path,
       "--json",
@@ -82,7 +82,7 @@ describe("undunted pings", () => {
 
   it("takes a time of day that comes before and after the peak as the later one, and says so", () => {
     const of = (started: string) =>
-      JSON.parse(undunted(["pings", path, "--json", "--log", LOG, "--started", started]).out)
+      JSON.parse(inFull(["pings", path, "--json", "--log", LOG, "--started", started]).out)
         .recording;
     const told = of("2026-03-16 06:52");
     const taken = of("06:52");
@@ -94,13 +94,13 @@ describe("undunted pings", () => {
   it("writes a page and a chart", () => {
     const folder = emptyFolder();
     const [html, chart] = [join(folder, "pings.html"), join(folder, "pings.svg")];
-    expect(undunted(["pings", path, "--html", html, "--chart", chart]).exit).toBe(0);
+    expect(inFull(["pings", path, "--html", html, "--chart", chart]).exit).toBe(0);
     expect([html, chart].map((each) => existsSync(each))).toEqual([true, true]);
     expect(readFileSync(html, "utf8")).toContain("How the pings add up");
   });
 
   it("takes a threshold of one's own", () => {
-    const { out } = undunted(["pings", path, "--threshold", "25dB"]);
+    const { out } = inFull(["pings", path, "--threshold", "25dB"]);
     expect(out.replaceAll(/\s+/g, " ")).toContain("by 25 dB, as told");
   });
 
@@ -112,7 +112,7 @@ describe("undunted pings", () => {
     [["--apart", "1h"], "command/ping-setting"],
     [["--channel", "right"], "sound/no-such-channel"],
   ])("refuses %j", (options, code) => {
-    const ran = undunted(["pings", path, ...options]);
+    const ran = inFull(["pings", path, ...options]);
     expect(ran.exit).toBe(2);
     expect(ran.err).toContain(`(${code})`);
   });

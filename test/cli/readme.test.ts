@@ -2,7 +2,7 @@ import { existsSync, readFileSync, writeFileSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { buildProgram } from "../../src/cli/program.ts";
-import { emptyFolder, undunted } from "../support/undunted.ts";
+import { emptyFolder, inFull, undunted } from "../support/undunted.ts";
 
 const README = readFileSync("README.md", "utf8");
 
@@ -44,7 +44,7 @@ describe("the README", () => {
   it("shows a body that the command takes, with its number and its source", () => {
     const path = join(emptyFolder(), "body.yaml");
     writeFileSync(path, fileWith("ruptureMPa:"));
-    const { exit, out } = undunted(["draft", "--new", "--cone", "5", "--body", path]);
+    const { exit, out } = inFull(["draft", "--new", "--cone", "5", "--body", path]);
     expect(exit).toBe(0);
     expect(out).toContain("grogged stoneware, our own bars");
     expect(out.replace(/\s+/g, " ")).toContain("30 MPa 24 to 36 ten bars broken");

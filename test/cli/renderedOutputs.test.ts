@@ -2,7 +2,7 @@ import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { DEMO_CROP, DEMO_SCALE } from "../support/demo/inkedTile.ts";
-import { emptyFolder, undunted } from "../support/undunted.ts";
+import { emptyFolder, inFull } from "../support/undunted.ts";
 
 const LOG = "logs/2026-03-14-b.csv";
 const TILE = ["measure", "logs/inked-tile.png", "--scale", DEMO_SCALE, "--crop", DEMO_CROP];
@@ -62,7 +62,7 @@ describe("what the command prints and writes never calls ware fit for food, and 
     const folder = emptyFolder();
     const wanted = files.map((ending) => join(folder, `out.${ending}`));
     const options = wanted.flatMap((path) => [path.endsWith("html") ? "--html" : "--chart", path]);
-    const { exit, out, err } = undunted([...args, ...options]);
+    const { exit, out, err } = inFull([...args, ...options]);
     expect([0, 1], err).toContain(exit);
     for (const text of [out, err, ...wanted.map((path) => readFileSync(path, "utf8"))])
       expectHonest(flat(text));
@@ -74,12 +74,12 @@ describe("what the command prints and writes never calls ware fit for food, and 
 
   it("cautions in the chart of crack spacing, which may be passed on alone", () => {
     const chart = join(emptyFolder(), "out.svg");
-    undunted(["compare", LOG, "logs/2026-02-21-b.csv", "logs/2026-04-11-a.csv", "--chart", chart]);
+    inFull(["compare", LOG, "logs/2026-02-21-b.csv", "logs/2026-04-11-a.csv", "--chart", chart]);
     expect(flat(readFileSync(chart, "utf8"))).toMatch(CAUTION);
   });
 
   it.each(DOCUMENTS.map((args) => [args]))("%j", (args) => {
-    const { exit, out } = undunted(args);
+    const { exit, out } = inFull(args);
     expect([0, 1]).toContain(exit);
     for (const document of args.includes("--json-lines") ? out.trimEnd().split("\n") : [out]) {
       expectHonest(flat(document));

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { fileWith, undunted } from "../support/undunted.ts";
+import { fileWith, inFull } from "../support/undunted.ts";
 
 /** A log of forty rows with a step [s], rising by a kelvin each row, and a remark of another kind in its last line. */
 function logOf(step: number): string {
@@ -16,7 +16,7 @@ describe("undunted review", () => {
     [250, "4 min 10 s"],
     [900, "15 min"],
   ])("says of a reading every %s s that it is one every %s", (step, said) => {
-    const { out } = undunted(["review", fileWith("steps.csv", logOf(step))]);
+    const { out } = inFull(["review", fileWith("steps.csv", logOf(step))]);
     const text = out.replaceAll(/\s+/g, " ");
     expect(text).toContain(`One reading every ${said}.`);
     expect(text).toContain("1 of 41 rows of the log gave no reading and was left out.");

@@ -63,6 +63,15 @@ export function undunted(args: readonly string[], around: Around = {}): RanAsPri
   return heard(ran);
 }
 
+/** Commands whose answer has parts beside its screen. */
+const WITH_PARTS = ["review", "draft", "compare", "kiln", "glaze", "measure", "pings"];
+
+/** The same with every part of the answer, where a test is about more than its screen. */
+export function inFull(args: readonly string[], around: Around = {}): RanAsPrinted {
+  const hasParts = WITH_PARTS.includes(args[0] ?? "");
+  return undunted(hasParts ? [...args, "--more", "all"] : args, around);
+}
+
 const answers = new Map<string, RanAsPrinted>();
 
 /** What the command answers of files that never change, such as those we ship; worked out once. */

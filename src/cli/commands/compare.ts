@@ -1,7 +1,8 @@
+import { answerHtml } from "../../core/answers/answerHtml.ts";
+import { compareAnswer } from "../../core/answers/compareAnswer.ts";
 import { comparisonChart, studyCharts } from "../../core/charts/chartsOf.ts";
 import { reviewPicture } from "../../core/charts/reviewPicture.ts";
 import { failed, ok, type Problem, type Result } from "../../core/problem.ts";
-import { comparisonHtml, comparisonText } from "../../core/reports/comparisonBlocks.ts";
 import type { Alignment } from "../../core/review/alignment.ts";
 import {
   type Comparison,
@@ -35,6 +36,7 @@ import type { LogOutcome } from "../logWork.ts";
 import { manyLogs } from "../manyLogs.ts";
 import { type OwnKiln, ownKiln } from "../options.ts";
 import { drawn, writePictures } from "../pictures.ts";
+import { textOfAnswer } from "../showAnswer.ts";
 import { tellLogs } from "../tellLogs.ts";
 
 /** Electricity is not asked for here. */
@@ -143,13 +145,15 @@ async function shown(
   const unit = options.unit ?? logsUnit;
   const written = await writePictures(options, {
     html: async () =>
-      comparisonHtml(comparison, {
-        unit,
-        alignment,
-        base,
-        ...(study && { study }),
-        charts: await drawnCharts(answered, unit),
-      }),
+      answerHtml(
+        compareAnswer(comparison, {
+          unit,
+          alignment,
+          base,
+          ...(study && { study }),
+          charts: await drawnCharts(answered, unit),
+        }),
+      ),
     picture: () => {
       const charts = study && studyCharts(comparison, study);
       return reviewPicture([
@@ -173,15 +177,10 @@ async function shown(
     );
     answerJson(comparisonDocument(comparison, { study, alignment, base }));
   } else {
-    answer(
-      comparisonText(comparison, {
-        unit,
-        alignment,
-        base,
-        ...(study && { study }),
-        paint: paintFor(options),
-      }),
-    );
+    const shownWith = { unit, alignment, base, ...(study && { study }) };
+    const text = textOfAnswer(compareAnswer(comparison, shownWith), options, paintFor(options));
+    if (!text.ok) return refuse(text.problems, options);
+    answer(text.value);
   }
   return EXIT.fine;
 }

@@ -1,9 +1,10 @@
+import { answerHtml } from "../../core/answers/answerHtml.ts";
+import { draftAnswer } from "../../core/answers/draftAnswer.ts";
 import { draftCharts } from "../../core/charts/chartsOf.ts";
 import { reviewPicture } from "../../core/charts/reviewPicture.ts";
 import { hasWarning } from "../../core/findings/Finding.ts";
 import { ok, type Problem, type Result } from "../../core/problem.ts";
 import { draftDocument } from "../../core/reports/documents/draftDocument.ts";
-import { draftHtml, draftText } from "../../core/reports/draftBlocks.ts";
 import { parseStart } from "../../core/schedule/clock.ts";
 import { type Draft, draftSchedule } from "../../core/schedule/draftSchedule.ts";
 import { scheduleYaml } from "../../core/schedule/scheduleFile.ts";
@@ -19,6 +20,7 @@ import {
 } from "../conversation.ts";
 import { type DraftedInput, type DraftWishOptions, draftedInput } from "../draftedInput.ts";
 import { drawn, writePictures } from "../pictures.ts";
+import { textOfAnswer } from "../showAnswer.ts";
 
 interface DraftOptions extends CommonOptions, DraftWishOptions {
   readonly start?: string;
@@ -64,15 +66,17 @@ async function report(
   const { strain } = charts;
   const pictures = await writePictures(options, {
     html: async () =>
-      draftHtml(draft, {
-        ...context,
-        charts: await drawn<string>({
-          firing: (dark) => charts.firing({ unit, dark }),
-          cooling: (dark) => charts.cooling({ unit, dark }),
-          cones: (dark) => charts.cones({ unit, dark }),
-          ...(strain && { strain: (dark: boolean) => strain({ unit, dark }) }),
+      answerHtml(
+        draftAnswer(draft, {
+          ...context,
+          charts: await drawn<string>({
+            firing: (dark) => charts.firing({ unit, dark }),
+            cooling: (dark) => charts.cooling({ unit, dark }),
+            cones: (dark) => charts.cones({ unit, dark }),
+            ...(strain && { strain: (dark: boolean) => strain({ unit, dark }) }),
+          }),
         }),
-      }),
+      ),
     picture: () =>
       reviewPicture([
         charts.firing({ unit }),
@@ -90,7 +94,11 @@ async function report(
     say(`wrote ${written.value}`, options);
   }
   if (options.json) answerJson(draftDocument(draft, mending?.repair ?? null));
-  else answer(draftText(draft, { ...context, paint: paintFor(options) }));
+  else {
+    const text = textOfAnswer(draftAnswer(draft, context), options, paintFor(options));
+    if (!text.ok) return text;
+    answer(text.value);
+  }
   if (isMade(options) && options.output === undefined)
     say("not written; -o FILE writes it, -o - prints it alone", options);
   return ok(null);

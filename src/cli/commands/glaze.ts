@@ -1,8 +1,9 @@
+import { answerHtml } from "../../core/answers/answerHtml.ts";
+import { glazeAnswer } from "../../core/answers/sideAnswers.ts";
 import { hasWarning } from "../../core/findings/Finding.ts";
 import type { GlazeWishes, GlazeWork } from "../../core/glaze/glazeWork.ts";
 import { failed, ok, type Problem, type Result } from "../../core/problem.ts";
 import { glazeDocument } from "../../core/reports/documents/glazeDocument.ts";
-import { glazeHtml, glazeText } from "../../core/reports/glazeBlocks.ts";
 import {
   parseCoatMass,
   parseMass,
@@ -20,6 +21,7 @@ import {
   refuse,
   say,
 } from "../conversation.ts";
+import { textOfAnswer } from "../showAnswer.ts";
 
 interface GlazeOptions extends CommonOptions {
   readonly batch?: string;
@@ -52,14 +54,18 @@ export async function run(paths: readonly string[], options: GlazeOptions): Prom
     title: works.value.length === 1 ? first.sheet.glaze.name : "Glazes side by side",
   } as const;
   if (options.html !== undefined) {
-    const written = await writeOutput(options.html, glazeHtml(works.value, view), {
+    const written = await writeOutput(options.html, answerHtml(glazeAnswer(works.value, view)), {
       force: options.force === true,
     });
     if (!written.ok) return refuse(written.problems, options);
     say(`wrote ${written.value}`, options);
   }
   if (options.json) answerJson(glazeDocument(works.value));
-  else answer(glazeText(works.value, { ...view, paint: paintFor(options) }));
+  else {
+    const text = textOfAnswer(glazeAnswer(works.value, view), options, paintFor(options));
+    if (!text.ok) return refuse(text.problems, options);
+    answer(text.value);
+  }
   return works.value.some(({ sheet }) => hasWarning(sheet.findings)) ? EXIT.no : EXIT.fine;
 }
 

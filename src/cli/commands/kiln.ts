@@ -1,3 +1,5 @@
+import { answerHtml } from "../../core/answers/answerHtml.ts";
+import { kilnAnswer } from "../../core/answers/sideAnswers.ts";
 import { reachChart } from "../../core/charts/reachChart.ts";
 import { hasWarning } from "../../core/findings/Finding.ts";
 import { kilnFiringOf } from "../../core/firing/kilnFiring.ts";
@@ -5,12 +7,12 @@ import type { KilnFiring } from "../../core/kiln/LearnedKiln.ts";
 import { learnKiln } from "../../core/kiln/learnKiln.ts";
 import { failed, ok, type Problem, type Result } from "../../core/problem.ts";
 import { kilnDocument } from "../../core/reports/documents/kilnDocument.ts";
-import { kilnHtml, kilnText } from "../../core/reports/kilnBlocks.ts";
 import { CRISTOBALITE_BAND, QUARTZ_BAND } from "../../core/ware/inversions.ts";
 import { readFiring } from "../../node/readFiring.ts";
 import { answer, answerJson, type CommonOptions, EXIT, paintFor, refuse } from "../conversation.ts";
 import { type LogCommandOptions, logOptionsFrom, tariffFrom, wattsFrom } from "../options.ts";
 import { drawn, writePictures } from "../pictures.ts";
+import { textOfAnswer } from "../showAnswer.ts";
 
 interface KilnOptions extends CommonOptions, LogCommandOptions {
   readonly power?: string;
@@ -47,12 +49,17 @@ export async function run(paths: readonly string[], options: KilnOptions): Promi
     });
   const written = await writePictures(options, {
     html: async () =>
-      kilnHtml(learned.value, { unit, title, charts: await drawn({ reach: chart }) }),
+      answerHtml(kilnAnswer(learned.value, { unit, title, charts: await drawn({ reach: chart }) })),
     picture: () => chart(false),
   });
   if (!written.ok) return refuse(written.problems, options);
   if (options.json) answerJson(kilnDocument(learned.value, name));
-  else answer(kilnText(learned.value, { unit, title, paint: paintFor(options) }));
+  else {
+    const told = kilnAnswer(learned.value, { unit, title });
+    const text = textOfAnswer(told, options, paintFor(options));
+    if (!text.ok) return refuse(text.problems, options);
+    answer(text.value);
+  }
   return hasWarning(learned.value.findings) ? EXIT.no : EXIT.fine;
 }
 

@@ -1,4 +1,6 @@
 import { basename } from "node:path";
+import { answerHtml } from "../../core/answers/answerHtml.ts";
+import { measureAnswer } from "../../core/answers/sideAnswers.ts";
 import { measurePhoto } from "../../core/photo/measurePhoto.ts";
 import type {
   PhotoInput,
@@ -8,7 +10,6 @@ import type {
 import { parseCrop, parsePhotoScale, scaleWords } from "../../core/photo/photoScale.ts";
 import { failed, ok, type Problem, type Result } from "../../core/problem.ts";
 import { measureDocument } from "../../core/reports/documents/measureDocument.ts";
-import { measureHtml, measureText } from "../../core/reports/measureBlocks.ts";
 import { readPhoto } from "../../node/readPhoto.ts";
 import { writeOutput } from "../../node/writeOutput.ts";
 import {
@@ -20,6 +21,7 @@ import {
   refuse,
   say,
 } from "../conversation.ts";
+import { textOfAnswer } from "../showAnswer.ts";
 
 interface MeasureOptions extends CommonOptions, WishOptions {
   readonly scale?: string;
@@ -55,8 +57,12 @@ export async function run(path: string, options: MeasureOptions): Promise<number
   const written = await writeWanted(options, input, measured.value);
   if (!written.ok) return refuse(written.problems, options);
   if (options.json) answerJson(measureDocument(measured.value));
-  else
-    answer(measureText(measured.value, { unit: "C", overlayUrl: null, paint: paintFor(options) }));
+  else {
+    const told = measureAnswer(measured.value, { unit: "C", overlayUrl: null });
+    const text = textOfAnswer(told, options, paintFor(options));
+    if (!text.ok) return refuse(text.problems, options);
+    answer(text.value);
+  }
   return EXIT.fine;
 }
 
@@ -86,10 +92,12 @@ async function writeWanted(
   }
   if (html === undefined) return ok(null);
   const jpeg = Buffer.from(await drawOverlay(picture, measured, "jpeg")).toString("base64");
-  const page = measureHtml(measured, {
-    unit: "C",
-    overlayUrl: `data:image/jpeg;base64,${jpeg}`,
-  });
+  const page = answerHtml(
+    measureAnswer(measured, {
+      unit: "C",
+      overlayUrl: `data:image/jpeg;base64,${jpeg}`,
+    }),
+  );
   const written = await writeOutput(html, page, force);
   if (!written.ok) return written;
   say(`wrote ${written.value}`, options);

@@ -1,3 +1,5 @@
+import { answerHtml } from "../../core/answers/answerHtml.ts";
+import { pingsAnswer } from "../../core/answers/sideAnswers.ts";
 import { pingsCharts } from "../../core/charts/pingsCharts.ts";
 import { reviewPicture } from "../../core/charts/reviewPicture.ts";
 import { peakOf } from "../../core/curve/Curve.ts";
@@ -10,7 +12,6 @@ import { clippedProblem } from "../../core/pings/soundProblems.ts";
 import { failed, ok, type Problem, type Result } from "../../core/problem.ts";
 import { MOMENT_FORMS, type Moment, parseMoment, placeMoment } from "../../core/record/moment.ts";
 import { pingsDocument } from "../../core/reports/documents/pingsDocument.ts";
-import { pingsHtml, pingsText } from "../../core/reports/pingsBlocks.ts";
 import { printDuration } from "../../core/text/quantities.ts";
 import { writtenQuantity } from "../../core/units/quantity.ts";
 import { type FiringFiles, readFiring } from "../../node/readFiring.ts";
@@ -26,6 +27,7 @@ import {
 } from "../conversation.ts";
 import { type LogCommandOptions, logOptionsFrom } from "../options.ts";
 import { drawn, writePictures } from "../pictures.ts";
+import { textOfAnswer } from "../showAnswer.ts";
 
 interface PingsOptions extends CommonOptions, PingSettingOptions, RecordingStartOptions {
   readonly channel?: "left" | "right" | "mix";
@@ -61,12 +63,16 @@ export async function run(path: string, options: PingsOptions): Promise<number> 
   const unit = options.unit ?? (start.value.isFahrenheit ? "F" : "C");
   const charts = pingsCharts(review, unit);
   const written = await writePictures(options, {
-    html: async () => pingsHtml(review, { unit, charts: await drawn(charts) }),
+    html: async () => answerHtml(pingsAnswer(review, { unit, charts: await drawn(charts) })),
     picture: () => reviewPicture(Object.values(charts).map((chart) => chart(false))),
   });
   if (!written.ok) return refuse(written.problems, options);
   if (options.json) answerJson(pingsDocument(review));
-  else answer(pingsText(review, { unit, paint: paintFor(options) }));
+  else {
+    const text = textOfAnswer(pingsAnswer(review, { unit }), options, paintFor(options));
+    if (!text.ok) return refuse(text.problems, options);
+    answer(text.value);
+  }
   return hasWarning(review.findings) ? EXIT.no : EXIT.fine;
 }
 

@@ -1,9 +1,10 @@
+import { answerHtml } from "../../core/answers/answerHtml.ts";
+import { reviewAnswer } from "../../core/answers/reviewAnswer.ts";
 import { reviewCharts } from "../../core/charts/chartsOf.ts";
 import { reviewPicture } from "../../core/charts/reviewPicture.ts";
 import { hasWarning } from "../../core/findings/Finding.ts";
 import { failed, ok, type Problem, type Result } from "../../core/problem.ts";
 import { MOMENT_FORMS, parseMoment, type SoundSaid, soundSaid } from "../../core/record/moment.ts";
-import { reviewHtml, reviewText } from "../../core/reports/reviewBlocks.ts";
 import type { FiringReview } from "../../core/review/FiringReview.ts";
 import { readEarlierLogs } from "../../node/filesBeside.ts";
 import { logPaths } from "../../node/logPaths.ts";
@@ -22,6 +23,7 @@ import { manyLogs, workersFrom } from "../manyLogs.ts";
 import { type LogCommandOptions, logOptionsFrom } from "../options.ts";
 import { drawn, writePictures } from "../pictures.ts";
 import { type ReviewWays, reviewedLog } from "../reviewedLog.ts";
+import { textOfAnswer } from "../showAnswer.ts";
 import { tellLogs } from "../tellLogs.ts";
 
 interface ReviewOptions extends CommonOptions, LogCommandOptions {
@@ -85,7 +87,8 @@ function taskOf(ways: Asked["ways"], options: ReviewOptions): LogTask {
   const shown = { ways, unit: options.unit ?? null, coloured: coloured(options) };
   if (options.explain) return { kind: "explain", ...shown };
   const kilnLogs = options.kiln ?? null;
-  return { kind: "review", ...shown, kilnLogs, asLine: options.jsonLines === true };
+  const more = options.more ?? null;
+  return { kind: "review", ...shown, kilnLogs, more, asLine: options.jsonLines === true };
 }
 
 /** One firing, with its pictures where they are asked for. */
@@ -102,15 +105,17 @@ async function shown(review: FiringReview, options: ReviewOptions): Promise<numb
   const { strain } = charts;
   const written = await writePictures(options, {
     html: async () =>
-      reviewHtml(review, {
-        unit,
-        charts: await drawn<string>({
-          firing: (dark) => charts.firing({ unit, dark }),
-          cooling: (dark) => charts.cooling({ unit, dark }),
-          cones: (dark) => charts.cones({ unit, dark }),
-          ...(strain && { strain: (dark: boolean) => strain({ unit, dark }) }),
+      answerHtml(
+        reviewAnswer(review, {
+          unit,
+          charts: await drawn<string>({
+            firing: (dark) => charts.firing({ unit, dark }),
+            cooling: (dark) => charts.cooling({ unit, dark }),
+            cones: (dark) => charts.cones({ unit, dark }),
+            ...(strain && { strain: (dark: boolean) => strain({ unit, dark }) }),
+          }),
         }),
-      }),
+      ),
     picture: () =>
       reviewPicture([
         charts.firing({ unit }),
@@ -123,7 +128,11 @@ async function shown(review: FiringReview, options: ReviewOptions): Promise<numb
   if (options.json) {
     const { reviewDocument } = await import("../../core/reports/documents/reviewDocument.ts");
     answerJson(reviewDocument(review));
-  } else answer(reviewText(review, { unit, paint: paintFor(options) }));
+  } else {
+    const text = textOfAnswer(reviewAnswer(review, { unit }), options, paintFor(options));
+    if (!text.ok) return refuse(text.problems, options);
+    answer(text.value);
+  }
   return hasWarning(review.findings) ? EXIT.no : EXIT.fine;
 }
 

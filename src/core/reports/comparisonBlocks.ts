@@ -6,8 +6,6 @@ import type { TemperatureUnit } from "../units/temperature.ts";
 import { CRISTOBALITE_BAND } from "../ware/inversions.ts";
 import { type Block, type Cell, type ChartPair, cautionBlocks, chartBlocks } from "./Block.ts";
 import { plusMinus } from "./coneBlocks.ts";
-import { reportHtml } from "./reportHtml.ts";
-import { reportText, type TextOptions } from "./reportText.ts";
 import type { ReportContext } from "./reviewBlocks.ts";
 import { type StudyCharts, trialBasis, trialBlocks } from "./trialBlocks.ts";
 
@@ -27,30 +25,10 @@ export interface ComparisonContext extends Omit<ReportContext, "charts"> {
   readonly hasCommands?: boolean;
 }
 
-/** Several firings side by side as text for a terminal, at most 80 columns. */
-export function comparisonText(
-  comparison: Comparison,
-  options: TextOptions & Pick<ComparisonContext, "study" | "alignment" | "base">,
-): string {
-  return reportText(
-    { title: comparisonTitle(comparison), blocks: comparisonBlocks(comparison, options) },
-    options.paint,
-  );
-}
-
 /** What a comparison is called, in text and on a page. */
 export function comparisonTitle(comparison: Comparison): string {
   const count = comparison.firings.length;
   return count === 1 ? "One firing" : `${count} firings compared`;
-}
-
-/** Several firings side by side as one self-contained page, in the same sentences as the text. */
-export function comparisonHtml(comparison: Comparison, options: ComparisonContext): string {
-  return reportHtml({
-    title: comparisonTitle(comparison),
-    language: "en",
-    blocks: comparisonBlocks(comparison, options),
-  });
 }
 
 /** Several firings side by side, as blocks; in threes when there are more. */

@@ -70,7 +70,8 @@ function isOfPartAndTile({ first, second }: CausePair): boolean {
   return PARTS.includes(first) !== PARTS.includes(second);
 }
 
-function togetherLines({ together }: Confounding): readonly string[] {
+/** Causes that changed together, a sentence for each such group. */
+export function togetherLines({ together }: Confounding): readonly string[] {
   return together.map(({ causes, because }) =>
     because.length === 0
       ? `${capitalised(listed(causes))} changed together.`

@@ -27,8 +27,6 @@ import { crossingBlocks } from "./crossingBlocks.ts";
 import { type Mending, mendingBlocks } from "./mendingBlocks.ts";
 import { momentColumns, momentLines, momentText, startOfDayOf } from "./moments.ts";
 import { ownKilnBlocks } from "./ownKilnBlocks.ts";
-import { reportHtml } from "./reportHtml.ts";
-import { reportText, type TextOptions } from "./reportText.ts";
 import type { ReportContext } from "./reviewBlocks.ts";
 import { strainBlocks } from "./strainBlocks.ts";
 
@@ -40,23 +38,6 @@ export interface DraftContext extends ReportContext {
   readonly thermocouple?: string;
   /** What was assumed on the way beside what the draft assumes, as sentences. */
   readonly assumed?: readonly string[];
-}
-
-/** A drafted firing as text for a terminal, at most 80 columns. */
-export function draftText(draft: Draft, options: TextOptions & DraftContext): string {
-  return reportText(
-    { title: draft.schedule.title, blocks: draftBlocks(draft, options) },
-    options.paint,
-  );
-}
-
-/** A drafted firing as one self-contained page, in the same sentences as the text. */
-export function draftHtml(draft: Draft, options: DraftContext): string {
-  return reportHtml({
-    title: draft.schedule.title,
-    language: "en",
-    blocks: draftBlocks(draft, options),
-  });
 }
 
 /** A drafted firing as blocks: what it reaches, when, how fast, and what speaks against it. */

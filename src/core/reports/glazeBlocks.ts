@@ -9,14 +9,7 @@ import { cited } from "../sources/bibliography.ts";
 import { asGiven, printDifference, printTemperature } from "../text/quantities.ts";
 import type { LeachAmount } from "../units/amounts.ts";
 import type { TemperatureUnit } from "../units/temperature.ts";
-import {
-  type Block,
-  type Cell,
-  cautionBlocks,
-  findingBlocks,
-  type Paint,
-  section,
-} from "./Block.ts";
+import { type Block, type Cell, cautionBlocks, findingBlocks, section } from "./Block.ts";
 import { basisBlocks } from "./basisBlocks.ts";
 import { batchBlocks, coatBlocks, slipBlocks } from "./batchBlocks.ts";
 import {
@@ -26,8 +19,6 @@ import {
   millionthsText,
 } from "./glazeExpansionBlocks.ts";
 import { glazeStressBlocks } from "./glazeStressBlocks.ts";
-import { reportHtml } from "./reportHtml.ts";
-import { reportText } from "./reportText.ts";
 
 /** How a report of glazes is to be shown. */
 export interface GlazeView {
@@ -52,28 +43,8 @@ const SOURCES: readonly string[] = [
 
 const BENCH_SOURCES = `Batch and slip: ${cited("brongniart-1854")}; densities of powders ${cited("batch-practice")}, others ${cited("powder-densities")}`;
 
-/** Glazes as text for a terminal, at most 80 columns. */
-export function glazeText(
-  works: readonly GlazeWork[],
-  options: GlazeView & { readonly title: string; readonly paint: Paint },
-): string {
-  return reportText({ title: options.title, blocks: glazeBlocks(works, options) }, options.paint);
-}
-
-/** Glazes as one self-contained page, in the same sentences as the text. */
-export function glazeHtml(
-  works: readonly GlazeWork[],
-  options: GlazeView & { readonly title: string },
-): string {
-  return reportHtml({
-    title: options.title,
-    language: "en",
-    blocks: glazeBlocks(works, options),
-  });
-}
-
 /** One glaze or several as blocks, in the order in which a potter asks. */
-function glazeBlocks(works: readonly GlazeWork[], view: GlazeView): readonly Block[] {
+export function glazeBlocks(works: readonly GlazeWork[], view: GlazeView): readonly Block[] {
   const sheets = works.map(({ sheet }) => sheet);
   const isAlone = works.length === 1;
   const usesBench = works.some(({ batch, slip }) => batch !== null || slip !== null);

@@ -16,8 +16,6 @@ import {
   findingBlocks,
 } from "./Block.ts";
 import { basisBlocks } from "./basisBlocks.ts";
-import { reportHtml } from "./reportHtml.ts";
-import { reportText, type TextOptions } from "./reportText.ts";
 import type { ReportContext } from "./reviewBlocks.ts";
 
 /** What the report of a kiln needs to know beside its object. */
@@ -25,24 +23,8 @@ export interface KilnContext extends Omit<ReportContext, "charts"> {
   readonly charts?: { readonly reach?: ChartPair };
 }
 
-/** A learned kiln as text for a terminal, at most 80 columns. */
-export function kilnText(
-  kiln: LearnedKiln,
-  options: TextOptions & { readonly title: string },
-): string {
-  return reportText({ title: options.title, blocks: kilnBlocks(kiln, options) }, options.paint);
-}
-
-/** A learned kiln as one self-contained page, in the same sentences as the text. */
-export function kilnHtml(
-  kiln: LearnedKiln,
-  options: KilnContext & { readonly title: string },
-): string {
-  return reportHtml({ title: options.title, language: "en", blocks: kilnBlocks(kiln, options) });
-}
-
 /** A learned kiln as blocks: how fast it goes, when it is cool, and what each firing showed. */
-function kilnBlocks(kiln: LearnedKiln, context: KilnContext): readonly Block[] {
+export function kilnBlocks(kiln: LearnedKiln, context: KilnContext): readonly Block[] {
   const { unit, charts = {}, sources = [] } = context;
   return [
     { kind: "lead", text: leadText(kiln, unit) },

@@ -2,36 +2,14 @@ import type { CountedCracks, PhotoMeasurement } from "../photo/PhotoMeasurement.
 import { lengthFigure, trialLines } from "../photo/trialEntry.ts";
 import { basedOn } from "../sources/bibliography.ts";
 import type { TemperatureUnit } from "../units/temperature.ts";
-import { type Block, type Cell, cautionBlocks, findingBlocks, type Paint } from "./Block.ts";
+import { type Block, type Cell, cautionBlocks, findingBlocks } from "./Block.ts";
 import { basisBlocks } from "./basisBlocks.ts";
-import { reportHtml } from "./reportHtml.ts";
-import { reportText } from "./reportText.ts";
 
 /** What the report of a photograph needs to know beside its object. */
 export interface MeasureContext {
   readonly unit: TemperatureUnit;
   /** Overlay as a data address; null in a terminal. */
   readonly overlayUrl: string | null;
-}
-
-/** A measured photograph as text for a terminal, at most 80 columns. */
-export function measureText(
-  measured: PhotoMeasurement,
-  options: MeasureContext & { readonly paint: Paint },
-): string {
-  return reportText(
-    { title: `Crackle in ${measured.name}`, blocks: measureBlocks(measured, options) },
-    options.paint,
-  );
-}
-
-/** A measured photograph as one self-contained page, the overlay in it. */
-export function measureHtml(measured: PhotoMeasurement, context: MeasureContext): string {
-  return reportHtml({
-    title: `Crackle in ${measured.name}`,
-    language: "en",
-    blocks: measureBlocks(measured, context),
-  });
 }
 
 /** A measured photograph as blocks: the spacing, the picture, how it was found, what to record. */

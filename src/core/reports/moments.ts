@@ -1,7 +1,6 @@
-import { printElapsed } from "../text/quantities.ts";
+import { DAY_SECONDS, dateOf, dayNumber, weekday } from "../log/text/calendar.ts";
+import { printDuration, printElapsed } from "../text/quantities.ts";
 import type { Column } from "./Block.ts";
-
-const DAY_SECONDS = 86_400;
 
 /**
  * The clock time of a moment: `05:54`, and on another day than the start `05:54, day 2`.
@@ -73,4 +72,53 @@ function betweenClocks(from: string, to: string): string {
 
 function two(value: number): string {
   return String(value).padStart(2, "0");
+}
+
+/** A clock by which moments of a firing are told. */
+export interface FiringClock {
+  /** Wall time of the start, `2026-05-23T18:00:00`; null where no date is known. */
+  readonly start: string | null;
+  /** Time of day at the start [s after midnight]; null where no clock is known. */
+  readonly startOfDaySeconds: number | null;
+}
+
+const WEEKDAYS = ["Sun", "Mon", "Tue", "Wed", "Thu", "Fri", "Sat"] as const;
+const MONTHS = "Jan Feb Mar Apr May Jun Jul Aug Sep Oct Nov Dec".split(" ");
+
+/**
+ * A moment as people say it: `Sun 04:06` where the date is known, `04:06` where only the clock is and
+ * it is the day of the start, else how long it had gone on: `10 h 06 min in`.
+ */
+export function saidMoment(clock: FiringClock, atSeconds: number): string {
+  const start = startDay(clock.start);
+  const { startOfDaySeconds } = clock;
+  if (startOfDaySeconds === null) return elapsedText(atSeconds);
+  const minutes = Math.round((startOfDaySeconds + atSeconds) / 60);
+  const day = Math.floor(minutes / (DAY_SECONDS / 60));
+  const inDay = minutes - day * (DAY_SECONDS / 60);
+  const time = `${two(Math.floor(inDay / 60))}:${two(inDay % 60)}`;
+  if (start !== null) return `${WEEKDAYS[weekday(start + day)]} ${time}`;
+  return day === 0 ? time : `${time}, ${elapsedText(atSeconds)}`;
+}
+
+function elapsedText(seconds: number): string {
+  const text = printDuration(Math.abs(seconds));
+  return seconds < 0 ? `${text} before the start` : `${text} in`;
+}
+
+/** The date of a moment with its clock: `Sat 23 May 18:00`; null where no date is known. */
+export function saidDate(clock: FiringClock, atSeconds = 0): string | null {
+  const start = startDay(clock.start);
+  const { startOfDaySeconds } = clock;
+  if (start === null || startOfDaySeconds === null) return null;
+  const days = Math.floor((Math.round((startOfDaySeconds + atSeconds) / 60) * 60) / DAY_SECONDS);
+  const { month, day } = dateOf(start + days);
+  const [name = "", time = ""] = saidMoment(clock, atSeconds).split(" ");
+  return `${name} ${day} ${MONTHS[month - 1]} ${time}`;
+}
+
+/** Day number of a wall time; null without a date. */
+function startDay(start: string | null): number | null {
+  const [, year, month, day] = /^(\d{4})-(\d{2})-(\d{2})/.exec(start ?? "") ?? [];
+  return year === undefined ? null : dayNumber(Number(year), Number(month), Number(day));
 }

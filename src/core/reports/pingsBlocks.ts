@@ -14,8 +14,6 @@ import {
 import { basisBlocks } from "./basisBlocks.ts";
 import { clockText } from "./moments.ts";
 import { pingRecordLines } from "./pingRecordLines.ts";
-import { reportHtml } from "./reportHtml.ts";
-import { reportText, type TextOptions } from "./reportText.ts";
 
 /** What the report of a recording needs to know beside its object. */
 export interface PingsContext {
@@ -23,25 +21,11 @@ export interface PingsContext {
   readonly charts?: Readonly<Record<string, ChartPair>>;
 }
 
-/** A recording of clicks as text for a terminal, at most 80 columns. */
-export function pingsText(review: PingReview, options: TextOptions): string {
-  return reportText(
-    { title: `Pings in ${review.sound.name}`, blocks: pingsBlocks(review, options) },
-    options.paint,
-  );
-}
-
-/** A recording of clicks as one self-contained page, in the same sentences as the text. */
-export function pingsHtml(review: PingReview, context: PingsContext): string {
-  return reportHtml({
-    title: `Pings in ${review.sound.name}`,
-    language: "en",
-    blocks: pingsBlocks(review, context),
-  });
-}
-
 /** A recording as blocks: how many, what they speak for, when, how hot, and how they were told apart. */
-function pingsBlocks(review: PingReview, { unit, charts = {} }: PingsContext): readonly Block[] {
+export function pingsBlocks(
+  review: PingReview,
+  { unit, charts = {} }: PingsContext,
+): readonly Block[] {
   return [
     { kind: "lead", text: leadText(review) },
     { kind: "facts", facts: facts(review) },

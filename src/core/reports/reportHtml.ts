@@ -5,6 +5,18 @@ import { blockHtml, escapeHtml } from "./blockHtml.ts";
 export interface HtmlInput {
   readonly title: string;
   readonly language: "en";
+  /** Stands small below the title; null for nothing. */
+  readonly when?: string | null;
+  readonly blocks: readonly Block[];
+  /** Parts below them that open when they are asked for, with a line of contents above. */
+  readonly folded?: readonly FoldedPart[];
+}
+
+/** A part of a page that stands closed. */
+interface FoldedPart {
+  /** One word, its own on the page. */
+  readonly id: string;
+  readonly title: string;
   readonly blocks: readonly Block[];
 }
 
@@ -30,8 +42,11 @@ export function reportHtml(input: HtmlInput): string {
 <body>
 <main>
 ${alarmHtml(input.blocks)}<h1>${title}</h1>
-${sectionsHtml(input.blocks.filter(({ kind }) => kind !== "alarm"))}
-</main>
+${input.when ? `<p class="when">${escapeHtml(input.when)}</p>\n` : ""}${sectionsHtml(
+  input.blocks.filter(({ kind }) => kind !== "alarm"),
+  { prefix: "part", from: 0 },
+)}
+${foldedHtml(input.folded ?? [])}</main>
 </body>
 </html>
 `;
@@ -44,19 +59,37 @@ function alarmHtml(blocks: readonly Block[]): string {
     .join("");
 }
 
-/** Blocks, each heading opening a section that is named by it. */
-function sectionsHtml(blocks: readonly Block[]): string {
+/** The line of contents, then the parts that stand closed. */
+function foldedHtml(parts: readonly FoldedPart[]): string {
+  const held = parts.filter(({ blocks }) => blocks.length > 0);
+  if (held.length === 0) return "";
+  const links = held.map(({ id, title }) => `<a href="#${id}">${escapeHtml(title)}</a>`);
+  const folded = held.map(
+    ({ id, title, blocks }, at) =>
+      `<details id="${id}"><summary>${escapeHtml(title)}</summary>\n${sectionsHtml(blocks, { prefix: id, from: (at + 1) * APART })}\n</details>`,
+  );
+  return `<p class="contents">More: ${links.join(" · ")}</p>\n${folded.join("\n")}\n`;
+}
+
+/** More blocks than a part has, so that the numbers of no two parts meet. */
+const APART = 1000;
+
+/** Blocks, each heading opening a section that is named by it; ids are their own by prefix and number. */
+function sectionsHtml(
+  blocks: readonly Block[],
+  { prefix, from }: { readonly prefix: string; readonly from: number },
+): string {
   const parts: string[] = [];
   let isOpen = false;
   blocks.forEach((block, index) => {
     if (block.kind === "heading") {
       if (isOpen) parts.push("</section>");
       parts.push(
-        `<section aria-labelledby="part-${index}">`,
-        `<h2 id="part-${index}">${escapeHtml(block.text)}</h2>`,
+        `<section aria-labelledby="${prefix}-${index}">`,
+        `<h2 id="${prefix}-${index}">${escapeHtml(block.text)}</h2>`,
       );
       isOpen = true;
-    } else parts.push(...cautionListEdges(blocks, index, blockHtml(block, index)));
+    } else parts.push(...cautionListEdges(blocks, index, blockHtml(block, from + index)));
   });
   if (isOpen) parts.push("</section>");
   return parts.join("\n");
@@ -139,6 +172,14 @@ figure { margin: 1.2rem 0; }
 figure svg, figure img { display: block; max-width: 100%; height: auto; }
 figcaption { font-style: italic; color: var(--faint); font-size: .95rem; margin-top: .3rem; }
 .dark { display: none; }
+.when { color: var(--faint); margin: -.4rem 0 1rem; }
+.contents { margin-top: 2.4rem; padding-top: 1rem; border-top: 1px solid var(--line); max-width: none; }
+.contents a, .contents a:visited { color: var(--ember); text-underline-offset: .15em; }
+details { margin-top: .6rem; border: 1px solid var(--line); background: var(--card); padding: 0 1rem; }
+details[open] { padding-bottom: 1rem; }
+summary { padding: .55rem 0; font-weight: 600; color: var(--ember); cursor: pointer; }
+summary:focus-visible, .contents a:focus-visible { outline: 2px solid var(--ember); outline-offset: 3px; }
+details > section:first-of-type { margin-top: .6rem; }
 .care { border-top: 3px solid var(--ember); padding-top: 1.2rem; }
 @media (max-width: 34rem) {
   .finding { grid-template-columns: 1fr; }
@@ -154,6 +195,8 @@ figcaption { font-style: italic; color: var(--faint); font-size: .95rem; margin-
 }
 @page { margin: 16mm 15mm; }
 @media print {
+  .contents { display: none; }
+  details:not([open]) { display: none; }
   :root { --paper: #fff; --card: #fff; --ink: #000; --faint: #444; --line: #bbb; }
   html { font-size: 10pt; }
   body { padding: 0; max-width: none; }

@@ -25,20 +25,29 @@ export function reportText(
   paint: Paint,
 ): string {
   const alarms = report.blocks.filter(({ kind }) => kind === "alarm");
-  const lines: string[] = [
+  const lines = [
     ...alarms.flatMap((block) => [...blockLines(block, paint), ""]),
     ...titleLines(report.title, paint),
+    ...blockText(
+      report.blocks.filter(({ kind }) => kind !== "alarm"),
+      paint,
+    ),
   ];
+  return `${lines.join("\n")}\n`;
+}
+
+/** Blocks as lines for a terminal, at most 80 columns, with an empty line where one belongs. */
+export function blockText(blocks: readonly Block[], paint: Paint): readonly string[] {
+  const lines: string[] = [];
   let previous: Block["kind"] | null = null;
-  for (const block of report.blocks) {
-    if (block.kind === "alarm") continue;
+  for (const block of blocks) {
     const added = blockLines(block, paint);
     if (added.length === 0) continue;
     if (hasSpaceBefore(block.kind, previous)) lines.push("");
     lines.push(...added);
     previous = block.kind;
   }
-  return `${lines.join("\n")}\n`;
+  return lines;
 }
 
 function titleLines(title: string, paint: Paint): string[] {

@@ -20,8 +20,6 @@ import { diagnosisBases, diagnosisBlocks } from "./diagnosisBlocks.ts";
 import { recordBlocks, segmentBlocks, zoneBlocks } from "./firingBlocks.ts";
 import { logBlocks } from "./logBlocks.ts";
 import { momentText } from "./moments.ts";
-import { reportHtml } from "./reportHtml.ts";
-import { reportText, type TextOptions } from "./reportText.ts";
 import { strainBlocks } from "./strainBlocks.ts";
 
 /** Charts that a page of one firing or one schedule may carry. */
@@ -39,20 +37,6 @@ export interface ReportContext {
   /** Sources to list at the end, one line each. */
   readonly sources?: readonly string[];
   readonly charts?: ReportCharts;
-}
-
-/** A reviewed firing as text for a terminal, at most 80 columns. */
-export function reviewText(review: FiringReview, options: TextOptions): string {
-  return reportText({ title: review.title, blocks: reviewBlocks(review, options) }, options.paint);
-}
-
-/** A reviewed firing as one self-contained page, in the same sentences as the text. */
-export function reviewHtml(review: FiringReview, options: ReportContext): string {
-  return reportHtml({
-    title: review.title,
-    language: "en",
-    blocks: reviewBlocks(review, options),
-  });
 }
 
 /** A reviewed firing as blocks, in the order in which a potter asks. */
@@ -156,7 +140,7 @@ function headlineFacts(review: FiringReview, hottest: ZoneReview, unit: Temperat
 }
 
 /** A kiln that heats by itself, said before the title; empty when there is none. */
-function alarmBlocks(findings: readonly Finding[], unit: TemperatureUnit): readonly Block[] {
+export function alarmBlocks(findings: readonly Finding[], unit: TemperatureUnit): readonly Block[] {
   const found = runawayIn(findings);
   if (found === null) return [];
   return [{ kind: "alarm", text: `${statementText(found, unit)} ${adviceText(found, unit)}` }];

@@ -126,3 +126,17 @@ export function costFigure(cost: number): string {
 export function strainRatioText(ratio: number): string {
   return ratio.toFixed(ratio < 0.995 ? 2 : ratio < 9.95 ? 1 : 0);
 }
+
+/** Eighths of an inch are how inches are given [mm]. */
+const EIGHTH_MM = 25.4 / 8;
+const EIGHTHS = ["", "1/8", "1/4", "3/8", "1/2", "5/8", "3/4", "7/8"] as const;
+
+/** A length [mm] as people of that unit say it: `6 mm`; beside °F `1/4 in`, `1 1/2 in`. */
+export function printLength(mm: number, unit: TemperatureUnit): string {
+  if (unit === "C") return printMm(mm);
+  const eighths = Math.round(mm / EIGHTH_MM);
+  if (eighths === 0 || Math.abs(mm - eighths * EIGHTH_MM) > 0.06 * mm)
+    return `${asGiven(Number((mm / 25.4).toPrecision(2)))} in`;
+  const inches = Math.floor(eighths / 8);
+  return `${[...(inches === 0 ? [] : [inches]), EIGHTHS[eighths % 8]].join(" ").trim()} in`;
+}

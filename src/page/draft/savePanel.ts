@@ -1,7 +1,8 @@
 import { html, type TemplateResult } from "lit-html";
+import { answerHtml } from "../../core/answers/answerHtml.ts";
+import { draftAnswer } from "../../core/answers/draftAnswer.ts";
 import { draftCharts } from "../../core/charts/chartsOf.ts";
 import { draftDocument } from "../../core/reports/documents/draftDocument.ts";
-import { draftHtml } from "../../core/reports/draftBlocks.ts";
 import type { Draft } from "../../core/schedule/draftSchedule.ts";
 import type { Schedule } from "../../core/schedule/Schedule.ts";
 import { scheduleYaml } from "../../core/schedule/scheduleFile.ts";
@@ -33,14 +34,16 @@ function reportPage(draft: Draft, unit: TemperatureUnit): string {
     light: drawnChart(make({ unit }), `${name}-light`),
     dark: drawnChart(make({ unit, dark: true }), `${name}-dark`),
   });
-  return draftHtml(draft, {
-    unit,
-    assumed: assumedOf(draft.schedule),
-    charts: {
-      firing: pair(firing, "firing"),
-      cooling: pair(cooling, "cooling"),
-      cones: pair(cones, "cones"),
-      ...(strain && { strain: pair(strain, "strain") }),
-    },
-  });
+  return answerHtml(
+    draftAnswer(draft, {
+      unit,
+      assumed: assumedOf(draft.schedule),
+      charts: {
+        firing: pair(firing, "firing"),
+        cooling: pair(cooling, "cooling"),
+        cones: pair(cones, "cones"),
+        ...(strain && { strain: pair(strain, "strain") }),
+      },
+    }),
+  );
 }

@@ -2,11 +2,11 @@ import { describe, expect, it } from "vitest";
 import { comparisonChart } from "../../../src/core/charts/chartsOf.ts";
 import { makeCurve } from "../../../src/core/curve/Curve.ts";
 import { problemText } from "../../../src/core/problem.ts";
-import { comparisonText } from "../../../src/core/reports/comparisonBlocks.ts";
 import { type Alignment, linedUp, parseAlignment } from "../../../src/core/review/alignment.ts";
 import { type ComparedFiring, compareFirings } from "../../../src/core/review/compareFirings.ts";
 import { reviewFiring } from "../../../src/core/review/reviewFiring.ts";
 import { readingOf } from "../../support/firings.ts";
+import { comparisonText } from "../../support/reportTexts.ts";
 import { valued } from "../../support/schedules.ts";
 
 /** Up from 20 to the peak at 120 degrees an hour, down to the end at 60; a reading a minute. */

@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { glazeWorkOf } from "../../../src/core/glaze/glazeWork.ts";
 import { plainPaint } from "../../../src/core/reports/Block.ts";
-import { glazeText } from "../../../src/core/reports/glazeBlocks.ts";
 import { parseLeachAmount } from "../../../src/core/units/amounts.ts";
+import { glazeText } from "../../support/reportTexts.ts";
 
 const NO_WISHES = { batchG: null, slipGPerCm3: null, bucketLitres: null, dryCoatGPerCm2: null };
 const file = (test: string) =>

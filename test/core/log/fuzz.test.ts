@@ -7,12 +7,12 @@ import { type LogReading, rejectedCount } from "../../../src/core/log/reading/Lo
 import { logReader } from "../../../src/core/log/readLog.ts";
 import type { Result } from "../../../src/core/problem.ts";
 import { reviewDocument } from "../../../src/core/reports/documents/reviewDocument.ts";
-import { reviewText } from "../../../src/core/reports/reviewBlocks.ts";
 import { reviewFiring } from "../../../src/core/review/reviewFiring.ts";
 import { splitQuoted } from "../../../src/node/readLogChunks.ts";
 import { dealtLevels } from "../../bench/logGrid/axes.ts";
 import { gridLog } from "../../bench/logGrid/gridLog.ts";
 import { mutantOf } from "../../support/mutations.ts";
+import { reviewText } from "../../support/reportTexts.ts";
 import { readText } from "./logBuilder.ts";
 
 const SEED = Number(process.env.SEED ?? 20_261_125);

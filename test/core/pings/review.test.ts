@@ -9,7 +9,8 @@ import type { PingReview } from "../../../src/core/pings/PingReview.ts";
 import { pingKinds } from "../../../src/core/pings/pingKinds.ts";
 import { FiringRecordFile } from "../../../src/core/record/recordFormat.ts";
 import { pingRecordLines } from "../../../src/core/reports/pingRecordLines.ts";
-import { pingsHtml, pingsText } from "../../../src/core/reports/pingsBlocks.ts";
+import { pingsHtml, pingsText } from "../../support/reportTexts.ts";
+
 import { fallingLog, listeningTo, pingReviewOf } from "../../support/samples/pings.ts";
 
 const HOUR = 3600;

@@ -5,7 +5,8 @@ import { diagnosisOf } from "../../../src/core/diagnosis/diagnose.ts";
 import { plainPaint } from "../../../src/core/reports/Block.ts";
 import { documentJsonSchema } from "../../../src/core/reports/documents/documentJsonSchema.ts";
 import { reviewDocument } from "../../../src/core/reports/documents/reviewDocument.ts";
-import { reviewHtml, reviewText } from "../../../src/core/reports/reviewBlocks.ts";
+import { reviewHtml, reviewText } from "../../support/reportTexts.ts";
+
 import { sampleReview } from "../../support/samples/reportsObjects.ts";
 
 const facts: CrackFacts = {

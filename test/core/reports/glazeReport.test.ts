@@ -1,7 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { type GlazeWishes, glazeWorkOf } from "../../../src/core/glaze/glazeWork.ts";
 import { problemText } from "../../../src/core/problem.ts";
-import { glazeHtml, glazeText } from "../../../src/core/reports/glazeBlocks.ts";
+import { glazeHtml, glazeText } from "../../support/reportTexts.ts";
+
 import { glazeFile } from "../glaze/glazeFiles.ts";
 
 const NOTHING: GlazeWishes = {

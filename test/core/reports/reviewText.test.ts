@@ -1,12 +1,10 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { type Paint, plainPaint } from "../../../src/core/reports/Block.ts";
-import { comparisonText } from "../../../src/core/reports/comparisonBlocks.ts";
 import { conesText, coneText } from "../../../src/core/reports/coneBlocks.ts";
-import { draftText } from "../../../src/core/reports/draftBlocks.ts";
 import { REPORT_WIDTH } from "../../../src/core/reports/reportText.ts";
-import { reviewText } from "../../../src/core/reports/reviewBlocks.ts";
 import { visibleWidth } from "../../../src/core/text/wrap.ts";
+import { comparisonText, draftText, reviewText } from "../../support/reportTexts.ts";
 import { sampleCautions, sampleFinding, sampleZone } from "../../support/samples/reports.ts";
 import { sampleDraft, sampleReading, sampleReview } from "../../support/samples/reportsObjects.ts";
 import {
@@ -81,20 +79,23 @@ describe("every report as text", () => {
 });
 
 describe("reviewText", () => {
-  it("answers first, then finds, measures, tells how it was read, and warns last", () => {
+  it("answers first, then has its rooms in order, and warns last", () => {
     const text = reviewText(sampleReview(), celsius);
     const headings = text.split("\n").filter((line) => /^[A-Z]/.test(line));
     expect(headings).toEqual([
-      "Crackle tiles, second glaze firing of 14 March",
+      "Crackle tiles, second glaze firing of 14 March                  Sat 14 Mar 17:05",
+      "Between cone 5 and 6, nearer 5, by its witness cones. Peak 1187 °C, Sun 03:30,",
+      "Look at this",
+      "How fast it cooled",
       "Cone 5 + 40 % (± 0.6 cones), peak 1187 °C",
+      "Cones",
+      "What the witness cones say",
       "Findings",
       "Through the inversions",
-      "Cones",
       "Ramps and holds",
       "Where in the kiln",
       "Against the plan",
       "What was heard",
-      "What the witness cones say",
       "From the firing record",
       "How the log was read",
       "What this rests on",

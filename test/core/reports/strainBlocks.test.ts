@@ -1,13 +1,12 @@
 import { describe, expect, it } from "vitest";
 import { makeCurve } from "../../../src/core/curve/Curve.ts";
 import { plainPaint } from "../../../src/core/reports/Block.ts";
-import { draftHtml, draftText } from "../../../src/core/reports/draftBlocks.ts";
-import { reviewHtml, reviewText } from "../../../src/core/reports/reviewBlocks.ts";
 import {
   type PieceStrain,
   pieceStrain,
   type StrainedPiece,
 } from "../../../src/core/ware/pieceStrain.ts";
+import { draftHtml, draftText, reviewHtml, reviewText } from "../../support/reportTexts.ts";
 import { sampleDraft, sampleReview } from "../../support/samples/reportsObjects.ts";
 import { sampleWare } from "../ware/sampleWare.ts";
 
@@ -90,7 +89,7 @@ describe("the section on stress in the ware", () => {
       expect(line.length).toBeLessThanOrEqual(80);
   });
 
-  it("stands between the inversions and the cones on a page, its drawing below its tables", () => {
+  it("stands after the inversions on a page, its drawing below its tables", () => {
     const chart = { light: "<svg>STRAIN</svg>", dark: "<svg>STRAIN</svg>" };
     const strained = strains("bisqued", FIRING, [200]);
     for (const page of [
@@ -102,7 +101,6 @@ describe("the section on stress in the ware", () => {
         "Stress in the ware</h2>",
         "platters",
         "STRAIN",
-        "Cones</h2>",
       ].map((mark) => page.indexOf(mark, page.indexOf("Through the inversions</h2>")));
       expect(places).not.toContain(-1);
       expect(places).toEqual(places.toSorted((a, b) => a - b));

@@ -4,12 +4,11 @@ import { problemText, type Result } from "../../../src/core/problem.ts";
 import { parseRecord } from "../../../src/core/record/parseRecord.ts";
 import { plainPaint } from "../../../src/core/reports/Block.ts";
 import { reviewDocument } from "../../../src/core/reports/documents/reviewDocument.ts";
-import { draftText } from "../../../src/core/reports/draftBlocks.ts";
-import { reviewText } from "../../../src/core/reports/reviewBlocks.ts";
 import { reviewFiring } from "../../../src/core/review/reviewFiring.ts";
 import { draftSchedule } from "../../../src/core/schedule/draftSchedule.ts";
 import { parseSchedule } from "../../../src/core/schedule/scheduleFile.ts";
 import { firing, readingOf } from "../../support/firings.ts";
+import { draftText, reviewText } from "../../support/reportTexts.ts";
 
 const SHOWN = { unit: "C", paint: plainPaint } as const;
 

@@ -6,13 +6,13 @@ import { predictFiring } from "../../../src/core/kiln/predictFiring.ts";
 import { asAssumedKiln } from "../../../src/core/kiln/reach.ts";
 import { plainPaint } from "../../../src/core/reports/Block.ts";
 import { draftDocument } from "../../../src/core/reports/documents/draftDocument.ts";
-import { draftText } from "../../../src/core/reports/draftBlocks.ts";
 import { type Draft, draftSchedule } from "../../../src/core/schedule/draftSchedule.ts";
 import { scheduleDifference } from "../../../src/core/schedule/energy.ts";
 import { kilnReachC } from "../../../src/core/schedule/ownKilnFiring.ts";
 import { repairSchedule } from "../../../src/core/schedule/repairSchedule.ts";
 import type { Schedule } from "../../../src/core/schedule/Schedule.ts";
 import { demoFiring } from "../../support/kilns.ts";
+import { draftText } from "../../support/reportTexts.ts";
 import { schedule, segment, valued } from "../../support/schedules.ts";
 
 function learnedFrom(

@@ -1,10 +1,11 @@
+import { comparisonText, draftText, reviewText } from "../../support/reportTexts.ts";
 import { readFileSync, writeFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { describe, expect, it } from "vitest";
-import { comparisonText } from "../../../src/core/reports/comparisonBlocks.ts";
-import { draftText } from "../../../src/core/reports/draftBlocks.ts";
+
+
 import { plainPaint } from "../../../src/core/reports/Block.ts";
-import { reviewText } from "../../../src/core/reports/reviewBlocks.ts";
+
 import { sampleDraft, sampleReview } from "../../support/samples/reportsObjects.ts";
 import { sampleComparison } from "../../support/samples/reportsTables.ts";
 
