@@ -110,7 +110,10 @@ describe("the Compare table", () => {
 
   it("says the sentences of the command", () =>
     withDemo(async ({ page }) => {
-      const { out } = answer(["compare", ...DEMO.map((stem) => `${stem}.csv`)], LOGS);
+      const { out } = answer(
+        ["compare", ...DEMO.map((stem) => `${stem}.csv`), "--more", "all"],
+        LOGS,
+      );
       const flat = (text: string) => text.replaceAll(/[\s\u00a0\u202f]+/g, " ");
       const shown = flat(String(await page.locator("#compare-report").textContent()));
       const sentences = flat(out).match(/[^.•]{30,200}\./g) ?? [];

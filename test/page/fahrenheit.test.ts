@@ -27,7 +27,7 @@ describe("a log in °F", () => {
       await lay(page);
       expect(await shown(page)).toBe("°F");
       await page.getByText("This log is in °F, so the page shows °F now.").waitFor();
-      expect(await page.locator("#review-report .lead").textContent()).toMatch(/2012\s°F/);
+      expect(await page.locator("#review-screen .lead").textContent()).toMatch(/2012\s°F/);
       await page.locator("figure.chart").first().getByText("Temperature (°F)").first().waitFor();
       const { zones } = JSON.parse(await saved(page, "Save the numbers (JSON)"));
       expect(zones[0].peakC).toBeCloseTo(1100, 6);
@@ -40,7 +40,7 @@ describe("a log in °F", () => {
       await page.getByRole("tab", { name: "Review" }).click();
       await lay(page);
       expect(await shown(page)).toBe("°C");
-      expect(await page.locator("#review-report .lead").textContent()).toMatch(/1100\s°C/);
+      expect(await page.locator("#review-screen .lead").textContent()).toMatch(/1100\s°C/);
       expect(await page.getByText("so the page shows °F now").count()).toBe(0);
     }));
 
@@ -49,7 +49,7 @@ describe("a log in °F", () => {
       await page.getByRole("tab", { name: "Review" }).click();
       await lay(page);
       await page.getByRole("banner").getByText("°C").click();
-      await page.locator("#review-report .lead", { hasText: /1100\s°C/ }).waitFor();
+      await page.locator("#review-screen .lead", { hasText: /1100\s°C/ }).waitFor();
       expect(await page.getByText("so the page shows °F now").count()).toBe(0);
       await page.getByRole("button", { name: "Clear this table" }).click();
       await lay(page);

@@ -34,6 +34,11 @@ describe("on paper", () => {
       await page.getByRole("tab", { name: "Review" }).click();
       await page.getByRole("button", { name: /demo firing/ }).click();
       await page.waitForSelector('#review-report[aria-busy="false"]');
+      expect(await sheetsOf(page)).toBeLessThanOrEqual(5);
+      await page.evaluate(() => {
+        for (const room of document.querySelectorAll<HTMLDetailsElement>("details.room"))
+          room.open = true;
+      });
       expect(await sheetsOf(page)).toBeLessThanOrEqual(10);
       await page.emulateMedia({ media: "print" });
       await page.setViewportSize(SHEET_PX);

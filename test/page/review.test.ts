@@ -225,7 +225,7 @@ describe("the Review table", () => {
       await page.getByRole("banner").getByText("°F").click();
       await read(page);
       await page.locator("figure.chart").first().getByText("Temperature (°F)").first().waitFor();
-      const lead = await page.locator("#review-report .lead").textContent();
+      const lead = await page.locator("#review-screen .lead").textContent();
       expect(lead).toContain("°F");
       expect(await page.locator("figure.chart .mark").count()).toBeGreaterThan(4);
       expect(JSON.parse(await saved(page, "Save the numbers (JSON)")).zones[0].peakC).toBeLessThan(

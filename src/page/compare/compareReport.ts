@@ -112,6 +112,7 @@ export function compareReport(bench: Bench, answer: CompareAnswer): TemplateResu
   const isWhole = parts >= sections.length;
   return html`<div id="compare-report" aria-busy=${!isWhole}>
     <h2>${answer.title}</h2>
+    <div id="compare-screen">${blockList(answer.screen[work.unit], "compare-screen-part")}</div>
     ${alignPanel(bench)}
     ${sections.slice(0, parts).map(
       ({ heading, blocks }) =>

@@ -72,8 +72,9 @@ function reviewReport(bench: Bench, answer: ReviewAnswer): TemplateResult {
   const { parts } = bench.state().review;
   const blocks = answer.blocks[unit];
   const [first, findings, ...rest] = blockSections(blocks);
-  const alarms = blocks.filter(({ kind }) => kind === "alarm");
-  const head = first && { ...first, blocks: first.blocks.filter(({ kind }) => kind !== "alarm") };
+  const { screen } = answer;
+  const head = first && { ...first, blocks: first.blocks.filter(({ kind }) => kind === "chart") };
+  const figures = first?.blocks.filter(({ kind }) => kind !== "chart" && kind !== "alarm") ?? [];
   const cracks = rest.filter(({ heading }) => heading === CRACKS_HEADING);
   const others = rest.filter(({ heading }) => heading !== CRACKS_HEADING);
   const reading = others.findIndex(({ heading }) => heading === READING);
@@ -85,13 +86,14 @@ function reviewReport(bench: Bench, answer: ReviewAnswer): TemplateResult {
     );
   const isWhole = 5 + others.length <= parts;
   return html`<div id="review-report" aria-busy=${!isWhole}>
-    ${blockList(alarms, "review-alarm")}
     ${reportParts([findings, ...rest].map((section) => section?.heading ?? null))}
     ${answer.remarks.map((remark) => html`<p class="paint-caution">${remark}</p>`)}
     <div class="side-by-side">
+      <div id="review-screen">${blockList(screen[unit], "review-screen-part")}</div>
       <div class="beside">${each(head === undefined ? [] : [head], 0)}</div>
-      <div>${each(findings === undefined ? [] : [findings], 1)}</div>
     </div>
+    <details class="room"><summary>In figures</summary>${blockList(figures, "review-figures")}</details>
+    ${each(findings === undefined ? [] : [findings], 1)}
     <div id="cracks" aria-live="polite">${each(cracks, 2)}</div>
     ${parts > 3 ? crackQuestions(bench, answer.diagnosis) : nothing}
     ${each(others.slice(0, reading), 4)}
@@ -108,6 +110,24 @@ interface Place {
   readonly section: BlockSection;
   readonly charts: ReadonlyMap<string, ChartSpecs>;
 }
+
+/** Parts that stand closed until somebody asks for them. */
+const FOLDED: ReadonlySet<string> = new Set([
+  "Piece by piece",
+  "Why this counts",
+  "How to tell which",
+  "Through the inversions",
+  "Stress in the ware",
+  "Cones",
+  "Against the plan",
+  "Ramps and holds",
+  "Where in the kiln",
+  "From the firing record",
+  "What was heard",
+  "What the witness cones say",
+  "What the ware was taken to be",
+  "What this rests on",
+]);
 
 /** A section of the report, or what stands in its place on the page. */
 function part(bench: Bench, answer: ReviewAnswer, { section, charts }: Place): TemplateResult {
@@ -130,7 +150,9 @@ function part(bench: Bench, answer: ReviewAnswer, { section, charts }: Place): T
       return html`${shown(blocks.filter(({ kind }) => kind !== "facts"))}
         ${readingPanel(bench, answer.decisions)}`;
     default:
-      return shown(blocks);
+      return heading !== null && FOLDED.has(heading)
+        ? html`<details class="room" id=${`${id}-1`}><summary>${heading}</summary>${shown(blocks.slice(1))}</details>`
+        : shown(blocks);
   }
 }
 

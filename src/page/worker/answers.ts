@@ -36,6 +36,8 @@ export interface NamedCharts {
 /** What the compare job answers: all that the page shows. */
 export interface CompareAnswer {
   readonly title: string;
+  /** The answer on one screen, in either unit, as the command prints it. */
+  readonly screen: Readonly<Record<TemperatureUnit, readonly Block[]>>;
   /** The report in either unit; charts stand in it by name. */
   readonly blocks: Readonly<Record<TemperatureUnit, readonly Block[]>>;
   readonly charts: NamedCharts;
@@ -94,6 +96,8 @@ export interface FindingPlace {
 
 /** What the review job answers: all that the page shows, and nothing that grows with the log. */
 export interface ReviewAnswer {
+  /** The answer on one screen, in either unit, as the command prints it. */
+  readonly screen: Readonly<Record<TemperatureUnit, readonly Block[]>>;
   /** The report in either unit. */
   readonly blocks: Readonly<Record<TemperatureUnit, readonly Block[]>>;
   readonly charts: ShownCharts;

@@ -1,4 +1,5 @@
 import type { TopLevelSpec } from "vega-lite";
+import { compareAnswer } from "../../core/answers/compareAnswer.ts";
 import { type ChartStyle, comparisonChart, studyCharts } from "../../core/charts/chartsOf.ts";
 import { firedGlaze } from "../../core/glaze/firedGlaze.ts";
 import type { Glaze } from "../../core/glaze/Glaze.ts";
@@ -54,6 +55,7 @@ export function compareJob(asked: CompareAsked): Result<CompareAnswer> {
   const next = nextSchedule(study);
   return ok({
     title: comparisonTitle(comparison.value),
+    screen: { C: screenIn("C", { asked, compared }), F: screenIn("F", { asked, compared }) },
     blocks: {
       C: blocksIn("C", { asked, compared, makers }),
       F: blocksIn("F", { asked, compared, makers }),
@@ -91,6 +93,15 @@ function chartsIn(makers: ReadonlyMap<string, Maker>, { unit, dark }: CompareAsk
       [...makers].map(([name, make]) => [name, JSON.stringify(make({ unit, dark: isDark }))]),
     );
   return { unit, light: texts(false), dark: dark ? texts(true) : null };
+}
+
+function screenIn(
+  unit: TemperatureUnit,
+  { asked, compared }: { readonly asked: CompareAsked; readonly compared: Compared },
+): readonly Block[] {
+  const { alignment, base } = asked;
+  const shown = { unit, study: compared.study, alignment, base, hasCommands: false };
+  return compareAnswer(compared.comparison, shown).screen;
 }
 
 function blocksIn(

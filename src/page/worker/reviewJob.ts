@@ -1,4 +1,5 @@
 import type { NextTimePaths } from "../../core/advice/NextFiring.ts";
+import { reviewAnswer } from "../../core/answers/reviewAnswer.ts";
 import { type FiringCharts, reviewCharts } from "../../core/charts/chartsOf.ts";
 import { temperatureAt } from "../../core/curve/Curve.ts";
 import { ordered, statementText } from "../../core/findings/Finding.ts";
@@ -109,6 +110,7 @@ function answerOf(
   const { unit, dark } = from.asked;
   const charts = chartsOf(review, { unit: unit ?? logUnit, dark });
   return {
+    screen: { C: screenIn("C", review), F: screenIn("F", review) },
     blocks: { C: blocksIn("C", review, charts), F: blocksIn("F", review, charts) },
     charts,
     json: JSON.stringify(reviewDocument(review), null, 2),
@@ -154,9 +156,20 @@ function blocksIn(
   const pairs: Partial<Record<keyof FiringCharts, ChartPair>> = {};
   for (const name of CHART_NAMES)
     if (light[name] !== undefined) pairs[name] = { light: name, dark: name };
+  return reviewBlocks(withoutCommand(review), { unit, charts: pairs });
+}
+
+function screenIn(unit: TemperatureUnit, review: FiringReview): readonly Block[] {
+  return reviewAnswer(withoutCommand(review), { unit }).screen;
+}
+
+/** A button does here what the command line does elsewhere. */
+function withoutCommand(review: FiringReview): FiringReview {
   const next = review.nextTime;
-  const nextTime = next && { ...next, command: null, commandSays: next.scheduleSays };
-  return reviewBlocks({ ...review, nextTime }, { unit, charts: pairs });
+  return {
+    ...review,
+    nextTime: next && { ...next, command: null, commandSays: next.scheduleSays },
+  };
 }
 
 function textsOf(charts: FiringCharts, unit: TemperatureUnit, dark: boolean): ChartTexts {
