@@ -1,4 +1,5 @@
 import { basename } from "node:path";
+import { type FleetRow, fleetRow } from "../core/answers/fleetAnswer.ts";
 import { reviewAnswer } from "../core/answers/reviewAnswer.ts";
 import { hasWarning } from "../core/findings/Finding.ts";
 import type { LogOptions, LogSaid } from "../core/log/reading/LogReading.ts";
@@ -33,6 +34,8 @@ interface ReviewTask extends TextWays {
   readonly kilnLogs: readonly string[] | null;
   /** Parts that are asked for by name; null for the screen alone. */
   readonly more: readonly string[] | null;
+  /** Only what a summary of many needs, and no text of each. */
+  readonly isSummed: boolean;
   readonly asLine: boolean;
 }
 
@@ -66,6 +69,8 @@ export interface LogOutcome {
   readonly remarks: readonly string[];
   readonly problems: readonly Problem[];
   readonly exit: number;
+  /** Only of a summary of many. */
+  readonly row: FleetRow | null;
   /** Only of a comparison. */
   readonly part: ComparisonPart | null;
   /** Only of a comparison whose trials are studied. */
@@ -111,6 +116,7 @@ const NOTHING: LogOutcome = {
   remarks: [],
   problems: [],
   exit: EXIT.fine,
+  row: null,
   part: null,
   planned: null,
 };
@@ -127,6 +133,11 @@ async function taskWork(task: LogTask): Promise<LogWork> {
   return async ({ path }) => {
     const { review, remarks } = await reviewedLog(path, { ...task.ways, earlier });
     if (!review.ok) return unread(path, review.problems);
+    if (task.isSummed) {
+      const row = fleetRow(review.value, task.unit ?? readersUnit(review.value));
+      const isNo = hasWarning(review.value.findings);
+      return { ...NOTHING, path, row, remarks, exit: isNo ? EXIT.no : EXIT.fine };
+    }
     const text = task.asLine ? ok(await line(review.value)) : inText(review.value, task);
     if (!text.ok) return unread(path, text.problems);
     const exit = hasWarning(review.value.findings) ? EXIT.no : EXIT.fine;

@@ -97,6 +97,7 @@ Exit codes: 0 fine, 1 it ran and the answer is no (a warning, a cone not reached
           "logs (any delimited table of time and temperature), or folders of logs",
         )
         .option("--explain", "tell only how the log was read, decision by decision")
+        .option("--all", "of many logs, print the screen of each instead of one for all")
         .option("--record <file>", "firing record; else the .yaml beside the log, if there is one")
         .option("--against <schedule>", "compare with this schedule")
         .option(

@@ -1,5 +1,5 @@
 import { type Answer, answerText, askedRooms } from "../core/answers/Answer.ts";
-import { ok, type Result } from "../core/problem.ts";
+import { failed, ok, type Result } from "../core/problem.ts";
 import type { Paint } from "../core/reports/Block.ts";
 
 /** Options about how much of an answer is printed. */
@@ -8,8 +8,12 @@ export interface MoreOptions {
   readonly more?: readonly string[];
 }
 
+/** How further parts are asked for here. */
+const MORE = (names: string) => `More by --more NAME: ${names}`;
+
 /** The text of an answer: its screen, or the parts that `--more` names. */
 export function textOfAnswer(answer: Answer, { more }: MoreOptions, paint: Paint): Result<string> {
   const rooms = askedRooms(answer, more ?? null);
-  return rooms.ok ? ok(answerText(answer, rooms.value, paint)) : rooms;
+  if (rooms.ok) return ok(answerText(answer, rooms.value, { paint, more: MORE }));
+  return failed(...rooms.problems.map((problem) => ({ ...problem, where: "--more" })));
 }

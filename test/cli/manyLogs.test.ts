@@ -1,5 +1,5 @@
 import { spawnSync } from "node:child_process";
-import { readFileSync, writeFileSync } from "node:fs";
+import { readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { Ajv2020 } from "ajv/dist/2020.js";
 import { describe, expect, it } from "vitest";
@@ -104,10 +104,35 @@ describe("review --json-lines", () => {
 describe("review of many logs as text", () => {
   it("gives each review as it stands alone, in the order given", () => {
     const folder = folderOf(9);
-    const { out } = undunted(["review", folder, "-q"]);
+    const { out } = undunted(["review", folder, "--all", "-q"]);
     const alone = undunted(["review", join(folder, "004.csv"), "-q"]).out;
     expect(out.match(/^004\.csv /gm)).toHaveLength(1);
     expect(out).toContain(`\n\n${alone}`);
+  });
+
+  it("is one screen for all without --all: those to look at, the worst first, and a line a kiln", () => {
+    const ran = undunted(["review", "logs", "-q"]);
+    expect(ran.exit).toBe(1);
+    const lines = ran.out.trimEnd().split("\n");
+    expect(lines.length).toBeLessThanOrEqual(40);
+    for (const line of lines) expect([...line].length, line).toBeLessThanOrEqual(80);
+    expect(ran.out).toMatch(/^9 firings, 2 kilns\n\d to look at, \d fine\./);
+    const worst = ran.out.indexOf("2026-05-23-b.csv");
+    expect(worst).toBeGreaterThan(0);
+    expect(ran.out.indexOf("2026-06-06-a.csv")).toBeGreaterThan(worst);
+    expect(ran.out).toContain("the Wren, 60 litre test kiln");
+    const every = undunted(["review", "logs", "--more", "firings", "-q"]).out;
+    for (const log of readdirSync("logs").filter((name) => name.endsWith(".csv")))
+      expect(every.replaceAll(/\s+/g, "")).toContain(log);
+  });
+
+  it("counts what is not listed, and goes on after what cannot be read", () => {
+    const folder = folderOf(9);
+    writeFileSync(join(folder, "broken.csv"), "no numbers here\n");
+    const ran = undunted(["review", folder]);
+    expect(ran.exit).toBe(2);
+    expect(ran.out).toMatch(/^9 firings, \d kilns?\n/);
+    expect(ran.err).toContain("1 of 10 logs could not be read");
   });
 
   it("points to --json-lines when one document is asked for", () => {

@@ -8,7 +8,7 @@ import type { Paint } from "../../src/core/reports/Block.ts";
 
 /** An answer as text with every part of it. */
 function whole(answer: Answer, { paint }: { readonly paint: Paint }): string {
-  return answerText(answer, answer.rooms, paint);
+  return answerText(answer, answer.rooms, { paint, more: (names) => names });
 }
 
 type With<Context> = Context & { readonly paint: Paint };

@@ -1,4 +1,5 @@
 import { answerHtml } from "../../core/answers/answerHtml.ts";
+import { type FleetRow, fleetAnswer } from "../../core/answers/fleetAnswer.ts";
 import { reviewAnswer } from "../../core/answers/reviewAnswer.ts";
 import { reviewCharts } from "../../core/charts/chartsOf.ts";
 import { reviewPicture } from "../../core/charts/reviewPicture.ts";
@@ -33,6 +34,7 @@ interface ReviewOptions extends CommonOptions, LogCommandOptions {
   readonly kiln?: readonly string[];
   readonly explain?: boolean;
   readonly workers?: string;
+  readonly all?: boolean;
 }
 
 /** What a command line asks, checked. */
@@ -50,11 +52,31 @@ export async function run(given: readonly string[], options: ReviewOptions): Pro
   const [alone, another] = paths;
   if (alone !== undefined && another === undefined && !options.jsonLines && !options.explain)
     return one(alone, ways, options);
-  return tellLogs(manyLogs(paths, taskOf(ways, options), workers), {
+  const task = taskOf(ways, options, paths.length);
+  const rows: FleetRow[] = [];
+  const exit = await tellLogs(manyLogs(paths, task, workers), {
     total: paths.length,
     options,
-    textOf: ({ text }) => text,
+    textOf: ({ text, row }) => {
+      if (row !== null) rows.push(row);
+      return text;
+    },
   });
+  return rows.length === 0 ? exit : Math.max(exit, summed(rows, options));
+}
+
+/** More firings than this are summed up, unless each is asked for. */
+const MOST_TOLD = 3;
+
+/** Many firings on one screen. */
+function summed(rows: readonly FleetRow[], options: ReviewOptions): number {
+  const unit = options.unit ?? (rows.every((row) => row.unit === "F") ? "F" : "C");
+  const text = textOfAnswer(fleetAnswer(rows, unit), options, paintFor(options));
+  if (!text.ok) return refuse(text.problems, options);
+  answer(text.value);
+  if (options.more === undefined)
+    say("--all prints the screen of each; --json-lines is for a program", options);
+  return EXIT.fine;
 }
 
 async function askedOf(given: readonly string[], options: ReviewOptions): Promise<Result<Asked>> {
@@ -83,12 +105,14 @@ async function askedOf(given: readonly string[], options: ReviewOptions): Promis
   });
 }
 
-function taskOf(ways: Asked["ways"], options: ReviewOptions): LogTask {
+function taskOf(ways: Asked["ways"], options: ReviewOptions, logs: number): LogTask {
   const shown = { ways, unit: options.unit ?? null, coloured: coloured(options) };
   if (options.explain) return { kind: "explain", ...shown };
   const kilnLogs = options.kiln ?? null;
   const more = options.more ?? null;
-  return { kind: "review", ...shown, kilnLogs, more, asLine: options.jsonLines === true };
+  const asLine = options.jsonLines === true;
+  const isSummed = logs > MOST_TOLD && !asLine && !options.all;
+  return { kind: "review", ...shown, kilnLogs, more, asLine, isSummed };
 }
 
 /** One firing, with its pictures where they are asked for. */

@@ -75,7 +75,7 @@ export function askedRooms(
         const near = nearWord(name, known);
         return {
           code: "answer/room",
-          where: "--more",
+          where: "the parts that are asked for",
           what: name === "" ? "no part is named" : `there is no part "${name}" here`,
           expected: `one or more of ${known.join(", ")}`,
           fix: near === null ? "name one of them, or all" : `write ${near}`,
@@ -86,11 +86,22 @@ export function askedRooms(
   return ok(answer.rooms.filter(({ name }) => names.includes(name)));
 }
 
+/** How an answer is shown as text. */
+export interface AnswerShown {
+  readonly paint: Paint;
+  /** Says how the parts with these names are asked for. */
+  readonly more: (names: string) => string;
+}
+
 /**
  * An answer as lines for a terminal, at most 80 columns: the screen, or the rooms that were asked for,
  * with the screen before them where all were.
  */
-export function answerText(answer: Answer, rooms: readonly Room[] | null, paint: Paint): string {
+export function answerText(
+  answer: Answer,
+  rooms: readonly Room[] | null,
+  { paint, more }: AnswerShown,
+): string {
   const alarms = answer.screen.filter(({ kind }) => kind === "alarm");
   const screen = answer.screen.filter(({ kind }) => kind !== "alarm");
   const isWhole = rooms === null || rooms === answer.rooms;
@@ -99,7 +110,7 @@ export function answerText(answer: Answer, rooms: readonly Room[] | null, paint:
     ...alarms.flatMap((block) => [...blockText([block], paint), ""]),
     ...titleLines(answer, paint),
     ...(isWhole ? blockText(screen, paint) : []),
-    ...(rooms === null ? ["", ...moreLines(answer, paint)] : []),
+    ...(rooms === null ? ["", ...moreLines(answer, { paint, more })] : []),
     ...(rooms === null ? [] : [...(isWhole ? [""] : []), ...blockText(held, paint)]),
   ];
   return `${lines.join("\n")}\n`;
@@ -115,8 +126,8 @@ function titleLines({ title, when }: Answer, paint: Paint): readonly string[] {
   return [...painted.slice(0, -1), `${painted.at(-1)}${" ".repeat(gap)}${paint("faint", when)}`];
 }
 
-function moreLines({ rooms }: Answer, paint: Paint): readonly string[] {
+function moreLines({ rooms }: Answer, { paint, more }: AnswerShown): readonly string[] {
   const names = [...rooms.map(({ name }) => name), ALL].join(", ");
-  const lines = wrap(`More by --more NAME: ${names}`, { width: REPORT_WIDTH, rest: "  " });
+  const lines = wrap(more(names), { width: REPORT_WIDTH, rest: "  " });
   return lines.map((line) => paint("faint", line));
 }

@@ -16,6 +16,8 @@ import { plainPaint } from "../../../src/core/reports/Block.ts";
 import { saidDate, saidMoment } from "../../../src/core/reports/moments.ts";
 import { sampleReview } from "../../support/samples/reportsObjects.ts";
 
+const SHOWN = { paint: plainPaint, more: (names: string) => `More: ${names}` };
+
 function answerOf(changes: Partial<Answer> = {}): Answer {
   return {
     title: "A firing",
@@ -56,7 +58,7 @@ describe("a screen", () => {
 
   it("is at most so many lines of 80 columns for a review, with what it leaves out in its rooms", () => {
     const answer = reviewAnswer(sampleReview(), { unit: "C" });
-    const lines = answerText(answer, null, plainPaint).trimEnd().split("\n");
+    const lines = answerText(answer, null, SHOWN).trimEnd().split("\n");
     expect(lines.length).toBeLessThanOrEqual(SCREEN_LINES);
     for (const line of lines) expect([...line].length, line).toBeLessThanOrEqual(80);
     expect(answer.rooms.map(({ name }) => name)).toEqual(
@@ -111,13 +113,11 @@ describe("rooms", () => {
     const some = askedRooms(answer, ["cones"]);
     const all = askedRooms(answer, ["all"]);
     if (!some.ok || !all.ok) throw new RangeError("no rooms");
-    expect(answerText(answer, null, plainPaint)).toContain(
-      "More by --more NAME: cooling, cones, all",
-    );
-    const alone = answerText(answer, some.value, plainPaint);
+    expect(answerText(answer, null, SHOWN)).toContain("More: cooling, cones, all");
+    const alone = answerText(answer, some.value, SHOWN);
     expect(alone).toContain("It fell.");
-    expect(alone).not.toMatch(/All is well|It cooled|--more/);
-    const whole = answerText(answer, all.value, plainPaint);
+    expect(alone).not.toMatch(/All is well|It cooled|More:/);
+    const whole = answerText(answer, all.value, SHOWN);
     expect(whole).toMatch(/All is well[\s\S]*It cooled[\s\S]*It fell/);
   });
 

@@ -392,7 +392,7 @@ describe("the words", () => {
         expect(rendered).not.toMatch(VERDICT);
         expect(Math.max(...rendered.split("\n").map((line) => line.length))).toBeLessThan(81);
       }),
-      { numRuns: 30 },
+      { numRuns: 15 },
     );
   });
 

@@ -5,7 +5,7 @@ import { judgedPart, rightShare, scoreOf } from "../../bench/logGrid/scoredGrid.
 
 const SEED = 6;
 /** Few enough for a test; `test/bench/reader.ts` reads 20 000. */
-const SAMPLE = 150;
+const SAMPLE = 100;
 
 describe("the grid of made-up logs", () => {
   it("is the same for the same seed, byte for byte", () => {
