@@ -261,13 +261,14 @@ describe("the Compare table", () => {
 
   it("is the same after a reload, and gone when the bench is cleared", () =>
     withPage(async ({ page }) => {
-      await layDemo(page);
+      await lay(page, demo("2026-02-21-b", "2026-03-14-b"));
+      await compared(page, "2 firings compared");
       await page.getByText("at the first reading", { exact: true }).click();
       await page.getByText("Each log with its first reading at 0 h").first().waitFor();
       const before = await saved(page, "Save the numbers (JSON)");
       await comeBack(page);
       await page.getByRole("tab", { name: "Compare" }).click();
-      await compared(page);
+      await compared(page, "2 firings compared");
       expect(await saved(page, "Save the numbers (JSON)")).toBe(before);
       await page.locator("summary", { hasText: "Whole bench" }).click();
       const file = join(emptyFolder(), "bench.json");
@@ -276,7 +277,7 @@ describe("the Compare table", () => {
       await page.getByRole("button", { name: "Clear it all" }).click();
       await page.getByText("Lay several firings beside each other").waitFor();
       await page.setInputFiles("#open-bench", file);
-      await compared(page);
+      await compared(page, "2 firings compared");
       expect(await saved(page, "Save the numbers (JSON)")).toBe(before);
     }));
 

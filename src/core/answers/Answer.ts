@@ -24,6 +24,18 @@ export interface Answer {
   readonly rooms: readonly Room[];
 }
 
+/** An answer whose rooms are made when somebody asks for them: a page shows many screens and few rooms. */
+export function answerWith(shown: Omit<Answer, "rooms">, make: () => readonly Room[]): Answer {
+  let rooms: readonly Room[] | null = null;
+  return {
+    ...shown,
+    get rooms() {
+      rooms ??= make();
+      return rooms;
+    },
+  };
+}
+
 /** A piece of a screen. What matters least is left out first, where not all of it fits. */
 export interface ScreenPart {
   /** Left out first where it is greatest; 0 is never left out. */

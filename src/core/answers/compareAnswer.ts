@@ -11,7 +11,7 @@ import { fewDigits, printRate, printTemperature } from "../text/quantities.ts";
 import { capitalised } from "../text/wrap.ts";
 import type { FiringStudy, GroupRatio, SpacingFit } from "../trials/FiringStudy.ts";
 import type { TemperatureUnit } from "../units/temperature.ts";
-import { type Answer, SCREEN_LINES, type ScreenPart, screenOf } from "./Answer.ts";
+import { type Answer, answerWith, SCREEN_LINES, type ScreenPart, screenOf } from "./Answer.ts";
 import { heading, roomsOf, sentence } from "./rooms.ts";
 
 /** With more firings than this a screen may be longer. */
@@ -27,12 +27,14 @@ const LIKELY_P = 0.05;
 /** What sets the crackle size, on one screen, then the firings and the next test. */
 export function compareAnswer(comparison: Comparison, context: ComparisonContext): Answer {
   const lines = comparison.firings.length > MANY_FIRINGS ? LONGER_SCREEN : SCREEN_LINES;
-  return {
-    title: comparisonTitle(comparison),
-    when: null,
-    screen: screenOf(screenParts(comparison, context), lines),
-    rooms: roomsOf(comparisonBlocks(comparison, context), "firings"),
-  };
+  return answerWith(
+    {
+      title: comparisonTitle(comparison),
+      when: null,
+      screen: screenOf(screenParts(comparison, context), lines),
+    },
+    () => roomsOf(comparisonBlocks(comparison, context), "firings"),
+  );
 }
 
 function screenParts(comparison: Comparison, context: ComparisonContext): readonly ScreenPart[] {

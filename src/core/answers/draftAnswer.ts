@@ -18,7 +18,7 @@ import {
 import { capitalised, stopped } from "../text/wrap.ts";
 import type { TemperatureUnit } from "../units/temperature.ts";
 import { bandSaid, type Crossing } from "../ware/inversions.ts";
-import { type Answer, SCREEN_LINES, type ScreenPart, screenOf } from "./Answer.ts";
+import { type Answer, answerWith, SCREEN_LINES, type ScreenPart, screenOf } from "./Answer.ts";
 import { coneSaid, giveOrTake } from "./coneSaid.ts";
 import { heading, roomsOf, sentence } from "./rooms.ts";
 import { seriousParts } from "./seriousParts.ts";
@@ -31,12 +31,14 @@ const LONGER_SCREEN = 40;
 export function draftAnswer(draft: Draft, context: DraftContext): Answer {
   const clock = { start: draft.start, startOfDaySeconds: startOfDayOf(draft.start) };
   const lines = draft.schedule.segments.length > MANY_SEGMENTS ? LONGER_SCREEN : SCREEN_LINES;
-  return {
-    title: draft.schedule.title,
-    when: saidDate(clock),
-    screen: screenOf(screenParts(draft, context, clock), lines),
-    rooms: roomsOf(draftBlocks(draft, context), "cones"),
-  };
+  return answerWith(
+    {
+      title: draft.schedule.title,
+      when: saidDate(clock),
+      screen: screenOf(screenParts(draft, context, clock), lines),
+    },
+    () => roomsOf(draftBlocks(draft, context), "cones"),
+  );
 }
 
 function screenParts(

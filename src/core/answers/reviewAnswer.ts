@@ -21,7 +21,7 @@ import type { FiringReview } from "../review/FiringReview.ts";
 import { printDuration, printRate, printTemperature } from "../text/quantities.ts";
 import type { TemperatureUnit } from "../units/temperature.ts";
 import { bandSaid, type Crossing } from "../ware/inversions.ts";
-import { type Answer, type ScreenPart, screenOf } from "./Answer.ts";
+import { type Answer, answerWith, type ScreenPart, screenOf } from "./Answer.ts";
 import { coneSaid, giveOrTake } from "./coneSaid.ts";
 import { heading, roomsOf, sentence } from "./rooms.ts";
 import { seriousParts } from "./seriousParts.ts";
@@ -32,12 +32,14 @@ export function reviewAnswer(review: FiringReview, context: ReportContext): Answ
   const { start, startOfDaySeconds } = review.reading;
   const clock = { start, startOfDaySeconds };
   const hottest = review.zones.length === 0 ? null : hottestZone(review.zones);
-  return {
-    title: review.title,
-    when: saidDate(clock),
-    screen: screenOf(screenParts(review, hottest, { unit, clock })),
-    rooms: roomsOf(reviewBlocks(review, context), "cones"),
-  };
+  return answerWith(
+    {
+      title: review.title,
+      when: saidDate(clock),
+      screen: screenOf(screenParts(review, hottest, { unit, clock })),
+    },
+    () => roomsOf(reviewBlocks(review, context), "cones"),
+  );
 }
 
 interface Context {
