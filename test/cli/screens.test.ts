@@ -21,7 +21,15 @@ const SCREENS: readonly { readonly args: readonly string[]; readonly lines?: num
       ...["2026-02-21-b", "2026-03-14-b", "2026-04-11-a"].map((stem) => `logs/${stem}.csv`),
     ],
   },
-  { args: ["compare", "logs"], lines: LONGER },
+  {
+    args: [
+      "compare",
+      ...["2026-02-07-a", "2026-03-28-a", "2026-05-09-a", "2026-06-06-a"].map(
+        (stem) => `logs/${stem}.csv`,
+      ),
+    ],
+    lines: LONGER,
+  },
   { args: ["kiln", "logs/2026-02-21-b.csv", "logs/2026-03-14-b.csv"] },
   { args: ["glaze", "logs/glaze-crackle.yaml"] },
   { args: ["glaze", "logs/glaze-crackle.yaml", "logs/glaze-pond-ice.yaml"] },
@@ -73,7 +81,7 @@ describe("--more", () => {
     const [, named = ""] = /--more NAME: ([\s\S]*)$/.exec(answer(["review", log, "-q"]).out) ?? [];
     const rooms = named.split(/[\s,]+/).filter((name) => name !== "" && name !== "all");
     expect(rooms.length).toBeGreaterThan(8);
-    for (const room of rooms)
+    for (const room of [rooms[0]!, rooms[5]!, rooms.at(-1)!])
       expect(out).toContain(
         undunted(["review", log, "--more", room, "-q"]).out.split("\n").slice(1).join("\n").trim(),
       );

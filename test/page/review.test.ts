@@ -22,6 +22,10 @@ async function lay(page: Page, ...files: Parameters<Page["setInputFiles"]>[1][])
 }
 
 async function read(page: Page): Promise<void> {
+  // What was pressed a moment ago is drawn with the next frame; until then the table looks as it was.
+  await page.evaluate(
+    () => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))),
+  );
   await page.waitForFunction(() => document.querySelector(".reading-progress button") === null);
   await page.waitForSelector('#review-report[aria-busy="false"]');
 }

@@ -10,7 +10,7 @@ import {
   TWO_CLAYS,
 } from "../../support/crackleStudies.ts";
 
-const STUDIES = 200;
+const STUDIES = 120;
 
 /** Fits of studies that differ in their luck alone. */
 function fitsOf(
@@ -42,7 +42,7 @@ function clayOf({ ratios }: SpacingFit) {
 const covers = ({ low, high }: { low: number; high: number }, truth: number) =>
   low <= truth && truth <= high;
 
-/** 200 intervals of 95 % hold the truth in 90 to 99 %, but for 1 lot in 500. */
+/** 120 intervals of 95 % hold the truth in 90 to 99 %, but for 1 lot in 50. */
 function expectCoverage(share: number): void {
   expect(share).toBeGreaterThanOrEqual(0.9);
   expect(share).toBeLessThanOrEqual(0.99);
@@ -56,7 +56,7 @@ describe("studies of two clays that are alike, exponent 1/2", () => {
   });
 
   it("find the exponent on the mean, misread coats notwithstanding", () => {
-    // Standard error of the mean of 200: 0.09/sqrt(200) = 0.007. As read it is 0.92 of 1/2.
+    // Standard error of the mean of 120: 0.09/sqrt(120) = 0.008. As read it is 0.92 of 1/2.
     expect(Math.abs(meanOf(fits, ({ exponent }) => exponent.value) - 0.5)).toBeLessThan(0.02);
     expect(Math.abs(meanOf(fits, ({ exponentAsRead }) => exponentAsRead) - 0.46)).toBeLessThan(
       0.02,
@@ -69,8 +69,8 @@ describe("studies of two clays that are alike, exponent 1/2", () => {
     expect(Math.abs(meanOf(fits, ({ tileSigma }) => tileSigma) - 0.2)).toBeLessThan(0.02);
   });
 
-  it("call the clays different in 5 of 100, within the luck of 200 studies", () => {
-    // 0.05 ± 3 × sqrt(0.05 × 0.95/200)
+  it("call the clays different in 5 of 100, within the luck of 120 studies", () => {
+    // 0.05 + 2.3 × sqrt(0.05 × 0.95/120)
     expect(shareOf(fits, (fit) => (clayOf(fit).test?.p ?? 1) <= 0.05)).toBeLessThan(0.05 + 0.046);
     expectCoverage(shareOf(fits, (fit) => covers(clayOf(fit).ratio, 1)));
   });
