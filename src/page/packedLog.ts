@@ -24,7 +24,7 @@ export function packedLog(text: string): PackedLog {
       run[1]++;
       for (const [at, number] of now.numbers.entries()) {
         columns[at] ??= [];
-        columns[at].push(number - (before.numbers[at] as number));
+        columns[at].push(number - before.numbers[at]!);
       }
     } else runs.push([line, 0]);
     before = now;
@@ -44,11 +44,10 @@ export function unpackedLog({ mark, runs, columns }: PackedLog): string {
     for (let row = 0; row < more; row++) {
       for (let piece = 1; piece < pieces.length; piece += 2) {
         const column = (piece - 1) / 2;
-        const difference = differences[column]?.[taken[column] as number] ?? 0;
-        taken[column] = (taken[column] as number) + 1;
-        numbers[piece] = (numbers[piece] as number) + difference;
-        if (difference !== 0)
-          pieces[piece] = written(numbers[piece] as number, pieces[piece] as string, mark);
+        const difference = differences[column]?.[taken[column]!] ?? 0;
+        taken[column] = taken[column]! + 1;
+        numbers[piece] = numbers[piece]! + difference;
+        if (difference !== 0) pieces[piece] = written(numbers[piece]!, pieces[piece]!, mark);
       }
       lines.push(pieces.join(""));
     }

@@ -134,7 +134,7 @@ export function nextWare(record: FiringRecord | null): NextWare {
   if (ware.length === 0) return NOTHING;
   const bodied = ware.filter(({ body }) => body !== null && isListed(body));
   const among = bodied.length > 0 ? bodied : ware;
-  const worst = among.toSorted((a, b) => thickness(b) - thickness(a))[0] as RecordedWare;
+  const worst = among.toSorted((a, b) => thickness(b) - thickness(a))[0]!;
   const sized = bodied.length > 0 || ware.every((piece) => thickness(piece) > 0);
   const widths = among.flatMap(({ widestMm }) => widestMm ?? []);
   return {

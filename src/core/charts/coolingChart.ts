@@ -217,7 +217,7 @@ function keyEntries(
 ): readonly KeyEntry[] {
   const { shown } = coolingRate(input.unit);
   const entries = lines.map(({ name, style, points }): KeyEntry => {
-    const last = points.at(-1) as CoolingPoint;
+    const last = points.at(-1)!;
     return {
       name,
       details: [],

@@ -141,7 +141,7 @@ function frameOf({ reach, unit }: ReachChartInput): Frame {
   return {
     width: PLOT_WIDTH,
     height: HEIGHT,
-    x: [drawn(shown(reach[0]!.tempC)), drawn(shown((reach.at(-1) as ReachRow).tempC))],
+    x: [drawn(shown(reach[0]!.tempC)), drawn(shown(reach.at(-1)!.tempC))],
     y: [0, roundUp(speedOf(unit).shown(fastest) * 1.05)],
   };
 }
@@ -206,7 +206,7 @@ function bandNames(
 
 function descriptionOf({ title, reach, bands, unit }: ReachChartInput): string {
   const from = printTemperature(reach[0]!.tempC, unit);
-  const to = printTemperature((reach.at(-1) as ReachRow).tempC, unit);
+  const to = printTemperature(reach.at(-1)!.tempC, unit);
   const names = bands.map((band) => band.name);
   const also = names.length > 0 ? `; strips mark ${names.join(" and ")}` : "";
   return `${title}: speed against temperature from ${from} to ${to}, climbing at full power, the fastest climb seen, and falling by itself${also}.`;

@@ -39,7 +39,7 @@ export function pieceBudget(
 export function cumulateBudget(model: ConeModel, heat: BudgetHeat, into: Float64Array): void {
   const { first, last } = warmBudget(model, heat, into);
   into.fill(0, 0, first);
-  into.fill(into[last] as number, last + 1);
+  into.fill(into[last]!, last + 1);
 }
 
 /** What a budget is taken from: the Curve, K to add to its readings, its highest reading [°C]. */
@@ -73,7 +73,7 @@ export function warmBudget(
     const end = lastAtOrBefore(timesSeconds, gap.toSeconds);
     if (end < first || end > warm.last) continue;
     const last = addPieces(known, { first, last: end - 1, coldK, budget }, into);
-    budget = last < warm.first ? 0 : (into[last] as number);
+    budget = last < warm.first ? 0 : into[last]!;
     if (budget >= MOST_BUDGETS) return { first: warm.first, last };
     into[end] = budget;
     first = end + 1;
@@ -115,9 +115,9 @@ function workOut(
   const { tempsC } = curve;
   const { activationKJ, logPreFactor } = model;
   for (let i = first - 1; i <= last; i++) {
-    const level = levelOf[i] as number;
+    const level = levelOf[i]!;
     if (integrals[level] !== 0) continue;
-    const tempK = kelvinFromCelsius(tempsC[i] as number) + offsetK;
+    const tempK = kelvinFromCelsius(tempsC[i]!) + offsetK;
     integrals[level] = scaledArrheniusIntegral(tempK, activationKJ, logPreFactor);
   }
 }
@@ -141,13 +141,13 @@ function addPieces(
   const { timesSeconds, tempsC } = curve;
   const { last, coldK } = on;
   let { budget } = on;
-  let fromSeconds = timesSeconds[on.first - 1] as number;
-  let fromK = kelvinFromCelsius(tempsC[on.first - 1] as number) + offsetK;
-  let from = integrals[levelOf[on.first - 1] as number] as number;
+  let fromSeconds = timesSeconds[on.first - 1]!;
+  let fromK = kelvinFromCelsius(tempsC[on.first - 1]!) + offsetK;
+  let from = integrals[levelOf[on.first - 1]!] as number;
   for (let i = on.first; i <= last; i++) {
-    const toSeconds = timesSeconds[i] as number;
-    const toK = kelvinFromCelsius(tempsC[i] as number) + offsetK;
-    const to = integrals[levelOf[i] as number] as number;
+    const toSeconds = timesSeconds[i]!;
+    const toK = kelvinFromCelsius(tempsC[i]!) + offsetK;
+    const to = integrals[levelOf[i]!] as number;
     if (fromK >= coldK || toK >= coldK) {
       const hours = (toSeconds - fromSeconds) / 3600;
       const riseK = toK - fromK;
@@ -169,10 +169,10 @@ function addPieces(
 /** Rate of heatwork [1/h] on a flat piece; of one level, worked out once. */
 function flatRate(known: KnownLevels, index: number, riseK: number): number {
   const { model, curve, offsetK, levelOf, rates } = known;
-  const level = levelOf[index] as number;
-  if (riseK === 0 && rates[level] !== 0) return rates[level] as number;
-  const toK = kelvinFromCelsius(curve.tempsC[index] as number) + offsetK;
-  const fromK = kelvinFromCelsius(curve.tempsC[index - 1] as number) + offsetK;
+  const level = levelOf[index]!;
+  if (riseK === 0 && rates[level] !== 0) return rates[level]!;
+  const toK = kelvinFromCelsius(curve.tempsC[index]!) + offsetK;
+  const fromK = kelvinFromCelsius(curve.tempsC[index - 1]!) + offsetK;
   const rate = arrheniusRate(0.5 * (fromK + toK), model.activationKJ, model.logPreFactor);
   if (riseK === 0) rates[level] = rate;
   return rate;
@@ -185,8 +185,8 @@ function warmPieces(
 ): { readonly first: number; readonly last: number } {
   const { before, after } = heat.peaks ?? peaksOf(heat.curve.tempsC);
   const isCold = (tempC: number) => kelvinFromCelsius(tempC) + heat.offsetK < coldK;
-  const first = partition(before.length, (i) => isCold(before[i] as number));
-  const last = partition(after.length, (i) => !isCold(after[i] as number)) - 1;
+  const first = partition(before.length, (i) => isCold(before[i]!));
+  const last = partition(after.length, (i) => !isCold(after[i]!)) - 1;
   return { first: Math.max(1, first), last: Math.min(before.length - 1, last + 1) };
 }
 
@@ -213,7 +213,7 @@ export function peaksOf(tempsC: Float64Array): Peaks {
   const after = new Float64Array(tempsC.length);
   let peakC = Number.NEGATIVE_INFINITY;
   for (let i = tempsC.length - 1; i >= 0; i--) {
-    if ((tempsC[i] as number) > peakC) peakC = tempsC[i] as number;
+    if (tempsC[i]! > peakC) peakC = tempsC[i]!;
     after[i] = peakC;
   }
   return { before: runningPeakC(tempsC), after };
@@ -224,7 +224,7 @@ export function runningPeakC(tempsC: Float64Array): Float64Array {
   const peaksC = new Float64Array(tempsC.length);
   let peakC = Number.NEGATIVE_INFINITY;
   for (let i = 0; i < tempsC.length; i++) {
-    if ((tempsC[i] as number) > peakC) peakC = tempsC[i] as number;
+    if (tempsC[i]! > peakC) peakC = tempsC[i]!;
     peaksC[i] = peakC;
   }
   return peaksC;
@@ -257,16 +257,16 @@ export function levelsOf(tempsC: Float64Array): Levels | null {
   const table = new Int32Array(PLACES).fill(-1);
   let count = 0;
   for (let i = 0; i < tempsC.length; i++) {
-    const tempC = tempsC[i] as number;
+    const tempC = tempsC[i]!;
     let place = placeOf(tempC);
-    while ((table[place] as number) >= 0 && levels[table[place] as number] !== tempC)
+    while (table[place]! >= 0 && levels[table[place]!] !== tempC)
       place = (place + 1) & (PLACES - 1);
-    if ((table[place] as number) < 0) {
+    if (table[place]! < 0) {
       if (count === most) return null;
       table[place] = count;
       levels[count++] = tempC;
     }
-    levelOf[i] = table[place] as number;
+    levelOf[i] = table[place]!;
   }
   return { levelOf, tempsC: levels.subarray(0, count) };
 }
@@ -274,6 +274,6 @@ export function levelsOf(tempsC: Float64Array): Levels | null {
 /** Where a level is looked for first; the same for 0 and −0. */
 function placeOf(tempC: number): number {
   NUMBER[0] = tempC + 0;
-  const mixed = Math.imul((HALVES[0] as number) ^ (HALVES[1] as number), 0x9e37_79b1);
+  const mixed = Math.imul(HALVES[0]! ^ HALVES[1]!, 0x9e37_79b1);
   return (mixed >>> 15) & (PLACES - 1);
 }

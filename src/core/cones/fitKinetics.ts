@@ -69,7 +69,7 @@ export function anchorsOf(table: ConeTable, cone: string): readonly Anchor[] {
 
 /** True when a faster ramp never ends at a lower temperature, as heatwork demands. */
 export function risesWithRate(anchors: readonly Anchor[]): boolean {
-  return anchors.every((anchor, i) => i === 0 || anchor.tempC > (anchors[i - 1] as Anchor).tempC);
+  return anchors.every((anchor, i) => i === 0 || anchor.tempC > anchors[i - 1]!.tempC);
 }
 
 /** Kinetic constants of one self-supporting series, whose E are its own. */
@@ -241,9 +241,9 @@ function gaussNewtonStep(
 }
 
 function differences(up: readonly number[], down: readonly number[], width: number): number[] {
-  return up.map((value, i) => (value - (down[i] as number)) / width);
+  return up.map((value, i) => (value - down[i]!) / width);
 }
 
 function dot(a: readonly number[], b: readonly number[]): number {
-  return a.reduce((sum, value, i) => sum + value * (b[i] as number), 0);
+  return a.reduce((sum, value, i) => sum + value * b[i]!, 0);
 }

@@ -30,7 +30,7 @@ export interface FollowedCone {
 
 /** Follows one cone through a Curve; `scratch` is as long as the Curve and overwritten. */
 export function followCone(model: ConeModel, heat: Heat, scratch: Float64Array): FollowedCone {
-  const peakC = heat.peaksC.at(-1) as number;
+  const peakC = heat.peaksC.at(-1)!;
   const { curve, offsetK, levels, peaks } = heat;
   const warm = warmBudget(
     model,
@@ -38,7 +38,7 @@ export function followCone(model: ConeModel, heat: Heat, scratch: Float64Array):
     scratch,
   );
   const downAtSeconds = timeDown(model, heat, { budget: scratch, ...warm });
-  const logHeatwork = logOf(scratch[warm.last] as number);
+  const logHeatwork = logOf(scratch[warm.last]!);
   const peakK = kelvinFromCelsius(peakC) + heat.offsetK;
   const atEnd = anchored(model, peakK, logHeatwork);
   const isDown = downAtSeconds !== null;
@@ -68,11 +68,10 @@ function timeDown(model: ConeModel, heat: Heat, { budget, first, last }: WarmPar
   const enough = Math.exp((2 * Math.min(0, ...shiftsK)) / model.perFoldK);
   for (let i = firstAtLeast({ budget, first, last }, enough); i <= last; i++) {
     // Where nothing was added and no peak passed, the margin is that of the reading before.
-    const before = i === first ? 0 : (budget[i - 1] as number);
+    const before = i === first ? 0 : budget[i - 1]!;
     if (budget[i] === before && heat.peaksC[i] === heat.peaksC[i - 1]) continue;
-    const marginK = marginAt(model, heat, { budget: budget[i] as number, index: i });
-    if (marginK >= 0)
-      return timeInPiece(model, heat, { before, after: budget[i] as number, index: i });
+    const marginK = marginAt(model, heat, { budget: budget[i]!, index: i });
+    if (marginK >= 0) return timeInPiece(model, heat, { before, after: budget[i]!, index: i });
   }
   return null;
 }
@@ -82,7 +81,7 @@ function marginAt(
   heat: Heat,
   at: { readonly budget: number; readonly index: number },
 ): number {
-  const peakK = kelvinFromCelsius(heat.peaksC[at.index] as number) + heat.offsetK;
+  const peakK = kelvinFromCelsius(heat.peaksC[at.index]!) + heat.offsetK;
   return anchored(model, peakK, logOf(at.budget)).marginK;
 }
 
@@ -93,13 +92,13 @@ function timeInPiece(
   at: { readonly before: number; readonly after: number; readonly index: number },
 ): number {
   const { timesSeconds, tempsC } = curve;
-  const start = timesSeconds[at.index - 1] as number;
-  const end = timesSeconds[at.index] as number;
+  const start = timesSeconds[at.index - 1]!;
+  const end = timesSeconds[at.index]!;
   const { before } = at;
   if (before === at.after) return end;
-  const fromK = kelvinFromCelsius(tempsC[at.index - 1] as number) + offsetK;
-  const endK = kelvinFromCelsius(tempsC[at.index] as number) + offsetK;
-  const peakBeforeK = kelvinFromCelsius(peaksC[at.index - 1] as number) + offsetK;
+  const fromK = kelvinFromCelsius(tempsC[at.index - 1]!) + offsetK;
+  const endK = kelvinFromCelsius(tempsC[at.index]!) + offsetK;
+  const peakBeforeK = kelvinFromCelsius(peaksC[at.index - 1]!) + offsetK;
   let low = 0;
   let high = 1;
   while (high - low > 1e-9) {
@@ -126,7 +125,7 @@ function firstAtLeast({ budget, first, last }: WarmPart, wanted: number): number
   let high = last + 1;
   while (low < high) {
     const middle = (low + high) >> 1;
-    if ((budget[middle] as number) < wanted) low = middle + 1;
+    if (budget[middle]! < wanted) low = middle + 1;
     else high = middle;
   }
   return low;

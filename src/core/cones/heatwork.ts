@@ -86,7 +86,7 @@ function followedCones(
   const heat = { curve, offsetK, peaksC, levels: levelsOf(curve.tempsC), peaks };
   return {
     followed: models.map((model) => followCone(model, heat, scratch)),
-    measuredPeakC: peaksC.at(-1) as number,
+    measuredPeakC: peaksC.at(-1)!,
   };
 }
 
@@ -188,10 +188,10 @@ function lastHundredCPerHour(curve: Curve, peakC: number): number | null {
   const bottomC = topC - STRETCH_K;
   const top = tempsC.findIndex((tempC) => tempC >= topC);
   let bottom = top;
-  while (bottom > 0 && (tempsC[bottom - 1] as number) > bottomC) bottom--;
+  while (bottom > 0 && tempsC[bottom - 1]! > bottomC) bottom--;
   if (top < 1 || bottom < 1) return null;
-  const from = timesSeconds[bottom - 1] as number;
-  const to = timesSeconds[top] as number;
+  const from = timesSeconds[bottom - 1]!;
+  const to = timesSeconds[top]!;
   if (gaps.some((gap) => gap.fromSeconds < to && gap.toSeconds > from)) return null;
   const seconds = timeAt(curve, top, topC) - timeAt(curve, bottom, bottomC);
   return (STRETCH_K * 3600) / seconds;
@@ -199,10 +199,10 @@ function lastHundredCPerHour(curve: Curve, peakC: number): number | null {
 
 /** Moment [s] at which the piece that ends at a point passes a temperature. */
 function timeAt({ timesSeconds, tempsC }: Curve, end: number, tempC: number): number {
-  const fromC = tempsC[end - 1] as number;
-  const fromSeconds = timesSeconds[end - 1] as number;
-  const share = (tempC - fromC) / ((tempsC[end] as number) - fromC);
-  return fromSeconds + share * ((timesSeconds[end] as number) - fromSeconds);
+  const fromC = tempsC[end - 1]!;
+  const fromSeconds = timesSeconds[end - 1]!;
+  const share = (tempC - fromC) / (tempsC[end]! - fromC);
+  return fromSeconds + share * (timesSeconds[end]! - fromSeconds);
 }
 
 /** Slowest and fastest effective rates at which a cone answer is not yet a guess [°C/h]. */
@@ -249,7 +249,7 @@ function rateReasons(rateCPerHour: number | null): readonly string[] {
 function gapReasons({ timesSeconds, tempsC, gaps }: Curve, peakC: number): readonly string[] {
   return gaps.flatMap((gap) => {
     const at = timesSeconds.indexOf(gap.fromSeconds);
-    const hotterC = Math.max(tempsC[at] as number, tempsC[at + 1] as number);
+    const hotterC = Math.max(tempsC[at]!, tempsC[at + 1]!);
     const length = printDuration(gap.toSeconds - gap.fromSeconds);
     return hotterC < peakC - HOT_PART_K
       ? []

@@ -56,22 +56,22 @@ export function heatworkTrace(input: {
 function heatworkAlong(model: ConeModel, curve: Curve, offsetK: number): Float64Array {
   const peaksC = runningPeakC(curve.tempsC);
   const budget = new Float64Array(peaksC.length);
-  cumulateBudget(model, { curve, offsetK, peakC: peaksC.at(-1) as number }, budget);
+  cumulateBudget(model, { curve, offsetK, peakC: peaksC.at(-1)! }, budget);
   let most = 0;
   return budget.map((value, i) => {
-    const peakK = kelvinFromCelsius(peaksC[i] as number) + offsetK;
+    const peakK = kelvinFromCelsius(peaksC[i]!) + offsetK;
     if (value > 0) most = Math.max(most, anchored(model, peakK, logOf(value)).heatwork);
     return most;
   });
 }
 
 function fallingWindow(curve: Curve, heatwork: Float64Array): { from: number; to: number } {
-  const final = heatwork.at(-1) as number;
+  const final = heatwork.at(-1)!;
   const start = heatwork.findIndex((value) => value >= FIRST_SHOWN * Math.min(1, final));
   const end = heatwork.findIndex((value) => value >= Math.min(LAST_SHOWN, SETTLED * final));
   return {
-    from: curve.timesSeconds[Math.max(0, start - 1)] as number,
-    to: curve.timesSeconds[Math.max(1, end)] as number,
+    from: curve.timesSeconds[Math.max(0, start - 1)]!,
+    to: curve.timesSeconds[Math.max(1, end)]!,
   };
 }
 
@@ -82,20 +82,18 @@ function withPointsAt(curve: Curve, wanted: Float64Array): Curve {
   const temps: number[] = [];
   let next = 0;
   for (let i = 0; i < timesSeconds.length; i++) {
-    const end = timesSeconds[i] as number;
-    const start = timesSeconds[i - 1] as number;
+    const end = timesSeconds[i]!;
+    const start = timesSeconds[i - 1]!;
     const inGap = gaps.some((gap) => gap.fromSeconds === start);
-    for (; next < wanted.length && (wanted[next] as number) <= end; next++) {
-      const at = wanted[next] as number;
+    for (; next < wanted.length && wanted[next]! <= end; next++) {
+      const at = wanted[next]!;
       if (i === 0 || inGap || at <= start || at === end) continue;
       const share = (at - start) / (end - start);
       times.push(at);
-      temps.push(
-        (tempsC[i - 1] as number) + share * ((tempsC[i] as number) - (tempsC[i - 1] as number)),
-      );
+      temps.push(tempsC[i - 1]! + share * (tempsC[i]! - tempsC[i - 1]!));
     }
     times.push(end);
-    temps.push(tempsC[i] as number);
+    temps.push(tempsC[i]!);
   }
   return makeCurve(times, temps, gaps);
 }
@@ -104,7 +102,7 @@ function withPointsAt(curve: Curve, wanted: Float64Array): Curve {
 function pick(times: Float64Array, values: Float64Array, wanted: Float64Array): Float64Array {
   let at = 0;
   return wanted.map((time) => {
-    while (at + 1 < times.length && (times[at + 1] as number) <= time) at++;
-    return values[at] as number;
+    while (at + 1 < times.length && times[at + 1]! <= time) at++;
+    return values[at]!;
   });
 }

@@ -127,7 +127,7 @@ function crackEvidence(cracks: readonly HeardSound[]): readonly CaseEvidence[] {
 function pingEvidence(facts: CrackFacts, pings: readonly HeardSound[]): readonly CaseEvidence[] {
   const first = pings.find(({ phase }) => phase !== "heating" && phase !== "above the inversions");
   if (first === undefined) return [];
-  const last = pings.at(-1) as HeardSound;
+  const last = pings.at(-1)!;
   const since = last.sinceOpeningSeconds;
   const isLate = since !== null && since >= COOL_SECONDS && last !== first;
   const late = isLate

@@ -201,7 +201,7 @@ function schemaAt(schema: z.ZodType, path: readonly PropertyKey[]): SchemaPlace 
 }
 
 function stepInto(layers: readonly SchemaPart[], step: PropertyKey): unknown {
-  const { def } = layers.at(-1) as SchemaPart;
+  const { def } = layers.at(-1)!;
   if (typeof step === "number") return def.element;
   return ownPart(def.shape, String(step)) ?? def.valueType;
 }

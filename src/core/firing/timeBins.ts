@@ -140,7 +140,7 @@ export function rateOver(rows: readonly Row[], at: number, seconds: number): Row
   return {
     ...line,
     earlyCPerHour: between(used[0]!, used[middle]!),
-    lateCPerHour: between(used[middle]!, used.at(-1) as Row),
+    lateCPerHour: between(used[middle]!, used.at(-1)!),
   };
 }
 

@@ -53,7 +53,7 @@ export function spacingLine(
   const walls = bends ? FREE_LINES : HELD_LINES;
   const place = Math.log(stiffnessRatio);
   return THICK_LINES.map(([spacing, thick], row) => {
-    const wall = (walls[row] as (typeof walls)[number])[1];
+    const wall = walls[row]![1];
     const logarithm = tableLine(thick, place).value + tableLine(wall, 1 / wallOverCoat).value;
     return [spacing, Math.exp(logarithm)] as const;
   });
@@ -77,7 +77,7 @@ function rowLines(
 }
 
 function logLoad(table: SpacingTable, row: number): number {
-  return Math.log((table.rows[row] as SpacingTable["rows"][number])[2]);
+  return Math.log(table.rows[row]![2]);
 }
 
 /** Where `spacingLine` leaves its tables, in words; empty inside them. */

@@ -219,10 +219,10 @@ function groupIn(text: string, formula: string): AtomCounts {
     const count = digits === undefined ? 1 : Number(digits);
     if (token === "(") stack.push(new Map());
     else if (token === ")") closeGroup(stack, count, formula);
-    else add(stack.at(-1) as Map<string, number>, token as string, count);
+    else add(stack.at(-1)!, token as string, count);
   }
   if (end !== text.length || stack.length !== 1) throw new RangeError(`atomsIn: "${formula}"`);
-  return stack[0] as Map<string, number>;
+  return stack[0]!;
 }
 
 function closeGroup(stack: Map<string, number>[], times: number, formula: string): void {

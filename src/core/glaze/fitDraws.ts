@@ -85,10 +85,10 @@ function drawnBody(
   { setC, roomC, normal }: { setC: number; roomC: number; normal: () => number },
 ): { readonly table: Float64Array; readonly silicaStrain: number } {
   const shares = [drawn(body.quartzFraction, normal()), drawn(body.cristobaliteFraction, normal())];
-  const scale = Math.min(1, MOST_SILICA / ((shares[0] as number) + (shares[1] as number)));
+  const scale = Math.min(1, MOST_SILICA / (shares[0]! + shares[1]!));
   const mixture = {
-    quartz: (shares[0] as number) * scale,
-    cristobalite: (shares[1] as number) * scale,
+    quartz: shares[0]! * scale,
+    cristobalite: shares[1]! * scale,
     matrixPerK: drawn(body.matrixExpansionPerK, normal()),
   };
   const table = newStrainTable();

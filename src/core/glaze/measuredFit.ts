@@ -166,7 +166,7 @@ function fitOf(
   const normal = seededNormal(on.seed);
   const read = on.draws.flatMap((draw, i) => {
     const mismatch = what.reading(draw, normal);
-    return mismatch === null ? [] : [{ draw, run: on.runs[i] as FitRun, mismatch }];
+    return mismatch === null ? [] : [{ draw, run: on.runs[i]!, mismatch }];
   });
   if (read.length < FEWEST) return null;
   const spread = (pick: (each: (typeof read)[number]) => number) =>

@@ -74,9 +74,7 @@ const ALL_MATERIALS: readonly Material[] = [...MINERALS, ...CHEMICALS.map(materi
 /** Every word for a built-in material, in lower case, and the material. */
 export const MINERAL_WORDS: ReadonlyMap<string, Material> = new Map(
   ALL.flatMap(([name, , , ...words], index) =>
-    [name, ...words]
-      .flatMap(spelled)
-      .map((word) => [word, ALL_MATERIALS[index] as Material] as const),
+    [name, ...words].flatMap(spelled).map((word) => [word, ALL_MATERIALS[index]!] as const),
   ),
 );
 

@@ -160,7 +160,7 @@ function meantOxide(key: string): string | null {
   if (sameLetters !== undefined) return sameLetters;
   const atoms = atomsInWords(key.trim()) ?? atomsInWords(capitalised(written));
   const staying = atoms === null ? [] : stayingElements(atoms);
-  const element = staying.length === 1 ? (staying[0] as string) : elementIn(written);
+  const element = staying.length === 1 ? staying[0]! : elementIn(written);
   return element === null ? null : firedOxideOf(element);
 }
 

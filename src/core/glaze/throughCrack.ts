@@ -1,6 +1,6 @@
 import { tableLine } from "./channelCracking.ts";
 import type { Glazing } from "./laminate.ts";
-import { STIFFNESS_TABLES, type StiffnessTable } from "./stiffnessTables.ts";
+import { STIFFNESS_TABLES } from "./stiffnessTables.ts";
 import { BOTH_DEPTHS, type DepthTable, FREE_DEPTHS, RING_DEPTHS } from "./throughTables.ts";
 
 /** A coat that pulls, and the wall under it. */
@@ -142,13 +142,13 @@ function depthRows(glazing: Glazing, stiffnessRatio: number): readonly DepthTabl
   const place = unlikeness(stiffnessRatio);
   return STIFF[glazing].map(({ wallOverCoat, depths, lines }) => {
     const upper = lines.findIndex(([at]) => at >= place);
-    const to = lines[upper < 0 ? lines.length - 1 : upper] as StiffTables["lines"][number];
-    const from = upper < 1 ? to : (lines[upper - 1] as StiffTables["lines"][number]);
+    const to = lines[upper < 0 ? lines.length - 1 : upper]!;
+    const from = upper < 1 ? to : lines[upper - 1]!;
     const share = from === to ? 0 : (place - from[0]) / (to[0] - from[0]);
     return {
       wallOverCoat,
       rows: depths.map((depth, i) => {
-        const [low, high] = [from[1][i] as number, to[1][i] as number];
+        const [low, high] = [from[1][i]!, to[1][i]!];
         return [depth, low + share * (high - low)] as const;
       }),
     };
@@ -161,7 +161,7 @@ function unlikeness(stiffnessRatio: number): number {
 }
 
 function stiffTables(glazing: Glazing): readonly StiffTables[] {
-  const ratios = (STIFFNESS_TABLES[glazing][0] as StiffnessTable).factors.map(([ratio]) => ratio);
+  const ratios = STIFFNESS_TABLES[glazing][0]!.factors.map(([ratio]) => ratio);
   return TABLES[glazing].map(({ wallOverCoat, rows }) => {
     const inside = rows.slice(0, -1);
     return {
@@ -182,8 +182,8 @@ function factorAt(
   place: { readonly wallOverCoat: number; readonly depth: number },
 ): number {
   const byWall = STIFFNESS_TABLES[glazing].map(({ wallOverCoat, depths, factors }) => {
-    const [, line] = factors[stiffness] as StiffnessTable["factors"][number];
-    const points = depths.map((depth, i) => [depth, line[i] as number] as const);
+    const [, line] = factors[stiffness]!;
+    const points = depths.map((depth, i) => [depth, line[i]!] as const);
     return [wallOverCoat, tableLine(points, place.depth).value] as const;
   });
   return tableLine(byWall, place.wallOverCoat).value;

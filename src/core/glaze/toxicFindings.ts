@@ -98,7 +98,7 @@ export function chromatesIn({ givenAs, remarks }: ParsedGlaze): readonly string[
 /** Chromium with so much oxygen that it is six-valued; chromite is not. */
 function isChromate(formula: string | null): boolean {
   if (formula === null) return false;
-  const atoms = atomsIn(formula.split("·")[0] as string);
+  const atoms = atomsIn(formula.split("·")[0]!);
   return (atoms.get("O") ?? 0) > 2.5 * (atoms.get("Cr") ?? Number.POSITIVE_INFINITY);
 }
 

@@ -166,7 +166,7 @@ function fallsApart(firings: readonly LearnedFiring[]): readonly Finding[] {
 }
 
 function scatter(firings: readonly LearnedFiring[]): readonly Finding[] {
-  const newest = firings.at(-1) as LearnedFiring;
+  const newest = firings.at(-1)!;
   const [quietest] = firings.toSorted((a, b) => a.noiseK - b.noiseK);
   if (!quietest || newest.noiseK < NOISY_K || newest.noiseK < NOISIER * quietest.noiseK) return [];
   return [

@@ -147,7 +147,7 @@ function windowFor(curve: Curve, fromSeconds: number) {
 
 function medianStep(times: Float64Array): number {
   const steps = times.slice(1).map((time, i) => time - times[i]!);
-  return steps.sort()[Math.floor(steps.length / 2)] as number;
+  return steps.sort()[Math.floor(steps.length / 2)]!;
 }
 
 /** The quickening at a moment, not yet placed to the minute; null when there is none or it is explained. */

@@ -93,7 +93,7 @@ function rowsOf({ table }: OpenedLog, accepted: number, rejected: Rejections): L
 
 function reading(decided: Decided, ordered: OrderedRows, rejected: Rejections): LogReading {
   const { log, times, unit, options } = decided;
-  const first = ordered.seconds[0] as number;
+  const first = ordered.seconds[0]!;
   const seconds = ordered.seconds.map((time) => time - first);
   const channels = channelsOf(decided, ordered.rows, seconds);
   const step = medianStep(seconds);
@@ -146,7 +146,7 @@ function coarseFaults(seconds: Float64Array, step: number): readonly LogFault[] 
       kind: "coarse",
       channel: null,
       fromSeconds: 0,
-      toSeconds: seconds[seconds.length - 1] as number,
+      toSeconds: seconds[seconds.length - 1]!,
       count: seconds.length,
       what: `There is one reading in ${Number((step / 60).toFixed(1))} min, so the fastest rates are rough and short turns are not seen.`,
     },
@@ -204,16 +204,14 @@ function calmedColumns(
     })),
     seconds,
   );
-  return new Map(measured.map((column, c) => [column, calmed[c] as CalmedColumn]));
+  return new Map(measured.map((column, c) => [column, calmed[c]!]));
 }
 
 /** Words in the cells of a temperature column that stood where a number should. */
 function wordFaults(column: Column, rows: Int32Array, seconds: Float64Array): readonly LogFault[] {
   if (column.missingWords.size === 0) return [];
   const { first, last } = column.missingRows;
-  const among = seconds.filter(
-    (_, i) => (rows[i] as number) >= first && (rows[i] as number) <= last,
-  );
+  const among = seconds.filter((_, i) => rows[i]! >= first && rows[i]! <= last);
   const spanned = among.length > 0 ? among : seconds;
   const count = [...column.missingWords.values()].reduce((sum, each) => sum + each, 0);
   const words = [...column.missingWords.keys()].slice(0, 4).join(", ");
@@ -221,8 +219,8 @@ function wordFaults(column: Column, rows: Int32Array, seconds: Float64Array): re
     {
       kind: "open",
       channel: column.name,
-      fromSeconds: spanned[0] as number,
-      toSeconds: spanned[spanned.length - 1] as number,
+      fromSeconds: spanned[0]!,
+      toSeconds: spanned[spanned.length - 1]!,
       count,
       what: `${column.name} has ${count} ${count === 1 ? "cell" : "cells"} without a number (${words}).`,
     },
@@ -262,7 +260,7 @@ function doubtFaults(times: RowTimes, seconds: Float64Array): readonly LogFault[
       kind: "clock",
       channel: null,
       fromSeconds: 0,
-      toSeconds: seconds[seconds.length - 1] as number,
+      toSeconds: seconds[seconds.length - 1]!,
       count: 1,
       what: times.doubt,
     },

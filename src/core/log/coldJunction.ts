@@ -101,7 +101,7 @@ function fromColumn(
       ? ""
       : `; ${filled.count} without a possible value take that of the row before`;
   return ok({
-    tempC: (row) => filled.tempsC[row] as number,
+    tempC: (row) => filled.tempsC[row]!,
     column,
     scale,
     decision: decision("cold junction", column.name, {

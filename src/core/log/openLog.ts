@@ -145,7 +145,7 @@ function decided(
   if (layout === null)
     return failed(noTable(options.name, texts.length, delimiterName(dialect.delimiter)));
   if (layout.names.length > MOST_COLUMNS) return failed(tooManyColumns(options.name, MOST_COLUMNS));
-  const header = layout.headerAt === null ? "none" : (lines[layout.headerAt] as number);
+  const header = layout.headerAt === null ? "none" : lines[layout.headerAt]!;
   const layoutDecision: Decision = { ...layout.decision, says: { header } };
   note([layoutDecision]);
   const bytes = byteText(text.value.encoding, options.encoding !== undefined);

@@ -147,14 +147,14 @@ export function withoutCutCell(
   const cells = form.split(table.textOf(last));
   const at = cells.findLastIndex((cell) => cell.trim() !== "");
   const column = table.columns[at];
-  if (column?.kind === "stamp" && isCutTime(cells[at] as string, table, { at, split: form.split }))
+  if (column?.kind === "stamp" && isCutTime(cells[at]!, table, { at, split: form.split }))
     return withCutColumn(table, withoutStamp(column, last));
   if (column?.kind !== "number" || Number.isNaN(column.numbers[last])) return table;
   const before = Array.from({ length: ROWS_BEFORE }, (_, back) => {
     const row = form.split(table.textOf(last - 1 - back));
     return row[at] ?? "";
   }).filter((cell) => !Number.isNaN(parseNumber(cell, form.decimal)));
-  if (!isCut(cells[at] as string, before, form.decimal)) return table;
+  if (!isCut(cells[at]!, before, form.decimal)) return table;
   return withCutColumn(table, without(column, last));
 }
 

@@ -8,7 +8,7 @@ export function measuredRows(table: Table, temperatures: readonly Column[]): Uin
   for (const column of temperatures) {
     const { numbers } = column;
     for (let row = 0; row < measured.length; row++)
-      if (!Number.isNaN(numbers[row] as number)) measured[row] = 1;
+      if (!Number.isNaN(numbers[row]!)) measured[row] = 1;
   }
   return measured;
 }
@@ -17,7 +17,7 @@ export function measuredRows(table: Table, temperatures: readonly Column[]): Uin
 export function onlyMeasured(ordered: OrderedRows, measured: Uint8Array): OrderedRows {
   const { rows, seconds, rejected } = ordered;
   if (rows.every((row) => measured[row] === 1)) return ordered;
-  const isMeasured = (place: number) => measured[rows[place] as number] === 1;
+  const isMeasured = (place: number) => measured[rows[place]!] === 1;
   const reason = "no temperature in it";
   return {
     ...ordered,
@@ -49,7 +49,7 @@ export function usableRows(
   const keepsPlaces = isCoarse(times);
   let count = 0;
   for (let row = 0; row < rowCount; row++) {
-    const time = times[row] as number;
+    const time = times[row]!;
     const isTime = Math.abs(time) <= MOST_SECONDS;
     if (isTime && (measured[row] === 1 || keepsPlaces)) {
       usable.rows[count] = row;

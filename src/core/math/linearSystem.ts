@@ -14,14 +14,13 @@ export function solved(matrix: Matrix, right: readonly number[]): readonly numbe
   if (lower === null) return null;
   const forward: number[] = [];
   lower.forEach((row, i) => {
-    forward.push(((right[i] as number) - dot(row, forward)) / (row[i] as number));
+    forward.push((right[i]! - dot(row, forward)) / row[i]!);
   });
   const solution = new Array<number>(right.length).fill(0);
   for (let i = right.length - 1; i >= 0; i--) {
-    let rest = forward[i] as number;
-    for (let j = i + 1; j < right.length; j++)
-      rest -= ((lower[j] as readonly number[])[i] as number) * (solution[j] as number);
-    solution[i] = rest / ((lower[i] as readonly number[])[i] as number);
+    let rest = forward[i]!;
+    for (let j = i + 1; j < right.length; j++) rest -= (lower[j]![i] as number) * solution[j]!;
+    solution[i] = rest / (lower[i]![i] as number);
   }
   return solution;
 }
@@ -30,7 +29,7 @@ export function solved(matrix: Matrix, right: readonly number[]): readonly numbe
 export function dot(a: readonly number[], b: readonly number[]): number {
   const count = Math.min(a.length, b.length);
   let sum = 0;
-  for (let i = 0; i < count; i++) sum += (a[i] as number) * (b[i] as number);
+  for (let i = 0; i < count; i++) sum += a[i]! * b[i]!;
   return sum;
 }
 
@@ -39,11 +38,11 @@ function factored(matrix: Matrix): Matrix | null {
   for (const [i, row] of matrix.entries()) {
     const made: number[] = [];
     for (let j = 0; j < i; j++) {
-      const other = lower[j] as number[];
-      made.push(((row[j] as number) - dot(made, other.slice(0, j))) / (other[j] as number));
+      const other = lower[j]!;
+      made.push((row[j]! - dot(made, other.slice(0, j))) / other[j]!);
     }
-    const left = (row[i] as number) - dot(made, made);
-    if (!(left > NO_PIVOT * (row[i] as number))) return null;
+    const left = row[i]! - dot(made, made);
+    if (!(left > NO_PIVOT * row[i]!)) return null;
     lower.push([...made, Math.sqrt(left)]);
   }
   return lower;
@@ -57,15 +56,15 @@ export function normalMatrix(
   const size = rows[0]?.length ?? 0;
   const sums = Array.from({ length: size }, () => new Array<number>(size).fill(0));
   rows.forEach((row, n) => {
-    const weight = weights[n] as number;
+    const weight = weights[n]!;
     for (let i = 0; i < size; i++) {
-      const target = sums[i] as number[];
-      const factor = weight * (row[i] as number);
-      for (let j = 0; j <= i; j++) target[j] = (target[j] as number) + factor * (row[j] as number);
+      const target = sums[i]!;
+      const factor = weight * row[i]!;
+      for (let j = 0; j <= i; j++) target[j] = target[j]! + factor * row[j]!;
     }
   });
   for (let i = 0; i < size; i++)
-    for (let j = 0; j < i; j++) (sums[j] as number[])[i] = (sums[i] as number[])[j] as number;
+    for (let j = 0; j < i; j++) sums[j]![i] = (sums[i] as number[])[j]!;
   return sums;
 }
 
@@ -99,8 +98,7 @@ function without(column: DesignColumn, basis: readonly DesignColumn[]): DesignCo
   const left = [...column];
   for (const unit of basis) {
     const along = dot(left, unit);
-    for (let i = 0; i < left.length; i++)
-      left[i] = (left[i] as number) - along * (unit[i] as number);
+    for (let i = 0; i < left.length; i++) left[i] = left[i]! - along * unit[i]!;
   }
   return left;
 }

@@ -3,7 +3,7 @@ export function median(values: ArrayLike<number>): number {
   const known = new Float64Array(values.length);
   let count = 0;
   for (let i = 0; i < values.length; i++) {
-    const value = values[i] as number;
+    const value = values[i]!;
     if (!Number.isNaN(value)) known[count++] = value;
   }
   return count === 0 ? Number.NaN : selected(known.subarray(0, count), count >> 1);
@@ -15,12 +15,12 @@ export function medianStep(values: Float64Array): number {
   let count = 0;
   let isOneStep = true;
   for (let i = 1; i < values.length; i++) {
-    const step = (values[i] as number) - (values[i - 1] as number);
+    const step = values[i]! - values[i - 1]!;
     if (!(step > 0)) continue;
     steps[count++] = step;
     if (step !== steps[0]) isOneStep = false;
   }
-  if (isOneStep) return count === 0 ? Number.NaN : (steps[0] as number);
+  if (isOneStep) return count === 0 ? Number.NaN : steps[0]!;
   return selected(steps.subarray(0, count), count >> 1);
 }
 
@@ -29,8 +29,8 @@ export function correlation(a: ArrayLike<number>, b: ArrayLike<number>): number 
   const stride = Math.max(1, Math.floor(a.length / 2000));
   const pairs: [number, number][] = [];
   for (let i = 0; i < a.length; i += stride) {
-    const x = a[i] as number;
-    const y = b[i] as number;
+    const x = a[i]!;
+    const y = b[i]!;
     if (!Number.isNaN(x + y)) pairs.push([x, y]);
   }
   const meanX = pairs.reduce((sum, [x]) => sum + x, 0) / pairs.length;
@@ -74,7 +74,7 @@ export function shapeOf(values: Float64Array): Shape {
   const stride = Math.max(1, Math.floor(values.length / 4000));
   let sampled = 0;
   for (let i = 0; i < values.length; i++) {
-    const value = values[i] as number;
+    const value = values[i]!;
     const isSampled = i === sampled;
     if (isSampled) sampled += stride;
     if (Number.isNaN(value)) continue;
@@ -170,7 +170,7 @@ export function selected(values: Float64Array, place: number): number {
     else if (place >= low) from = low;
     else return pivot;
   }
-  return values.subarray(from, to + 1).sort()[place - from] as number;
+  return values.subarray(from, to + 1).sort()[place - from]!;
 }
 
 function middleOfThree(values: Float64Array, from: number, to: number): number {

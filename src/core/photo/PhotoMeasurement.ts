@@ -165,7 +165,7 @@ function gaussHalf(sigma: number): Float64Array {
   const half = Float64Array.from({ length: reach + 1 }, (_, i) =>
     Math.exp(-((i / sigma) ** 2) / 2),
   );
-  const total = half.reduce((sum, weight) => sum + 2 * weight, -(half[0] as number));
+  const total = half.reduce((sum, weight) => sum + 2 * weight, -half[0]!);
   return half.map((weight) => weight / total);
 }
 
@@ -175,15 +175,13 @@ function alongRows({ width, height, values }: Plane, half: Float64Array): Float3
   const padded = new Float32Array(width + 2 * reach);
   for (let y = 0; y < height; y++) {
     const row = values.subarray(y * width, (y + 1) * width);
-    padded.fill(row[0] as number, 0, reach);
+    padded.fill(row[0]!, 0, reach);
     padded.set(row, reach);
-    padded.fill(row[width - 1] as number, reach + width);
+    padded.fill(row[width - 1]!, reach + width);
     for (let x = 0; x < width; x++) {
-      let sum = (half[0] as number) * (padded[x + reach] as number);
+      let sum = half[0]! * padded[x + reach]!;
       for (let k = 1; k <= reach; k++)
-        sum +=
-          (half[k] as number) *
-          ((padded[x + reach - k] as number) + (padded[x + reach + k] as number));
+        sum += half[k]! * (padded[x + reach - k]! + padded[x + reach + k]!);
       out[y * width + x] = sum;
     }
   }
@@ -200,13 +198,11 @@ function downColumns(values: Float32Array, width: number, half: Float64Array): F
     for (let k = 0; k < half.length; k++) {
       const above = Math.max(0, y - k) * width;
       const below = Math.min(height - 1, y + k) * width;
-      const weight = (half[k] as number) * (k === 0 ? 0.5 : 1);
+      const weight = half[k]! * (k === 0 ? 0.5 : 1);
       for (let x = 0; x < width; x++)
-        sums[x] =
-          (sums[x] as number) +
-          weight * ((values[above + x] as number) + (values[below + x] as number));
+        sums[x] = sums[x]! + weight * (values[above + x]! + values[below + x]!);
     }
-    for (let x = 0; x < width; x++) out[y * width + x] = sums[x] as number;
+    for (let x = 0; x < width; x++) out[y * width + x] = sums[x]!;
   }
   return out;
 }
@@ -227,11 +223,11 @@ export function reduced(plane: Plane, factor: number): Plane {
     const from = y * plane.width;
     for (let x = 0; x < width; x++) {
       let sum = 0;
-      for (let k = 0; k < factor; k++) sum += plane.values[from + x * factor + k] as number;
-      values[to + x] = (values[to + x] as number) + sum;
+      for (let k = 0; k < factor; k++) sum += plane.values[from + x * factor + k]!;
+      values[to + x] = values[to + x]! + sum;
     }
   }
   const share = 1 / factor ** 2;
-  for (let i = 0; i < values.length; i++) values[i] = (values[i] as number) * share;
+  for (let i = 0; i < values.length; i++) values[i] = values[i]! * share;
   return { width, height, values };
 }

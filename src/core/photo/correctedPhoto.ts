@@ -102,7 +102,7 @@ export function alongLine({ line, places }: Crossings): readonly number[] {
 
 function withCrossings(each: Crossings, along: readonly number[], mergePx: number): Crossings {
   const sorted = [...along].sort((a, b) => a - b);
-  const gaps = sorted.slice(1).map((here, i) => here - (sorted[i] as number));
+  const gaps = sorted.slice(1).map((here, i) => here - sorted[i]!);
   return {
     ...each,
     places: sorted.map((here) => placeAlong(each, here)),
@@ -144,7 +144,7 @@ export function crossingsUnder(
     const along = alongLine(each);
     return each.places.flatMap((place, at) => {
       const away = distanceTo(place, stroke);
-      return away <= reach ? [{ line, along: along[at] as number, away }] : [];
+      return away <= reach ? [{ line, along: along[at]!, away }] : [];
     });
   });
   return (touch ? nearest(near) : near).map(plain);

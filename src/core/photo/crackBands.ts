@@ -37,7 +37,7 @@ function stamp(
     if (x + dx < 0 || y + dy < 0 || x + dx >= width || y + dy >= height) continue;
     const at = i + dy * width + dx;
     const here = Math.abs(dx) + Math.abs(dy) <= 1 ? ON_LINE : IN_BAND;
-    near[at] = Math.max(near[at] as number, here);
+    near[at] = Math.max(near[at]!, here);
   }
 }
 
@@ -73,7 +73,7 @@ function cellLabels(lines: Mask, least: number): CellLabels {
     labels[start] = ++label;
     cell[0] = start;
     const count = filled(lines, labels, cell);
-    if (count < least) for (let at = 0; at < count; at++) labels[cell[at] as number] = FLAW;
+    if (count < least) for (let at = 0; at < count; at++) labels[cell[at]!] = FLAW;
   }
   for (let i = 0; i < labels.length; i++) if (labels[i] === FLAW) labels[i] = 0;
   return { width, height, labels };
@@ -81,7 +81,7 @@ function cellLabels(lines: Mask, least: number): CellLabels {
 
 /** Gives all of the cell of `cell[0]` its label, gathers it in `cell`, and counts it. */
 function filled({ width, bits }: Mask, labels: Int32Array, cell: Int32Array): number {
-  const label = labels[cell[0] as number] as number;
+  const label = labels[cell[0]!] as number;
   let count = 1;
   const take = (i: number) => {
     if (bits[i] !== 0 || labels[i] !== 0) return;
@@ -89,7 +89,7 @@ function filled({ width, bits }: Mask, labels: Int32Array, cell: Int32Array): nu
     cell[count++] = i;
   };
   for (let at = 0; at < count; at++) {
-    const i = cell[at] as number;
+    const i = cell[at]!;
     const x = i % width;
     if (x > 0) take(i - 1);
     if (x < width - 1) take(i + 1);

@@ -55,7 +55,7 @@ export function crackLines(
     length: lines.bits.reduce((sum, bit) => sum + bit, 0),
     smoothings,
     share,
-    leastVisibleWidth: leastVisible(levels, smoothings[0] as number),
+    leastVisibleWidth: leastVisible(levels, smoothings[0]!),
   };
 }
 
@@ -94,7 +94,7 @@ function aboveThreshold(
     return x > 0 && x < width - 1 && i >= width && i < values.length - width;
   };
   const take = (i: number, least: number) => {
-    if (bits[i] === 1 || !((values[i] as number) > least) || !inside(i)) return;
+    if (bits[i] === 1 || !(values[i]! > least) || !inside(i)) return;
     bits[i] = 1;
     waiting.push(i);
   };
@@ -162,7 +162,7 @@ function dropSmall(bits: Uint8Array, around: readonly number[], least: number): 
     const piece = [i];
     seen[i] = 1;
     for (let at = 0; at < piece.length; at++)
-      for (const next of neighboursOf(bits, piece[at] as number, around))
+      for (const next of neighboursOf(bits, piece[at]!, around))
         if (seen[next] === 0) {
           seen[next] = 1;
           piece.push(next);
@@ -204,14 +204,14 @@ function mayGo(
   i: number,
   { width, turn }: { readonly width: number; readonly turn: 0 | 1 },
 ): boolean {
-  const up = bits[i - width] as number;
-  const upRight = bits[i - width + 1] as number;
-  const right = bits[i + 1] as number;
-  const downRight = bits[i + width + 1] as number;
-  const down = bits[i + width] as number;
-  const downLeft = bits[i + width - 1] as number;
-  const left = bits[i - 1] as number;
-  const upLeft = bits[i - width - 1] as number;
+  const up = bits[i - width]!;
+  const upRight = bits[i - width + 1]!;
+  const right = bits[i + 1]!;
+  const downRight = bits[i + width + 1]!;
+  const down = bits[i + width]!;
+  const downLeft = bits[i + width - 1]!;
+  const left = bits[i - 1]!;
+  const upLeft = bits[i - width - 1]!;
   const count = up + upRight + right + downRight + down + downLeft + left + upLeft;
   if (count < 2 || count > 6) return false;
   // Places that are set and follow one that is not, once around.

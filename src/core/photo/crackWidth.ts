@@ -84,14 +84,14 @@ function measured(sizes: readonly Plane[], best: Best): CrackProfile | null {
     return {
       x: (i % width) + 0.5,
       y: Math.floor(i / width) + 0.5,
-      normal: normalAt(sizes[best.size] as Plane, i),
+      normal: normalAt(sizes[best.size]!, i),
     };
   });
   for (let size = Math.max(0, best.size - 1); ; size--) {
     const grown = 2 ** (best.size - size);
     const profiles = found
       .map(({ x, y, normal }) =>
-        across(sizes[size] as Plane, { x: grown * x - 0.5, y: grown * y - 0.5 }, normal),
+        across(sizes[size]!, { x: grown * x - 0.5, y: grown * y - 0.5 }, normal),
       )
       .filter((profile) => profile !== null);
     if (profiles.length === 0) return null;
@@ -114,7 +114,7 @@ function places({ strength, levels }: Best): readonly number[] {
   const found: number[] = [];
   for (let y = edge; y < height - edge; y++)
     for (let i = y * width + edge; i < (y + 1) * width - edge; i++)
-      if ((values[i] as number) > least && isCrest(values, i, width)) found.push(i);
+      if (values[i]! > least && isCrest(values, i, width)) found.push(i);
   const stride = Math.max(1, Math.ceil(found.length / MOST_PROFILES));
   return found.filter((_, at) => at % stride === 0);
 }
@@ -154,7 +154,7 @@ function across(plane: Plane, { x, y }: Place, [nx, ny]: readonly [number, numbe
 
 /** Unit vector across the line at a place, from the curvature of the values around it. */
 function normalAt({ values: f, width }: Plane, i: number): readonly [number, number] {
-  const at = (dx: number, dy: number) => f[i + dy * width + dx] as number;
+  const at = (dx: number, dy: number) => f[i + dy * width + dx]!;
   let [xx, yy, xy] = [0, 0, 0];
   for (let k = -2; k <= 2; k++) {
     xx += at(-2, k) - 2 * at(0, k) + at(2, k);
@@ -170,7 +170,7 @@ function valueAt({ values, width }: Plane, x: number, y: number): number {
   const top = Math.min(values.length / width - 2, Math.max(0, Math.floor(y)));
   const at = top * width + left;
   const [dx, dy] = [x - left, y - top];
-  const upper = (values[at] as number) * (1 - dx) + (values[at + 1] as number) * dx;
-  const lower = (values[at + width] as number) * (1 - dx) + (values[at + width + 1] as number) * dx;
+  const upper = values[at]! * (1 - dx) + values[at + 1]! * dx;
+  const lower = values[at + width]! * (1 - dx) + values[at + width + 1]! * dx;
   return upper * (1 - dy) + lower * dy;
 }

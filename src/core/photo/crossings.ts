@@ -57,8 +57,8 @@ function crossed(
   let stretch: Stretch | null = null;
   for (let along = 0; along <= path.lengthPx; along += STEP) {
     const i = indexOf(bands, path.placeAt(along));
-    const near = i === null ? 0 : (bands.near[i] as number);
-    const here = i === null ? 0 : (bands.cells[i] as number);
+    const near = i === null ? 0 : bands.near[i]!;
+    const here = i === null ? 0 : bands.cells[i]!;
     if (near > 0) {
       stretch ??= { first: Number.NaN, last: Number.NaN, cells: new Map([[cell, along]]) };
       walk(stretch, { along, here, isOn: near === ON_LINE });

@@ -27,7 +27,7 @@ export function flattened(picture: Picture, sigma: number): Plane {
   const ground = blurred(coarse, fits ? sigma / factor : COARSE_SIGMA);
   divide(grey, ground, fits ? factor : 1);
   const middle = middleOf(grey.values);
-  for (let i = 0; i < grey.values.length; i++) grey.values[i] = (grey.values[i] as number) / middle;
+  for (let i = 0; i < grey.values.length; i++) grey.values[i] = grey.values[i]! / middle;
   return grey;
 }
 
@@ -35,7 +35,7 @@ export function flattened(picture: Picture, sigma: number): Plane {
 function middleOf(values: Float32Array): number {
   const stride = Math.max(1, Math.floor(values.length / SAMPLED));
   const sample = new Float64Array(Math.ceil(values.length / stride));
-  for (let i = 0; i < sample.length; i++) sample[i] = values[i * stride] as number;
+  for (let i = 0; i < sample.length; i++) sample[i] = values[i * stride]!;
   return Math.max(Number.EPSILON, medianInPlace(sample));
 }
 
@@ -46,16 +46,16 @@ function divide(plane: Plane, ground: Plane, factor: number): void {
   for (let y = 0; y < plane.height; y++) {
     const { low, high, share } = between(y, factor, ground.height);
     for (let x = 0; x < ground.width; x++) {
-      const top = ground.values[low * ground.width + x] as number;
-      const bottom = ground.values[high * ground.width + x] as number;
+      const top = ground.values[low * ground.width + x]!;
+      const bottom = ground.values[high * ground.width + x]!;
       line[x] = top + share * (bottom - top);
     }
     for (let x = 0; x < plane.width; x++) {
-      const column = columns[x] as Between;
-      const left = line[column.low] as number;
-      const here = left + column.share * ((line[column.high] as number) - left);
+      const column = columns[x]!;
+      const left = line[column.low]!;
+      const here = left + column.share * (line[column.high]! - left);
       const i = y * plane.width + x;
-      plane.values[i] = (plane.values[i] as number) / Math.max(LEAST_GREY, here);
+      plane.values[i] = plane.values[i]! / Math.max(LEAST_GREY, here);
     }
   }
 }
@@ -104,9 +104,9 @@ const LEVEL = Float32Array.from({ length: 257 }, (_, at) => {
 export function greyOfRgba(rgba: Uint8ClampedArray | Uint8Array): Uint8Array {
   const grey = new Uint8Array(rgba.length / 4);
   for (let i = 0; i < grey.length; i++) {
-    const r = rgba[4 * i] as number;
-    const g = rgba[4 * i + 1] as number;
-    const b = rgba[4 * i + 2] as number;
+    const r = rgba[4 * i]!;
+    const g = rgba[4 * i + 1]!;
+    const b = rgba[4 * i + 2]!;
     grey[i] = r === g && g === b ? r : greyOf(r, g, b);
   }
   return grey;
@@ -114,13 +114,13 @@ export function greyOfRgba(rgba: Uint8ClampedArray | Uint8Array): Uint8Array {
 
 function greyOf(r: number, g: number, b: number): number {
   const round = Math.fround;
-  const red = round(RED * (LIGHT[r] as number));
-  const green = round(GREEN * (LIGHT[g] as number));
-  const blue = round(BLUE * (LIGHT[b] as number));
+  const red = round(RED * LIGHT[r]!);
+  const green = round(GREEN * LIGHT[g]!);
+  const blue = round(BLUE * LIGHT[b]!);
   const light = round(255 * round(round(red + green) + blue));
   const step = Math.floor(light);
-  const level = LEVEL[step] as number;
-  const rise = (LEVEL[step + 1] as number) - level;
+  const level = LEVEL[step]!;
+  const rise = LEVEL[step + 1]! - level;
   return toEven(round(level + round(rise * round(light - step))));
 }
 
@@ -216,7 +216,7 @@ function greyAt({ width, height, grey }: Picture, { x, y }: Place): number {
   const dx = Math.min(1, Math.max(0, x - 0.5 - left));
   const dy = Math.min(1, Math.max(0, y - 0.5 - top));
   const at = top * width + left;
-  const upper = (grey[at] as number) * (1 - dx) + (grey[at + 1] as number) * dx;
-  const lower = (grey[at + width] as number) * (1 - dx) + (grey[at + width + 1] as number) * dx;
+  const upper = grey[at]! * (1 - dx) + grey[at + 1]! * dx;
+  const lower = grey[at + width]! * (1 - dx) + grey[at + width + 1]! * dx;
   return upper * (1 - dy) + lower * dy;
 }

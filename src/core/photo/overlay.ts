@@ -63,7 +63,7 @@ function barSvg(frame: {
   readonly mmPerPx: number;
 }): string {
   const { width, height, unit, mmPerPx } = frame;
-  const lengthMm = BARS_MM.findLast((mm) => mm / mmPerPx <= 0.35 * width) ?? (BARS_MM[0] as number);
+  const lengthMm = BARS_MM.findLast((mm) => mm / mmPerPx <= 0.35 * width) ?? BARS_MM[0]!;
   const length = lengthMm / mmPerPx;
   const x = 20 * unit;
   const y = height - 26 * unit;
@@ -104,7 +104,7 @@ export function overlayPixels(
   const rgb = new Uint8Array(3 * width * height);
   for (let y = 0; y < height; y++)
     for (let x = 0; x < width; x++) {
-      const grey = picture.grey[y * step * picture.width + x * step] as number;
+      const grey = picture.grey[y * step * picture.width + x * step]!;
       rgb.fill(Math.round(255 - LEFT * (255 - grey)), 3 * (y * width + x), 3 * (y * width + x) + 3);
     }
   for (let i = 0; i < lines.bits.length; i++) {

@@ -59,7 +59,7 @@ export function pictureRefusal(picture: Picture, name: string): Result<never> | 
       expected: "less than half; cracks are looked for as dark lines on a lighter ground",
       fix: "photograph it again with more light, or count by hand on a dark glaze",
     });
-  const first = grey[0] as number;
+  const first = grey[0]!;
   if (share((value) => value !== first) === 0)
     return refusal(name, {
       code: "photo/one-tone",
@@ -156,7 +156,7 @@ function refusal(where: string, problem: Refusal): Result<never> {
 
 function shareOf(grey: ArrayLike<number>, test: (value: number) => boolean): number {
   let count = 0;
-  for (let i = 0; i < grey.length; i++) if (test(grey[i] as number)) count++;
+  for (let i = 0; i < grey.length; i++) if (test(grey[i]!)) count++;
   return count / grey.length;
 }
 

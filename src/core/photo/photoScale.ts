@@ -93,7 +93,7 @@ function points(text: string): Result<PhotoScale> {
       ),
     );
   const [ax, ay, bx, by] = numbersOf(match, 4) as [number, number, number, number];
-  const distanceMm = parseLength(match[5] as string, { where: "--scale" });
+  const distanceMm = parseLength(match[5]!, { where: "--scale" });
   if (!distanceMm.ok) return distanceMm;
   const distancePx = Math.hypot(bx - ax, by - ay);
   if (distancePx < LEAST_SCALE_PX)
@@ -119,11 +119,11 @@ function corners(text: string): Result<PhotoScale> {
   if (match === null) return failed(notSo("--corners", text, "photo/corners", expected));
   const numbers = numbersOf(match, 8);
   const places = [0, 2, 4, 6].map((at) => ({
-    x: numbers[at] as number,
-    y: numbers[at + 1] as number,
+    x: numbers[at]!,
+    y: numbers[at + 1]!,
   })) as [Place, Place, Place, Place];
-  const widthMm = parseLength(match[9] as string, { where: "--corners" });
-  const heightMm = parseLength(match[10] as string, { where: "--corners" });
+  const widthMm = parseLength(match[9]!, { where: "--corners" });
+  const heightMm = parseLength(match[10]!, { where: "--corners" });
   if (!widthMm.ok) return widthMm;
   if (!heightMm.ok) return heightMm;
   if (!isConvexClockwise(places))
@@ -148,8 +148,8 @@ function numbersOf(match: RegExpExecArray | null, count: number): readonly numbe
 
 function isConvexClockwise(places: readonly Place[]): boolean {
   return places.every((place, at) => {
-    const next = places[(at + 1) % 4] as Place;
-    const after = places[(at + 2) % 4] as Place;
+    const next = places[(at + 1) % 4]!;
+    const after = places[(at + 2) % 4]!;
     const turn = (next.x - place.x) * (after.y - next.y) - (next.y - place.y) * (after.x - next.x);
     return turn > 0;
   });

@@ -38,18 +38,14 @@ function addScale(
 ): void {
   for (let y = 1; y < height - 1; y++) {
     for (let i = y * width + 1; i < (y + 1) * width - 1; i++) {
-      const twice = 2 * (f[i] as number);
-      const xx = (f[i - 1] as number) + (f[i + 1] as number) - twice;
-      const yy = (f[i - width] as number) + (f[i + width] as number) - twice;
+      const twice = 2 * f[i]!;
+      const xx = f[i - 1]! + f[i + 1]! - twice;
+      const yy = f[i - width]! + f[i + width]! - twice;
       const xy =
-        ((f[i - width - 1] as number) +
-          (f[i + width + 1] as number) -
-          (f[i - width + 1] as number) -
-          (f[i + width - 1] as number)) /
-        4;
+        (f[i - width - 1]! + f[i + width + 1]! - f[i - width + 1]! - f[i + width - 1]!) / 4;
       const half = (xx - yy) / 2;
       const most = scale * ((xx + yy) / 2 + Math.sqrt(half * half + xy * xy));
-      if (most > (strength[i] as number)) strength[i] = most;
+      if (most > strength[i]!) strength[i] = most;
     }
   }
 }
@@ -83,7 +79,7 @@ export function ridgeLevels(strength: Plane, farSigmas: number): RidgeLevels {
   const crests: number[] = [];
   let count = 0;
   for (let i = width; i < values.length - width; i++) {
-    const here = values[i] as number;
+    const here = values[i]!;
     if (here <= far || !isCrest(values, i, width)) continue;
     if (count++ % stride === 0) crests.push(here);
   }
@@ -97,15 +93,15 @@ export function ridgeLevels(strength: Plane, farSigmas: number): RidgeLevels {
 
 /** Whether a place is no lower than its neighbours along a row or down a column. */
 export function isCrest(values: Float32Array, i: number, width: number): boolean {
-  const here = values[i] as number;
+  const here = values[i]!;
   return (
-    (here >= (values[i - 1] as number) && here > (values[i + 1] as number)) ||
-    (here >= (values[i - width] as number) && here > (values[i + width] as number))
+    (here >= values[i - 1]! && here > values[i + 1]!) ||
+    (here >= values[i - width]! && here > values[i + width]!)
   );
 }
 
 function sampled(values: Float32Array, stride: number): Float64Array {
   const sample = new Float64Array(Math.floor(values.length / stride));
-  for (let i = 0; i < sample.length; i++) sample[i] = values[i * stride] as number;
+  for (let i = 0; i < sample.length; i++) sample[i] = values[i * stride]!;
   return sample;
 }

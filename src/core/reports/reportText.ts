@@ -119,7 +119,7 @@ function factLines(
   const labels = facts.map(({ label }) => wrap(inert(label), { width: WIDEST_LABEL }));
   const width = Math.max(0, ...labels.flat().map(visibleWidth));
   return facts.flatMap(({ text }, index) => {
-    const label = labels[index] as readonly string[];
+    const label = labels[index]!;
     const room = REPORT_WIDTH - visibleWidth(INDENT) - width - 2;
     const lines = wrap(inert(text), { width: room });
     return Array.from({ length: Math.max(label.length, lines.length) }, (_, line) => {

@@ -153,7 +153,7 @@ function commonLengths(old: readonly Line[], young: readonly Line[]): readonly n
   );
   for (let i = old.length - 1; i >= 0; i--)
     for (let j = young.length - 1; j >= 0; j--)
-      (table[i] as number[])[j] = isSame(old[i]!, young[j]!)
+      table[i]![j] = isSame(old[i]!, young[j]!)
         ? lengthAt(table, i + 1, j + 1) + 1
         : Math.max(lengthAt(table, i + 1, j), lengthAt(table, i, j + 1));
   return table;

@@ -41,7 +41,7 @@ export function expandSchedule(schedule: Schedule, options: ExpandOptions = {}):
       times.push(now + point.seconds);
       temps.push(point.tempC);
     }
-    const rampSeconds = (points.at(-1) as RampPoint).seconds;
+    const rampSeconds = points.at(-1)!.seconds;
     const base = { segment: index, toC: segment.toC };
     timeline.push({
       ...base,

@@ -22,15 +22,15 @@ function editDistance(a: string, b: string): number {
   const rows: number[][] = [Array.from({ length: b.length + 1 }, (_, j) => j)];
   for (let i = 1; i <= a.length; i++) {
     const row = [i];
-    const above = rows[i - 1] as number[];
+    const above = rows[i - 1]!;
     for (let j = 1; j <= b.length; j++) {
       const same = a[i - 1] === b[j - 1] ? 0 : 1;
       let least = Math.min(above[j]! + 1, row[j - 1]! + 1, above[j - 1]! + same);
       if (i > 1 && j > 1 && a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1])
-        least = Math.min(least, ((rows[i - 2] as number[])[j - 2] as number) + 1);
+        least = Math.min(least, (rows[i - 2]![j - 2] as number) + 1);
       row.push(least);
     }
     rows.push(row);
   }
-  return (rows[a.length] as number[])[b.length] as number;
+  return (rows[a.length] as number[])[b.length]!;
 }

@@ -19,7 +19,7 @@ export function emfRangeC(type: ThermocoupleType): {
   const { direct } = REFERENCE_FUNCTIONS[type];
   return {
     fromC: direct[0]!.fromC,
-    toC: (direct.at(-1) as DirectSegment).toC,
+    toC: direct.at(-1)!.toC,
   };
 }
 

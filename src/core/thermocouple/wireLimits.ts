@@ -184,5 +184,5 @@ const SAME_GAUGE = 0.95;
 export function serviceLimitC(type: ThermocoupleType, wireMm: number | null): number {
   const rows = SERVICE[type];
   const row = wireMm === null ? rows[0] : rows.find((each) => wireMm >= SAME_GAUGE * each.wireMm);
-  return (row ?? (rows.at(-1) as ServiceLimit)).limitC;
+  return (row ?? rows.at(-1)!).limitC;
 }

@@ -72,8 +72,7 @@ function openUp(
     const variances = candidates.map((row) => varianceOf(known, row));
     const best = variances.indexOf(Math.max(...variances));
     const row = candidates[best];
-    if (row === undefined || !isUnknown(variances[best] as number))
-      return { picked, known, fewest: null };
+    if (row === undefined || !isUnknown(variances[best]!)) return { picked, known, fewest: null };
     known = withTile(known, row, scatter);
     picked.push(best);
   }
@@ -108,7 +107,7 @@ function takenBack(
   );
   if (!isEnough(choice, knowledgeOf(choice, counts, before), total(counts))) return counts;
   for (let at = 0; at < counts.length; at++)
-    while ((counts[at] as number) > 0) {
+    while (counts[at]! > 0) {
       const fewer = counts.map((count, i) => (i === at ? count - 1 : count));
       if (!isEnough(choice, knowledgeOf(choice, fewer, before), total(fewer))) break;
       counts = fewer;
@@ -123,7 +122,7 @@ function knowledgeOf(
 ): Knowledge {
   return candidates.reduce((known, row, at) => {
     let more = known;
-    for (let i = 0; i < (counts[at] as number); i++) more = withTile(more, row, scatter);
+    for (let i = 0; i < counts[at]!; i++) more = withTile(more, row, scatter);
     return more;
   }, before);
 }
@@ -169,7 +168,7 @@ function withTile({ covariance }: Knowledge, row: readonly number[], scatter: nu
   const weight = scatter ** 2 + product(along, row);
   return {
     covariance: covariance.map((each, i) =>
-      each.map((value, j) => value - ((along[i] as number) * (along[j] as number)) / weight),
+      each.map((value, j) => value - (along[i]! * along[j]!) / weight),
     ),
   };
 }
@@ -191,7 +190,7 @@ export function isUnknown(variance: number): boolean {
 
 function product(one: readonly number[], other: readonly number[]): number {
   let sum = 0;
-  for (let i = 0; i < one.length; i++) sum += (one[i] as number) * (other[i] as number);
+  for (let i = 0; i < one.length; i++) sum += one[i]! * other[i]!;
   return sum;
 }
 
@@ -246,16 +245,16 @@ export function tileDesign(tiles: readonly Tile[], candidates: readonly TileKind
       if (place > 0) row[1 + place] = 1;
       factors.forEach(({ levels, levelOf }, at) => {
         const level = levels.indexOf(levelOf(kind));
-        if (level > 0) row[(starts[at] as number) + level - 1] = 1;
+        if (level > 0) row[starts[at]! + level - 1] = 1;
       });
       return row;
     },
     contrastsOf: (cause) => {
       if (cause === "coat") return [{ words: "exponent", direction: unit(effects, [[1, 1]]) }];
       const at = factors.findIndex(({ name }) => name === cause);
-      const { levels, say } = factors[at] as (typeof factors)[number];
+      const { levels, say } = factors[at]!;
       const sign = (level: number, weight: number): readonly (readonly [number, number])[] =>
-        level === 0 ? [] : [[(starts[at] as number) + level - 1, weight]];
+        level === 0 ? [] : [[starts[at]! + level - 1, weight]];
       return levels.flatMap((one, i) =>
         levels.slice(i + 1).map((other, k) => ({
           words: `${say(other)} against ${say(one)}`,

@@ -27,9 +27,7 @@ const HARDLY = 0.1;
 export function confoundingOf(causes: readonly Cause[], tiles: number): Confounding {
   const all = Array.from({ length: tiles }, (_, tile) => tile);
   const levels = causes.map((cause) => levelsOn(cause, all));
-  const varied = causes.filter((cause, at) =>
-    isVaried(levels[at] as readonly string[], cause, tiles),
-  );
+  const varied = causes.filter((cause, at) => isVaried(levels[at]!, cause, tiles));
   const looked = varied.flatMap((first, i) =>
     varied.slice(i + 1).map((second) => pairOf({ first, second }, all)),
   );
@@ -41,13 +39,13 @@ export function confoundingOf(causes: readonly Cause[], tiles: number): Confound
     together: togetherOf(varied, looked),
     jointly: jointlyOf(varied, pairs, all),
     constant: causes.flatMap((cause, at) => {
-      const [level, another] = levels[at] as readonly string[];
+      const [level, another] = levels[at]!;
       return level === undefined || another !== undefined
         ? []
         : [{ name: cause.name, level: cause.sayTile(level) }];
     }),
     everyOwn: causes
-      .filter((cause, at) => isEveryOwn(levels[at] as readonly string[], cause, tiles))
+      .filter((cause, at) => isEveryOwn(levels[at]!, cause, tiles))
       .map(({ name }) => name),
     unknown: causes.filter((_, at) => levels[at]?.length === 0).map(({ name }) => name),
   };
@@ -207,7 +205,7 @@ function explained(cause: Cause, others: readonly Cause[], tiles: readonly numbe
 /** A cause as centred columns over some tiles: one for an amount, one less than its levels for a kind. */
 function designColumns(cause: Cause, tiles: readonly number[]): readonly DesignColumn[] {
   const { amounts, levels } = cause;
-  if (amounts) return [centred(tiles.map((tile) => amounts[tile] as number))];
+  if (amounts) return [centred(tiles.map((tile) => amounts[tile]!))];
   const kinds = levelsOn(cause, tiles);
   return kinds
     .slice(1)

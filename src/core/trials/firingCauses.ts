@@ -189,10 +189,10 @@ export function coatBins(coatsMm: readonly number[]): CoatBins {
     else bins.push([coat]);
   }
   const means = bins.map((bin) => bin.reduce((sum, coat) => sum + Math.log(coat), 0) / bin.length);
-  const binOf = coatsMm.map((coat) => bins.findIndex((bin) => coat <= (bin.at(-1) as number)));
+  const binOf = coatsMm.map((coat) => bins.findIndex((bin) => coat <= bin.at(-1)!));
   return {
     levels: binOf.map((bin) => rangeOf(bins[bin] as readonly number[])),
-    amounts: binOf.map((bin) => means[bin] as number),
+    amounts: binOf.map((bin) => means[bin]!),
   };
 }
 

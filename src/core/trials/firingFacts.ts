@@ -49,7 +49,7 @@ export function firingFacts(firings: readonly NotedFiring[]): readonly FiringInN
     title: review.title,
     record: record?.name ?? null,
     instrument: instrumentOf(record),
-    facts: factsOf({ review, record }, zones[at] as ZoneReview, cone),
+    facts: factsOf({ review, record }, zones[at]!, cone),
   }));
 }
 

@@ -42,14 +42,14 @@ export function fitSpacing(tiles: readonly Tile[], seed: number): Result<Spacing
   const coats = tiles.map(({ coat }) => coat.firedMm);
   const measured = tiles.filter(({ spacing }) => spacing.kind === "measured").length;
   return ok({
-    glaze: (tiles[0] as Tile).glaze,
+    glaze: tiles[0]!.glaze,
     tiles: measured,
     uncracked: tiles.length - measured,
     ...thinOnes(tiles),
     firings: new Set(tiles.map(({ firing }) => firing)).size,
     coatsMm: { least: Math.min(...coats), most: Math.max(...coats) },
     exponent: profileInterval(fitted.rows, fitted.fit, EXPONENT_AT),
-    exponentAsRead: asRead.coefficients[EXPONENT_AT] as number,
+    exponentAsRead: asRead.coefficients[EXPONENT_AT]!,
     exponentIfExact: profileInterval(data.asRead, asRead, EXPONENT_AT),
     reliability: data.coats.reliability,
     coatErrorAssumed: tiles.filter(({ coat }) => coat.sigmaIs === "assumed").length,

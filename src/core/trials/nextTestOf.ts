@@ -74,7 +74,7 @@ function sameAgain(tiles: readonly Tile[], scatter: number | null): NextTiles | 
   const [tile] = most;
   if (tile === undefined) return null;
   const coats = most.map(({ coat }) => coat.firedMm).toSorted((a, b) => a - b);
-  const usual = coats[Math.floor(coats.length / 2)] as number;
+  const usual = coats[Math.floor(coats.length / 2)]!;
   const isUncracked = measured.length === 0;
   const count = isUncracked
     ? AGAIN

@@ -93,8 +93,7 @@ function choices(n: number, k: number): number {
 function freeOf(values: readonly number[], basis: readonly DesignColumn[]): readonly number[] {
   const shares = basis.map((unit) => dot(unit, values));
   return values.map(
-    (value, i) =>
-      value - basis.reduce((sum, unit, b) => sum + (shares[b] as number) * (unit[i] as number), 0),
+    (value, i) => value - basis.reduce((sum, unit, b) => sum + shares[b]! * unit[i]!, 0),
   );
 }
 
@@ -140,10 +139,10 @@ function countDrawn(
   for (let draw = 0; draw < DRAWN; draw++) {
     for (const places of mixed)
       for (let i = places.length - 1; i > 0; i--) {
-        const a = places[i] as number;
-        const b = places[Math.floor(even() * (i + 1))] as number;
-        const held = label[a] as number;
-        label[a] = label[b] as number;
+        const a = places[i]!;
+        const b = places[Math.floor(even() * (i + 1))]!;
+        const held = label[a]!;
+        label[a] = label[b]!;
         label[b] = held;
       }
     if (counts(label)) as++;

@@ -48,7 +48,7 @@ export function profileInterval(
   const freedom = Math.max(1, measured - fit.coefficients.length);
   const t = tQuantile(0.95, freedom);
   const allowed = ((freedom + fit.coefficients.length) / 2) * Math.log(1 + (t * t) / freedom);
-  const value = fit.coefficients[index] as number;
+  const value = fit.coefficients[index]!;
   const step = t * errorOf(rows, fit, index);
   const falls = (at: number) => {
     const other = censoredFit(rows, { index, value: at });
@@ -62,7 +62,7 @@ export function profileInterval(
 function errorOf(rows: readonly CensoredRow[], fit: CensoredFit, index: number): number {
   const unit = fit.coefficients.map((_, i) => (i === index ? 1 : 0));
   const column = solved(informationOf(rows, fit), unit);
-  return column === null ? 1 : Math.sqrt(column[index] as number);
+  return column === null ? 1 : Math.sqrt(column[index]!);
 }
 
 /** The root of the fall grows about straight with the way, so that a false position finds it fast. */

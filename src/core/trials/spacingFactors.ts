@@ -81,7 +81,7 @@ function carryingOf(
   fixed: readonly (readonly number[])[],
 ): readonly number[] {
   const all = [...fixed, ...columns.map(({ values }) => values)];
-  const rows = (all[0] ?? []).map((_, n) => all.map((column) => column[n] as number));
+  const rows = (all[0] ?? []).map((_, n) => all.map((column) => column[n]!));
   const matrix = normalMatrix(
     rows,
     rows.map(() => 1),
@@ -132,19 +132,17 @@ export function calibratedCoats(
   const read = coats.map(({ logMm }) => logMm);
   const basis = basisOf([coats.map(() => 1), ...groups]);
   const means = read.map((_, i) =>
-    basis.reduce((sum, unit) => sum + dot(unit, read) * (unit[i] as number), 0),
+    basis.reduce((sum, unit) => sum + dot(unit, read) * unit[i]!, 0),
   );
   const freedom = Math.max(1, coats.length - basis.length);
-  const scatter = read.reduce((sum, log, i) => sum + (log - (means[i] as number)) ** 2, 0);
+  const scatter = read.reduce((sum, log, i) => sum + (log - means[i]!) ** 2, 0);
   const error = coats.reduce((sum, { sigma }) => sum + sigma ** 2, 0) / coats.length;
   const variance = Math.max(0, scatter / freedom - error);
   const shares = coats.map(({ sigma }) =>
     variance + sigma ** 2 === 0 ? 0 : variance / (variance + sigma ** 2),
   );
   return {
-    logMm: read.map(
-      (log, i) => (means[i] as number) + (shares[i] as number) * (log - (means[i] as number)),
-    ),
+    logMm: read.map((log, i) => means[i]! + shares[i]! * (log - means[i]!)),
     variances: shares.map((share) => variance * (1 - share)),
     reliability: shares.reduce((sum, share) => sum + share, 0) / coats.length,
   };

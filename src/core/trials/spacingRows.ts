@@ -48,7 +48,7 @@ export function spacingRows(
   const coats = calibratedCoats(read, columns);
   const measured = tiles.flatMap(({ spacing }) => (spacing.kind === "measured" ? [spacing] : []));
   const counting = countingError(measured);
-  const counted = new Map(measured.map((each, i) => [each, counting.variances[i] as number]));
+  const counted = new Map(measured.map((each, i) => [each, counting.variances[i]!]));
   const rowsOf = (logCoats: readonly number[], extra: (i: number) => number) =>
     tiles.map((tile, i): CensoredRow => {
       const { value, isBound, variance } = foundOn(tile, counted);
@@ -56,7 +56,7 @@ export function spacingRows(
         value,
         isBound,
         variance: variance + extra(i),
-        columns: [1, logCoats[i] as number, ...columns.map((column) => column[i] as number)],
+        columns: [1, logCoats[i]!, ...columns.map((column) => column[i]!)],
       };
     });
   return {
@@ -65,8 +65,7 @@ export function spacingRows(
     coats,
     counting,
     asRead: rowsOf(asRead, () => 0),
-    calibrated: (exponent) =>
-      rowsOf(coats.logMm, (i) => exponent ** 2 * (coats.variances[i] as number)),
+    calibrated: (exponent) => rowsOf(coats.logMm, (i) => exponent ** 2 * coats.variances[i]!),
   };
 }
 
@@ -174,7 +173,7 @@ export interface FittedRows {
 export function fittedRows(data: SpacingRows): FittedRows | null {
   const first = censoredFit(data.calibrated(0));
   if (first === null) return null;
-  const rows = data.calibrated(first.coefficients[EXPONENT_AT] as number);
+  const rows = data.calibrated(first.coefficients[EXPONENT_AT]!);
   const fit = censoredFit(rows);
   return fit === null ? null : { data, rows, fit };
 }

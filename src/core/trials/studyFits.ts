@@ -55,7 +55,7 @@ function pairKey({ glaze, clay, bodyName }: TileFit): string {
 }
 
 function pairOf(fits: readonly TileFit[], tiles: readonly Tile[], named: NamedWare): GlazeOnClay {
-  const { glaze, clay, bodyName, computedPerK } = fits[0] as TileFit;
+  const { glaze, clay, bodyName, computedPerK } = fits[0]!;
   const own = tiles.filter((tile) =>
     fits.some(({ firing, piece }) => tile.firing === firing && tile.piece === piece),
   );
@@ -89,9 +89,9 @@ function foundAgainst(fits: readonly TileFit[]): GlazeOnClay["foundOverExpected"
   return {
     tiles: both.length,
     within: both.filter((each) => each.lowMm <= each.foundMm && each.foundMm <= each.highMm).length,
-    least: ratios[0] as number,
+    least: ratios[0]!,
     median: middleOf(ratios),
-    most: ratios.at(-1) as number,
+    most: ratios.at(-1)!,
   };
 }
 
@@ -111,9 +111,9 @@ function foundIn(measured: readonly MeasuredFit[]): readonly FoundMismatch[] {
     const own = measured
       .filter((each) => kindOf(each) === kind)
       .toSorted((a, b) => a.mismatchPerK.median - b.mismatchPerK.median);
-    const { from, holds } = own[0] as MeasuredFit;
+    const { from, holds } = own[0]!;
     const middles = own.map(({ mismatchPerK }) => mismatchPerK.median);
-    const [least, most] = [middles[0] as number, middles.at(-1) as number];
+    const [least, most] = [middles[0]!, middles.at(-1)!];
     const end = (of: "low" | "median" | "high") =>
       middleOf(own.map(({ mismatchPerK }) => mismatchPerK[of]).toSorted(rising));
     const binding = holds === "at least" ? own.at(-1) : own[0];
@@ -134,7 +134,7 @@ function foundIn(measured: readonly MeasuredFit[]): readonly FoundMismatch[] {
 
 function middleOf(sorted: readonly number[]): number {
   const half = sorted.length / 2;
-  return ((sorted[Math.ceil(half) - 1] as number) + (sorted[Math.floor(half)] as number)) / 2;
+  return (sorted[Math.ceil(half) - 1]! + sorted[Math.floor(half)]!) / 2;
 }
 
 function rising(a: number, b: number): number {

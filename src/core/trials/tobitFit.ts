@@ -102,7 +102,7 @@ function bracket(
 function without(row: CensoredRow, { index, value }: Held): CensoredRow {
   return {
     ...row,
-    value: row.value - value * (row.columns[index] as number),
+    value: row.value - value * row.columns[index]!,
     columns: row.columns.toSpliced(index, 1),
   };
 }
@@ -123,7 +123,7 @@ function sumsOf(
   factors: readonly number[],
 ): readonly number[] {
   return (columns[0] ?? []).map((_, i) =>
-    columns.reduce((sum, row, n) => sum + (row[i] as number) * (factors[n] as number), 0),
+    columns.reduce((sum, row, n) => sum + row[i]! * factors[n]!, 0),
   );
 }
 
@@ -209,7 +209,7 @@ function betterPoint(
   }: { readonly slopesAt: (point: readonly number[]) => readonly Slopes[]; readonly now: number },
 ) {
   for (let share = 1; share > 1e-6; share /= 2) {
-    const coefficients = from.map((value, i) => value + share * (move[i] as number));
+    const coefficients = from.map((value, i) => value + share * move[i]!);
     const slopes = slopesAt(coefficients);
     const gain = totalOf(slopes) - now;
     if (gain >= 0) return { coefficients, slopes, gain };

@@ -222,7 +222,7 @@ function move(event: KeyboardEvent, bench: Bench): void {
   if (step === undefined) return;
   event.preventDefault();
   const at = step(TABLES.indexOf(bench.state().table)) + TABLES.length;
-  const name = TABLES[at % TABLES.length] as TableName;
+  const name = TABLES[at % TABLES.length]!;
   open(bench, name);
   document.getElementById(`tab-${name}`)?.focus();
 }

@@ -45,7 +45,7 @@ export function curveEditor(bench: Bench, { draft, unit }: CurveEditorOptions): 
   const frame = bench.state().draft.heldFrame ?? editorFrame(curve, sheet);
   const { timesSeconds, tempsC } = curve;
   const path = Array.from(timesSeconds, (seconds, i) => {
-    const { x, y } = frame.at(seconds, tempsC[i] as number);
+    const { x, y } = frame.at(seconds, tempsC[i]!);
     return `${i === 0 ? "M" : "L"}${x.toFixed(1)},${y.toFixed(1)}`;
   }).join("");
   const corners = cornersOf(draft);

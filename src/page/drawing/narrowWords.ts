@@ -50,7 +50,7 @@ function keyBelow(chart: ChartRead): MovedWords {
   let at = height + AXIS_ROOM;
   const places = new Map(
     tops.map((top, index) => {
-      at += index === 0 ? 0 : Math.min(MOST_APART, top - (tops[index - 1] as number));
+      at += index === 0 ? 0 : Math.min(MOST_APART, top - tops[index - 1]!);
       return [top, at] as const;
     }),
   );

@@ -55,13 +55,13 @@ export function chartReader(spec: TopLevelSpec): ChartReader {
     return at(curve, far.indexOf(Math.min(...far)));
   };
   const walked = (now: ReadingPlace, step: number) => {
-    const line = curves[now.curve] as ChartCurve;
-    const from = plot(line, line.rows[now.row] as Row).x;
+    const line = curves[now.curve]!;
+    const from = plot(line, line.rows[now.row]!).x;
     const way = Math.sign(step);
     let row = now.row;
     while (line.rows[row + way] !== undefined) {
       row += way;
-      const gone = Math.abs(plot(line, line.rows[row] as Row).x - from);
+      const gone = Math.abs(plot(line, line.rows[row]!).x - from);
       if (gone >= Math.abs(step) * chart.width) break;
     }
     return at(now.curve, row);

@@ -1,6 +1,5 @@
 import { html, type TemplateResult } from "lit-html";
 import type { TopLevelSpec } from "vega-lite";
-import type { Row } from "../drawing/ChartRead.ts";
 import { type ChartCurve, chartCurves } from "./chartCurves.ts";
 
 /** Rows that a table behind a chart shows at most for each curve. */
@@ -17,7 +16,7 @@ export function chartTable(spec: TopLevelSpec, description: string): TemplateRes
 function curveTable({ rows, x, y }: ChartCurve, caption: string): TemplateResult {
   const step = Math.max(1, (rows.length - 1) / (MOST_ROWS - 1));
   const count = Math.min(rows.length, MOST_ROWS);
-  const kept = Array.from({ length: count }, (_, i) => rows[Math.round(i * step)] as Row);
+  const kept = Array.from({ length: count }, (_, i) => rows[Math.round(i * step)]!);
   const dropped = rows.length - kept.length;
   return html`<div class="table" role="group" aria-label=${caption} tabindex="0"><table>
     <caption>${caption}${dropped > 0 ? `; ${kept.length} of its ${rows.length} points` : ""}</caption>

@@ -179,7 +179,7 @@ function lineList(bench: Bench, measured: Measured): TemplateResult {
 }
 
 function lineWords(measured: Measured, at: number, work: PhotoWork): string {
-  const line = measured.found.found.counted[at] as Crossings;
+  const line = measured.found.found.counted[at]!;
   const listed = crossingsOn(measured.found.found.counted, at, work);
   const count = listed.filter(({ is }) => is !== "taken away").length;
   return `${at + 1}: ${line.line.angleDeg}°, ${mm(measured, line.lengthPx)}, ${count} crossings`;
@@ -187,7 +187,7 @@ function lineWords(measured: Measured, at: number, work: PhotoWork): string {
 
 function oneLine(bench: Bench, measured: Measured, at: number): TemplateResult {
   const { counted } = measured.found.found;
-  const line = counted[at] as Crossings;
+  const line = counted[at]!;
   const listed = crossingsOn(counted, at, bench.state().work.photo);
   return html`<div class="table" role="group" aria-label="Crossings on the line" tabindex="0"><table>
       <caption>Line ${at + 1}, ${line.line.angleDeg}° from the level, clockwise</caption>
@@ -205,7 +205,7 @@ function oneLine(bench: Bench, measured: Measured, at: number): TemplateResult {
 }
 
 function crossingRow(bench: Bench, measured: Measured, each: ListedCrossing): TemplateResult {
-  const line = measured.found.found.counted[each.line] as Crossings;
+  const line = measured.found.found.counted[each.line]!;
   const where = mm(measured, each.along);
   const look = () => {
     const { factor } = measured.found.found;

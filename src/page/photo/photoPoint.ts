@@ -231,7 +231,7 @@ function lineMarks(measured: Measured, state: BenchState): TemplateResult {
       .filter((each) => each.is === is)
       .map((each) => dot(measured, each))
       .join("");
-  return svg`<path class="photo-line" d=${lines.map((at) => linePath(measured, counted[at] as Crossings)).join("")}></path>
+  return svg`<path class="photo-line" d=${lines.map((at) => linePath(measured, counted[at]!)).join("")}></path>
     ${(["found", "added", "taken away"] as const).map((is) => {
       const d = dots(is);
       const kind = is.replace(" ", "-");
@@ -258,7 +258,7 @@ function linePath(measured: Measured, { line }: Crossings): string {
 }
 
 function dot(measured: Measured, { line, along }: LineCrossing): string {
-  const on = measured.found.found.counted[line] as Crossings;
+  const on = measured.found.found.counted[line]!;
   const { x, y } = inPicture(measured, placeAlong(on, along));
   return `M${x.toFixed(1)} ${y.toFixed(1)}h0`;
 }

@@ -46,7 +46,7 @@ export interface EditorFrame {
 /** The frame for a curve, with room to drag its ends further. */
 export function editorFrame(curve: Curve, sheet: EditorSheet): EditorFrame {
   const { margin } = sheet;
-  const endSeconds = (curve.timesSeconds.at(-1) as number) * 1.04;
+  const endSeconds = curve.timesSeconds.at(-1)! * 1.04;
   const topC = Math.ceil((peakOf(curve).tempC * 1.08) / 100) * 100;
   const width = sheet.width - margin.left - margin.right;
   const height = sheet.height - margin.top - margin.bottom;

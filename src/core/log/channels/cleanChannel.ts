@@ -59,8 +59,8 @@ export function findGaps(
   const least = Math.max(GAP_STEPS * usualStep, GAP_SECONDS);
   const gaps: Gap[] = [];
   for (let i = 1; i < seconds.length; i++) {
-    const fromSeconds = seconds[i - 1] as number;
-    const toSeconds = seconds[i] as number;
+    const fromSeconds = seconds[i - 1]!;
+    const toSeconds = seconds[i]!;
     if (toSeconds - fromSeconds > least) gaps.push({ fromSeconds, toSeconds });
   }
   return gaps;
@@ -83,10 +83,10 @@ function withoutIndices(
   let kept = 0;
   let next = 0;
   for (let i = 0; i < times.length; i++) {
-    const temp = temps[i] as number;
+    const temp = temps[i]!;
     if (i === left[next]) next++;
     else if (!Number.isNaN(temp)) {
-      keptTimes[kept] = times[i] as number;
+      keptTimes[kept] = times[i]!;
       keptTemps[kept++] = temp;
     }
   }
@@ -107,7 +107,7 @@ function openReadings(tempsC: Float64Array): readonly number[] {
   const open: number[] = [];
   let last = leadingParked(tempsC);
   for (let i = 0; i < tempsC.length; i++) {
-    const temp = tempsC[i] as number;
+    const temp = tempsC[i]!;
     if (Number.isNaN(temp)) continue;
     const isImpossible = temp < POSSIBLE_C.least || temp > POSSIBLE_C.most;
     const isParked =
@@ -124,8 +124,8 @@ function openFault(name: string, seconds: Float64Array, open: readonly number[])
   return {
     kind: "open",
     channel: name,
-    fromSeconds: seconds[open[0] as number] as number,
-    toSeconds: seconds[open[count - 1] as number] as number,
+    fromSeconds: seconds[open[0]!] as number,
+    toSeconds: seconds[open[count - 1]!] as number,
     count,
     what: `${name} gave ${count} ${count === 1 ? "value" : "values"} that no thermocouple gives, as an open circuit does; left out.`,
   };
@@ -137,13 +137,13 @@ function spikeFault(
   { temps, spikes }: { readonly temps: Float64Array; readonly spikes: readonly number[] },
 ): LogFault {
   const count = spikes.length;
-  const values = spikes.slice(0, 3).map((i) => `${Math.round(temps[i] as number)} °C`);
+  const values = spikes.slice(0, 3).map((i) => `${Math.round(temps[i]!)} °C`);
   const more = count > 3 ? " and others" : "";
   return {
     kind: "spike",
     channel: name,
-    fromSeconds: times[spikes[0] as number] as number,
-    toSeconds: times[spikes[count - 1] as number] as number,
+    fromSeconds: times[spikes[0]!] as number,
+    toSeconds: times[spikes[count - 1]!] as number,
     count,
     what: `${name} has ${count} ${count === 1 ? "reading" : "readings"} far off the line of its neighbours (${values.join(", ")}${more}); left out.`,
   };
@@ -172,7 +172,7 @@ export function stuckFaults(
     return runsOf(curve).flatMap((run) => {
       const mover = others.find((other) => changeOver(other.curve, run) > MOVED_K);
       if (mover === undefined) return [];
-      const value = Math.round(curve.tempsC[run.from] as number);
+      const value = Math.round(curve.tempsC[run.from]!);
       const fault: LogFault = {
         kind: "stuck",
         channel: name,
@@ -188,7 +188,7 @@ export function stuckFaults(
 
 /** A run that ends in a jump, as a reading that was frozen and let go does. */
 function frozen(name: string, curve: Curve, run: Run): readonly LogFault[] {
-  const value = curve.tempsC[run.from] as number;
+  const value = curve.tempsC[run.from]!;
   const next = curve.tempsC[run.to + 1];
   const isGap = curve.gaps.some((gap) => gap.fromSeconds === run.toSeconds);
   if (next === undefined || isGap || Math.abs(next - value) <= MOVED_K) return [];
@@ -217,8 +217,8 @@ function runsOf(curve: Curve): readonly Run[] {
   let from = 0;
   for (let i = 1; i <= tempsC.length; i++) {
     if (i < tempsC.length && tempsC[i] === tempsC[from]) continue;
-    const fromSeconds = timesSeconds[from] as number;
-    const toSeconds = timesSeconds[i - 1] as number;
+    const fromSeconds = timesSeconds[from]!;
+    const toSeconds = timesSeconds[i - 1]!;
     if (toSeconds - fromSeconds >= LEAST_SECONDS && i - from >= LEAST_READINGS)
       runs.push({ from, to: i - 1, fromSeconds, toSeconds });
     from = i;
@@ -231,10 +231,10 @@ function changeOver({ timesSeconds, tempsC }: Curve, run: Run): number {
   let least = Number.POSITIVE_INFINITY;
   let greatest = Number.NEGATIVE_INFINITY;
   let i = Math.max(0, lastAtOrBefore(timesSeconds, run.fromSeconds));
-  if ((timesSeconds[i] as number) < run.fromSeconds) i++;
-  for (; i < timesSeconds.length && (timesSeconds[i] as number) <= run.toSeconds; i++) {
-    least = Math.min(least, tempsC[i] as number);
-    greatest = Math.max(greatest, tempsC[i] as number);
+  if (timesSeconds[i]! < run.fromSeconds) i++;
+  for (; i < timesSeconds.length && timesSeconds[i]! <= run.toSeconds; i++) {
+    least = Math.min(least, tempsC[i]!);
+    greatest = Math.max(greatest, tempsC[i]!);
   }
   return greatest - least;
 }
@@ -259,11 +259,11 @@ export function outputFraction(
   let lowest = 0;
   let highest = 0;
   for (let i = 0; i < rows.length; i++) {
-    const value = column.numbers[rows[i] as number] as number;
+    const value = column.numbers[rows[i]!] as number;
     if (!Number.isFinite(value)) continue;
     lowest = Math.min(lowest, value);
     highest = Math.max(highest, value);
-    times[count] = seconds[i] as number;
+    times[count] = seconds[i]!;
     values[count++] = value;
   }
   if (count < 2 || lowest < 0 || highest > WHOLE_PERCENT) return null;

@@ -30,7 +30,7 @@ export function exactShare(
   let broken = 0;
   let longest = 0;
   for (let from = 0; from + reach < values.length; from += stride) {
-    const change = Math.abs((values[from + reach] as number) - (values[from] as number));
+    const change = Math.abs(values[from + reach]! - values[from]!);
     const moves = change > 1.5 * digit * (length - 1);
     const off = moves || holds ? offLine(values, clock, { from, stride, reach }) : Number.NaN;
     if (Number.isNaN(off)) continue;
@@ -55,14 +55,11 @@ interface Run {
 function offLine(values: Float64Array, clock: Float64Array | null, run: Run): number {
   const { from, stride, reach } = run;
   const timeOf = (row: number) => clock?.[row] ?? row;
-  const first = values[from] as number;
-  const slope = ((values[from + reach] as number) - first) / (timeOf(from + reach) - timeOf(from));
+  const first = values[from]!;
+  const slope = (values[from + reach]! - first) / (timeOf(from + reach) - timeOf(from));
   let most = 0;
   for (let row = from + stride; row < from + reach; row += stride)
-    most = Math.max(
-      most,
-      Math.abs((values[row] as number) - first - slope * (timeOf(row) - timeOf(from))),
-    );
+    most = Math.max(most, Math.abs(values[row]! - first - slope * (timeOf(row) - timeOf(from))));
   return most;
 }
 
@@ -73,7 +70,7 @@ function thinned(values: Float64Array): Float64Array {
   const stride = Math.ceil(values.length / DIGIT_READINGS);
   if (stride <= 1) return values;
   const few = new Float64Array(Math.ceil(values.length / stride));
-  for (let i = 0; i < few.length; i++) few[i] = values[i * stride] as number;
+  for (let i = 0; i < few.length; i++) few[i] = values[i * stride]!;
   return few;
 }
 

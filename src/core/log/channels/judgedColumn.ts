@@ -99,9 +99,7 @@ function countsByOne({ isWhole, medianStep, risingShare, steadyShare }: Shape): 
 function wavering(values: Float64Array): number {
   const bends = new Float64Array(Math.max(0, values.length - 2));
   for (let i = 0; i < bends.length; i++)
-    bends[i] = Math.abs(
-      (values[i + 1] as number) - ((values[i] as number) + (values[i + 2] as number)) / 2,
-    );
+    bends[i] = Math.abs(values[i + 1]! - (values[i]! + values[i + 2]!) / 2);
   return bends.sort()[Math.floor(0.75 * bends.length)] ?? 0;
 }
 

@@ -60,13 +60,13 @@ export function setPointsAmong(
   for (const holds of [false, true])
     for (const places of PLACES) {
       const shares = calm.map(({ values }, c) =>
-        exactShare(values, digits[c] as number, { clock, places, holds }),
+        exactShare(values, digits[c]!, { clock, places, holds }),
       );
       const found = exactColumns(calm, shares).filter((column) => open.includes(column));
       if (found.length > 0 && found.length < calm.length && areLikely(found, calm, shares))
         return { setPoints: found.map(({ values }) => values), doubtful: [] };
       calm.forEach((column, c) => {
-        const isOff = !holds && (shares[c] as number) < WAVERING_SHARE;
+        const isOff = !holds && shares[c]! < WAVERING_SHARE;
         if (isOff && (offOnce.has(column) || turnsOften(column.values))) wavers.add(column);
         if (isOff) offOnce.add(column);
       });
@@ -199,7 +199,7 @@ function isConstant(values: Float64Array): boolean {
 }
 
 function jumpAt(values: Float64Array, at: number): number {
-  return Math.abs((values[at] as number) - (values[at - 1] as number));
+  return Math.abs(values[at]! - values[at - 1]!);
 }
 
 function largestJump(values: Float64Array): { readonly at: number; readonly size: number } {
@@ -216,7 +216,7 @@ function exactColumns(
   const loosest = Math.max(...shares.filter((share) => !(share >= EXACT_SHARE)));
   if (!Number.isFinite(loosest)) return [];
   return columns.filter(({ name, values }, c) => {
-    const share = shares[c] as number;
+    const share = shares[c]!;
     if (!(share >= EXACT_SHARE)) return false;
     const { greatest, least } = shapeOf(values);
     const isOfSeries = columns.some(

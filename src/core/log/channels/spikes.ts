@@ -36,9 +36,9 @@ function departureFloor(temps: Float64Array): number {
   let resolution = Number.POSITIVE_INFINITY;
   const stride = Math.max(1, Math.floor(temps.length / 5000));
   for (let i = 1; i + 1 < temps.length; i += stride) {
-    const before = temps[i - 1] as number;
-    const here = temps[i] as number;
-    const after = temps[i + 1] as number;
+    const before = temps[i - 1]!;
+    const here = temps[i]!;
+    const after = temps[i + 1]!;
     bends.push(Math.abs(here - (before + after) / 2));
     const step = Math.abs(here - before);
     if (step > 1e-9 && step < resolution) resolution = step;
@@ -52,7 +52,7 @@ function suspects(temps: Float64Array, floor: number): readonly number[] {
   const found: number[] = [];
   let next = 0;
   for (let i = 1; i < temps.length; i++) {
-    if (Math.abs((temps[i] as number) - (temps[i - 1] as number)) <= floor / 2) continue;
+    if (Math.abs(temps[i]! - temps[i - 1]!) <= floor / 2) continue;
     const to = Math.min(temps.length - 1, i + 2);
     for (let k = Math.max(next, i - 3); k <= to; k++) found.push(k);
     next = Math.max(next, to + 1);
@@ -70,21 +70,16 @@ function isSpike(
   if (isBesideGap(times.subarray(from, to), at - from)) return false;
   const slopes: number[] = [];
   for (let i = from; i < to; i++)
-    for (let k = i + 1; k < to; k++)
-      slopes.push(
-        ((temps[k] as number) - (temps[i] as number)) /
-          ((times[k] as number) - (times[i] as number)),
-      );
+    for (let k = i + 1; k < to; k++) slopes.push((temps[k]! - temps[i]!) / (times[k]! - times[i]!));
   const slope = median(slopes);
-  const origin = times[at] as number;
+  const origin = times[at]!;
   const offs: number[] = [];
-  for (let i = from; i < to; i++)
-    offs.push((temps[i] as number) - slope * ((times[i] as number) - origin));
+  for (let i = from; i < to; i++) offs.push(temps[i]! - slope * (times[i]! - origin));
   const middle = median(offs);
   const spread = median(offs.map((off) => Math.abs(off - middle)));
   const departures = offs.map((off) => off - middle);
   const here = at - from;
-  const departure = Math.abs(departures[here] as number);
+  const departure = Math.abs(departures[here]!);
   const isAtEnd = at < 3 || at >= temps.length - 3;
   const limit = Math.max(LIMIT * spread, floor) * (isAtEnd ? END_TIMES : 1);
   if (departure <= limit || !comesHome(departures, here)) return false;
@@ -101,11 +96,11 @@ const LEAST_STRETCH = 6;
 
 /** Whether too few readings lie on a reading's own side of the gaps about it to judge it by. */
 function isBesideGap(times: Float64Array, at: number): boolean {
-  const steps = times.subarray(1).map((time, i) => time - (times[i] as number));
+  const steps = times.subarray(1).map((time, i) => time - times[i]!);
   const most = GAP_TIMES * median(steps);
   let stretch = 1;
-  for (let i = at; i < steps.length && (steps[i] as number) <= most; i++) stretch++;
-  for (let i = at - 1; i >= 0 && (steps[i] as number) <= most; i--) stretch++;
+  for (let i = at; i < steps.length && steps[i]! <= most; i++) stretch++;
+  for (let i = at - 1; i >= 0 && steps[i]! <= most; i--) stretch++;
   return stretch < Math.min(LEAST_STRETCH, times.length);
 }
 
@@ -114,7 +109,7 @@ function isBesideGap(times: Float64Array, at: number): boolean {
  * Where the rate of a firing changes, the readings only go further off.
  */
 function comesHome(departures: readonly number[], at: number): boolean {
-  const here = departures[at] as number;
+  const here = departures[at]!;
   const comesBack = (step: 1 | -1) => {
     for (let k = 1; k <= 3; k++) {
       const other = departures[at + step * k];
@@ -133,7 +128,7 @@ function largestStep(
 ): number {
   let most = 0;
   for (let i = from + 1; i < to; i++) {
-    const step = Math.abs((temps[i] as number) - (temps[i - 1] as number));
+    const step = Math.abs(temps[i]! - temps[i - 1]!);
     if (i !== at && i - 1 !== at && step > most) most = step;
   }
   return most;
@@ -146,12 +141,12 @@ const SUDDEN_SHARE = 0.7;
 function isSudden(times: Float64Array, departures: readonly number[], at: number): boolean {
   const from = Math.max(1, at - 2);
   const to = Math.min(departures.length - 1, at + 3);
-  const least = SUDDEN_SHARE * Math.abs(departures[at] as number);
+  const least = SUDDEN_SHARE * Math.abs(departures[at]!);
   const spans: number[] = [];
-  for (let i = from; i <= to; i++) spans.push((times[i] as number) - (times[i - 1] as number));
+  for (let i = from; i <= to; i++) spans.push(times[i]! - times[i - 1]!);
   const usual = Math.min(...spans);
   return spans.some((span, k) => {
-    const step = (departures[from + k] as number) - (departures[from + k - 1] as number);
+    const step = departures[from + k]! - departures[from + k - 1]!;
     // Where readings are lacking, a large step is no sudden one.
     return span < 2 * usual && Math.abs(step) > least;
   });

@@ -275,6 +275,6 @@ export function celsiusInRows(
   if (areAll) return celsiusColumn(numbers, unit);
   const picked = new Float64Array(rows.length);
   for (let i = 0; i < picked.length; i++)
-    picked[i] = celsiusFrom(numbers[rows[i] as number] as number, unit);
+    picked[i] = celsiusFrom(numbers[rows[i]!] as number, unit);
   return picked;
 }

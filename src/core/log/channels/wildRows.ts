@@ -58,7 +58,7 @@ function jumpsOften(values: Float64Array): boolean {
   let jumps = 0;
   let last = Number.NaN;
   for (let i = 0; i < values.length; i++) {
-    const value = values[i] as number;
+    const value = values[i]!;
     if (!isReading(value)) continue;
     if (Math.abs(value - last) > LEAST_BEND / 3) jumps++;
     last = value;
@@ -76,7 +76,7 @@ function bendsOf(values: Float64Array): Float64Array {
   let last = Number.NaN;
   let before = Number.NaN;
   for (let i = 0; i < values.length; i++) {
-    const value = values[i] as number;
+    const value = values[i]!;
     if (!isReading(value)) continue;
     bends[i] = Math.abs(value - 2 * last + before);
     before = last;
@@ -89,7 +89,7 @@ function bendsOf(values: Float64Array): Float64Array {
 function suspectRows(bends: Float64Array): readonly number[] {
   const rows: number[] = [];
   for (let i = 0; i < bends.length; i++)
-    if ((bends[i] as number) > LEAST_BEND && usualBend(bends, i) > LEAST_BEND) rows.push(i);
+    if (bends[i]! > LEAST_BEND && usualBend(bends, i) > LEAST_BEND) rows.push(i);
   return rows;
 }
 
@@ -105,11 +105,11 @@ function widened(
 ): { readonly from: number; readonly to: number } {
   // Where readings are lacking all columns bend, and only the row itself shows how calm another one is.
   const bendOf = (other: Float64Array, at: number) => {
-    const here = other[at] as number;
+    const here = other[at]!;
     return Number.isNaN(here) ? usualBend(other, at) : Math.min(here, usualBend(other, at));
   };
   const isJump = (at: number) =>
-    (bends[at] as number) > LEAST_BEND + 2 * Math.min(...calm.map((other) => bendOf(other, at)));
+    bends[at]! > LEAST_BEND + 2 * Math.min(...calm.map((other) => bendOf(other, at)));
   let from = first;
   let to = last;
   for (let at = first - 1; at >= Math.max(0, from - REACH); at--) if (isJump(at)) from = at;
@@ -162,8 +162,8 @@ function faultOf(column: MeasuredColumn, stretch: WildStretch, seconds: Float64A
   return {
     kind: "spike",
     channel: column.name,
-    fromSeconds: seconds[from] as number,
-    toSeconds: seconds[to] as number,
+    fromSeconds: seconds[from]!,
+    toSeconds: seconds[to]!,
     count,
     what: `${column.name} jumps up and down by ${Math.round(usualJump / 2)} K from reading to reading while another thermocouple runs smoothly, as a failing one does; its ${count} readings there are left out.`,
   };

@@ -85,8 +85,8 @@ export function byteTape(): ByteTape {
     const found = new Uint8Array(Math.max(0, Math.min(most, length - from)));
     let filled = 0;
     for (let part = lastAtMost(starts, from); filled < found.length; part++) {
-      const bytes = parts[part] as Uint8Array;
-      const at = from + filled - (starts[part] as number);
+      const bytes = parts[part]!;
+      const at = from + filled - starts[part]!;
       const piece = bytes.subarray(at, at + found.length - filled);
       found.set(piece, filled);
       filled += piece.length;
@@ -106,11 +106,11 @@ export function byteTape(): ByteTape {
       lines.push(line);
       offsets.push(offset);
     },
-    nextMark: () => (lines[lines.length - 1] as number) + MARK_LINES,
+    nextMark: () => lines[lines.length - 1]! + MARK_LINES,
     fromLine: (line) => {
       const place = lastAtMost(lines, line);
-      let at = offsets[place] as number;
-      for (let here = lines[place] as number; here < line; here++) {
+      let at = offsets[place]!;
+      for (let here = lines[place]!; here < line; here++) {
         const next = endOfLine((from) => slice(from, SHOWN_BYTES), at);
         if (next < 0) return new Uint8Array(0);
         at = next;
@@ -137,7 +137,7 @@ function lastAtMost(numbers: readonly number[], value: number): number {
   let high = numbers.length - 1;
   while (low < high) {
     const middle = (low + high + 1) >> 1;
-    if ((numbers[middle] as number) <= value) low = middle;
+    if (numbers[middle]! <= value) low = middle;
     else high = middle - 1;
   }
   return low;
@@ -220,6 +220,6 @@ function withoutMark(): ByteText["plain"] {
 /** Short text of ASCII characters, much sooner than by a decoder; null when there are others. */
 function asciiText(bytes: Uint8Array): string | null {
   if (bytes.length > 1024) return null;
-  for (let i = 0; i < bytes.length; i++) if ((bytes[i] as number) > 127) return null;
+  for (let i = 0; i < bytes.length; i++) if (bytes[i]! > 127) return null;
   return String.fromCharCode(...bytes);
 }

@@ -84,7 +84,7 @@ function underPlaces(
 ): readonly string[] {
   const cells = places.map(() => "");
   texts.forEach((text, i) => {
-    const off = places.map((place) => Math.abs(place - (starts[i] as number)));
+    const off = places.map((place) => Math.abs(place - starts[i]!));
     const column = off.indexOf(Math.min(...off));
     cells[column] = cells[column] === "" ? text : `${cells[column]} ${text}`;
   });
@@ -175,7 +175,7 @@ function columnsOf(rows: readonly string[], few: number): readonly FixedColumn[]
   const most = Math.floor(few * rows.length);
   const columns: FixedColumn[] = [];
   for (let at = 0; at < width; at++) {
-    if ((filled[at] as number) <= most) continue;
+    if (filled[at]! <= most) continue;
     const last = columns.at(-1);
     // One blank at the same place in all rows stands inside cells, as between a date and a time.
     if (last !== undefined && at - last.to <= 1)
@@ -237,7 +237,7 @@ const BY_NAME: Readonly<Record<string, string>> = {
 
 /** The mark that a person names, or the mark itself. */
 export function delimiterNamed(told: string): string {
-  return Object.hasOwn(BY_NAME, told) ? (BY_NAME[told] as string) : told;
+  return Object.hasOwn(BY_NAME, told) ? BY_NAME[told]! : told;
 }
 
 /** What a person writes for a mark: its name where it has one. */
@@ -255,5 +255,5 @@ export function delimiterName(delimiter: string): string {
     " ": "runs of blanks",
     "  ": "runs of two or more blanks",
   };
-  return Object.hasOwn(names, delimiter) ? (names[delimiter] as string) : `"${delimiter}"`;
+  return Object.hasOwn(names, delimiter) ? names[delimiter]! : `"${delimiter}"`;
 }

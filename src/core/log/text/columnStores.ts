@@ -65,7 +65,7 @@ export function finishedColumn(
 ): Column {
   return {
     index,
-    name: layout.names[index] as string,
+    name: layout.names[index]!,
     unitText: layout.units[index] ?? "",
     kind: store.kind,
     numbers: store.kind === "number" ? gathered(store.values, count) : new Float64Array(0),
@@ -228,7 +228,7 @@ const NO_STAMPS: Stamps = {
 /** A row's written time as one object; null where there is none. */
 export function stampAt(stamps: Stamps, row: number): Stamp | null {
   const form = stamps.forms[stamps.formOf[row] ?? -1];
-  return form === undefined ? null : { ...form, seconds: stamps.seconds[row] as number };
+  return form === undefined ? null : { ...form, seconds: stamps.seconds[row]! };
 }
 
 /** The first written time of a column; null when there is none. */
@@ -244,7 +244,7 @@ export function formShare(stamps: Stamps, test: (form: StampForm) => boolean): n
   const met = stamps.forms.map(test);
   const { formOf } = stamps;
   let count = 0;
-  for (let row = 0; row < formOf.length; row++) if (met[formOf[row] as number] === true) count++;
+  for (let row = 0; row < formOf.length; row++) if (met[formOf[row]!] === true) count++;
   return count / Math.max(1, formOf.length);
 }
 

@@ -222,7 +222,7 @@ function codePageLetter(
 }
 
 function hasDegreeSign(bytes: Uint8Array, sign: readonly number[]): boolean {
-  const first = sign[0] as number;
+  const first = sign[0]!;
   for (let at = bytes.indexOf(first); at >= 0; at = bytes.indexOf(first, at + 1)) {
     if (!sign.every((byte, k) => bytes[at + k] === byte)) continue;
     const next = bytes[at + sign.length];

@@ -123,7 +123,7 @@ function bestOf(
   records: readonly string[],
   options: LogOptions,
 ): Candidate {
-  const first = candidates[0] as Candidate;
+  const first = candidates[0]!;
   if (options.delimiter !== undefined || options.decimal !== undefined) return first;
   const isLone = first.delimiter === "," && isLoneDecimals(records);
   const isCut = (record: string) => BEGINS_NUMBER.test(record) && record.includes(first.delimiter);
@@ -159,7 +159,7 @@ function leadOf(delimiter: string, isFixed: boolean): number {
 function spreadRows(records: readonly string[]): readonly string[] {
   const stride = Math.max(1, Math.floor(records.length / MARK_ROWS));
   const rows: string[] = [];
-  for (let at = 0; at < records.length; at += stride) rows.push(records[at] as string);
+  for (let at = 0; at < records.length; at += stride) rows.push(records[at]!);
   return rows;
 }
 

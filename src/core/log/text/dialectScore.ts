@@ -86,12 +86,12 @@ function columnSign(cells: readonly string[], decimal: DecimalMark): ColumnSign 
   if (stamps > 0.8 * cells.length) return "stamp";
   const numbers = cells.map((cell) => parseNumber(cell, decimal)).filter((v) => !Number.isNaN(v));
   if (numbers.length < 0.7 * cells.length) return "none";
-  const steps = numbers.slice(1).map((value, i) => value - (numbers[i] as number));
+  const steps = numbers.slice(1).map((value, i) => value - numbers[i]!);
   const rising = steps.filter((step) => step > 0).length;
   if (rising === steps.length) return "rising";
   const sizes = steps.map(Math.abs).sort((a, b) => a - b);
   const range = Math.max(...numbers) - Math.min(...numbers);
-  const median = sizes[Math.floor(sizes.length / 2)] as number;
+  const median = sizes[Math.floor(sizes.length / 2)]!;
   return median <= 0.12 * range || range === 0 ? "smooth" : "none";
 }
 
@@ -143,8 +143,8 @@ export function isLoneDecimals(records: readonly string[]): boolean {
   const rows = begun.filter((record) => LONE.test(record));
   if (rows.length < LEAST_ROWS || rows.length < MOSTLY * begun.length) return false;
   const whole = rows.map((row) => Number((row.split(",")[0] ?? "").replace(/[^\d-]/g, "")));
-  const steps = whole.slice(1).map((value, i) => value - (whole[i] as number));
-  const usual = [...steps].sort((a, b) => a - b)[steps.length >> 1] as number;
+  const steps = whole.slice(1).map((value, i) => value - whole[i]!);
+  const usual = [...steps].sort((a, b) => a - b)[steps.length >> 1]!;
   const even = steps.filter((step) => step === usual && step !== 0);
   return even.length < EVEN_SHARE * steps.length;
 }

@@ -58,7 +58,7 @@ export function fastStamp(bytes: Uint8Array, from: number, query: StampQuery): n
   const usual = usualStamp(bytes, from, query);
   if (usual >= 0) return usual;
   const length = digitRun(bytes, from, 4);
-  const next = bytes[from + length] as number;
+  const next = bytes[from + length]!;
   if (length === 0) return -1;
   if (next === COLON) {
     into.order = 0;
@@ -68,7 +68,7 @@ export function fastStamp(bytes: Uint8Array, from: number, query: StampQuery): n
   }
   const after = date(bytes, from, into);
   if (after < 0) return -1;
-  const between = bytes[after] as number;
+  const between = bytes[after]!;
   const goesOn = (between === BLANK || between === BIG_T) && between !== delimiter;
   if (goesOn && digitOf(bytes, after + 1) < NO_DIGIT) return clock(bytes, after + 1, query);
   into.seconds = Number.NaN;
@@ -80,8 +80,8 @@ export function fastStamp(bytes: Uint8Array, from: number, query: StampQuery): n
 
 /** `2026-03-14 17:05:00` and its like, the way in which most logs are written; −1 for any other. */
 function usualStamp(bytes: Uint8Array, from: number, query: StampQuery): number {
-  const separator = bytes[from + 4] as number;
-  const between = bytes[from + 10] as number;
+  const separator = bytes[from + 4]!;
+  const between = bytes[from + 10]!;
   const isShape =
     bytes[from + 7] === separator && bytes[from + 13] === COLON && bytes[from + 16] === COLON;
   if (!isShape || (between !== BLANK && between !== BIG_T) || between === query.delimiter)
@@ -111,15 +111,15 @@ const NO_DIGITS = 100_000;
 
 /** The value of two digits. */
 function two(bytes: Uint8Array, at: number): number {
-  const tens = (bytes[at] as number) - 48;
-  const ones = (bytes[at + 1] as number) - 48;
+  const tens = bytes[at]! - 48;
+  const ones = bytes[at + 1]! - 48;
   const areDigits = tens >= 0 && tens <= 9 && ones >= 0 && ones <= 9;
   return areDigits ? tens * 10 + ones : NO_DIGITS;
 }
 
 function date(bytes: Uint8Array, from: number, into: FastStamp): number {
   const length = digitRun(bytes, from, 4);
-  const separator = bytes[from + length] as number;
+  const separator = bytes[from + length]!;
   if (length === 3 || (separator !== DASH && separator !== SLASH && separator !== POINT)) return -1;
   const secondAt = from + length + 1;
   const secondLength = digitRun(bytes, secondAt, 2);
@@ -163,14 +163,14 @@ function afterClock(bytes: Uint8Array, from: number, query: StampQuery): number 
   const { into, delimiter } = query;
   into.half = 0;
   into.offsetMinutes = Number.NaN;
-  const next = bytes[from] as number;
+  const next = bytes[from]!;
   if (next === delimiter || next < BLANK) return from;
   let at = from;
   let fraction = 0;
   if (next === POINT || next === COMMA) {
     const length = digitRun(bytes, ++at, 9);
     if (length === 0 || into.clockFields === 2) return -1;
-    fraction = whole(bytes, at, length) / (FRACTION_POWERS[length] as number);
+    fraction = whole(bytes, at, length) / FRACTION_POWERS[length]!;
     at += length;
   }
   at = halfOfDay(bytes, at, query);
@@ -183,8 +183,8 @@ function afterClock(bytes: Uint8Array, from: number, query: StampQuery): number 
 function halfOfDay(bytes: Uint8Array, from: number, query: StampQuery): number {
   const { into, delimiter } = query;
   const at = bytes[from] === BLANK && delimiter !== BLANK ? from + 1 : from;
-  const letter = (bytes[at] as number) | 32;
-  if ((letter !== 97 && letter !== 112) || ((bytes[at + 1] as number) | 32) !== 109) return from;
+  const letter = bytes[at]! | 32;
+  if ((letter !== 97 && letter !== 112) || (bytes[at + 1]! | 32) !== 109) return from;
   if (into.seconds >= 13 * 3600) return -1;
   into.half = letter === 97 ? 1 : 2;
   const onDial = into.seconds >= 12 * 3600 ? into.seconds - 12 * 3600 : into.seconds;
@@ -194,7 +194,7 @@ function halfOfDay(bytes: Uint8Array, from: number, query: StampQuery): number {
 
 /** Z, or a sign with hours and perhaps minutes. */
 function offset(bytes: Uint8Array, from: number, into: FastStamp): number {
-  const sign = bytes[from] as number;
+  const sign = bytes[from]!;
   if (sign === BIG_Z) {
     into.offsetMinutes = 0;
     return from + 1;
@@ -215,7 +215,7 @@ function offset(bytes: Uint8Array, from: number, into: FastStamp): number {
 }
 
 function digitOf(bytes: Uint8Array, at: number): number {
-  const digit = (bytes[at] as number) - 48;
+  const digit = bytes[at]! - 48;
   return digit >= 0 && digit <= 9 ? digit : NO_DIGIT;
 }
 
@@ -228,7 +228,7 @@ function digitRun(bytes: Uint8Array, from: number, most: number): number {
 
 function whole(bytes: Uint8Array, from: number, length: number): number {
   let value = 0;
-  for (let i = 0; i < length; i++) value = value * 10 + (bytes[from + i] as number) - 48;
+  for (let i = 0; i < length; i++) value = value * 10 + bytes[from + i]! - 48;
   return value;
 }
 
@@ -248,26 +248,26 @@ const NUMBER_POWERS = Float64Array.from({ length: EXACT_DIGITS + 1 }, (_, i) => 
  */
 export function fastNumber(bytes: Uint8Array, cursor: Cursor, mark: number): number {
   let at = cursor.at;
-  const sign = bytes[at] as number;
+  const sign = bytes[at]!;
   if (sign === 45 || sign === 43) at++;
   const start = at;
   let value = 0;
-  let digit = (bytes[at] as number) - 48;
+  let digit = bytes[at]! - 48;
   while (digit >= 0 && digit <= 9) {
     value = value * 10 + digit;
-    digit = (bytes[++at] as number) - 48;
+    digit = bytes[++at]! - 48;
   }
   let count = at - start;
   if (count > 0 && digit === mark - 48) {
     const first = ++at;
-    digit = (bytes[at] as number) - 48;
+    digit = bytes[at]! - 48;
     while (digit >= 0 && digit <= 9) {
       value = value * 10 + digit;
-      digit = (bytes[++at] as number) - 48;
+      digit = bytes[++at]! - 48;
     }
     const places = at - first;
     count = places === 0 ? 0 : count + places;
-    if (count <= EXACT_DIGITS) value /= NUMBER_POWERS[places] as number;
+    if (count <= EXACT_DIGITS) value /= NUMBER_POWERS[places]!;
   }
   cursor.at = count > 0 && count <= EXACT_DIGITS ? at : -1;
   return sign === 45 ? -value : value;

@@ -213,12 +213,12 @@ function intervalIn(text: string): number | null {
     /(?:interval|period|rate|cycle|step|every)\w*\W{0,4}[([]?(ms|s|secs?|seconds?|m|mins?|minutes?|h|hours?)[)\]]?\W{1,6}(\d+(?:[.,]\d+)?)[\s,;|"]*$/im.exec(
       text,
     );
-  if (unitBefore !== null) return spanOf(unitBefore[2] as string, unitBefore[1] as string);
+  if (unitBefore !== null) return spanOf(unitBefore[2]!, unitBefore[1]!);
   const unitAfter =
     /(?:interval|period|rate|cycle|step|every|sampl\w*)[^\d\n]{0,24}(\d+(?:[.,]\d+)?)[\s;,"\t|]*(ms|s|secs?|seconds?|m|mins?|minutes?|h|hrs?|hours?|hz)\b/i.exec(
       text,
     );
-  return unitAfter === null ? null : spanOf(unitAfter[1] as string, unitAfter[2] as string);
+  return unitAfter === null ? null : spanOf(unitAfter[1]!, unitAfter[2]!);
 }
 
 function spanOf(amount: string, unit: string): number | null {
@@ -226,7 +226,7 @@ function spanOf(amount: string, unit: string): number | null {
   const word = unit.toLowerCase();
   if (!(value > 0)) return null;
   if (word === "hz") return 1 / value;
-  const factor = SECONDS_PER[word === "ms" ? "ms" : (word[0] as string)];
+  const factor = SECONDS_PER[word === "ms" ? "ms" : word[0]!];
   return factor === undefined ? null : value * factor;
 }
 
@@ -240,5 +240,5 @@ export function temperatureUnitIn(text: string): "C" | "F" | "K" | null {
   if (/\bkelvin\b|[([]\s?K\s?[)\]]/i.test(text)) found.add("K");
   if (/\bunits?\W{1,4}C\b|\btemp\w*\W{1,6}C\b/i.test(text)) found.add("C");
   if (/\bunits?\W{1,4}F\b|\btemp\w*\W{1,6}F\b/i.test(text)) found.add("F");
-  return found.size === 1 ? ([...found][0] as "C" | "F" | "K") : null;
+  return found.size === 1 ? [...found][0]! : null;
 }

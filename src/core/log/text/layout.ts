@@ -47,7 +47,7 @@ export function findLayout(
   const form: Width = {
     width,
     filled: body.kinds.filter((kind) => isValue(kind) || kind === "missing").length,
-    pair: datePair(split(records[body.start] as string)),
+    pair: datePair(split(records[body.start]!)),
     isAtBlanks: split("a b").length > 1,
   };
   const cells = header === undefined ? null : headerCells(header, form);
@@ -97,7 +97,7 @@ function findBody(
 ): Body | null {
   const sample = sampleRows(records).map((at) => ({
     at,
-    kinds: split(records[at] as string).map((cell) => cellKind(cell, decimal)),
+    kinds: split(records[at]!).map((cell) => cellKind(cell, decimal)),
   }));
   const typed = sample.filter((row) => row.kinds.some(isValue) && !isMostlyWords(row.kinds));
   if (typed.length === 0) return null;
@@ -169,7 +169,7 @@ function fullRows(rows: readonly (readonly CellKind[])[]): readonly (readonly Ce
     (row) => row.filter((kind) => isValue(kind) || kind === "missing").length,
   );
   const usual = [...filled].sort((a, b) => a - b)[filled.length >> 1] ?? 0;
-  return rows.filter((_, r) => (filled[r] as number) >= usual / 2);
+  return rows.filter((_, r) => filled[r]! >= usual / 2);
 }
 
 /** A row belongs to the body when its cells are of their columns' kinds, with at least one value. */
@@ -178,8 +178,8 @@ function agreesWith(row: readonly CellKind[], kinds: readonly CellKind[]): boole
   let same = 0;
   let other = 0;
   for (let c = 0; c < Math.min(row.length, kinds.length); c++) {
-    const kind = row[c] === "grouped" ? "number" : (row[c] as CellKind);
-    const expected = kinds[c] as CellKind;
+    const kind = row[c] === "grouped" ? "number" : row[c]!;
+    const expected = kinds[c]!;
     if (kind === "empty" || kind === "missing" || expected === "text") continue;
     // `Coefficients 1.02 0.98` has numbers where the readings are, but a word where the time is.
     if (kind === "text" && (expected === "stamp" || c === 0)) return false;
@@ -206,7 +206,7 @@ function nextFilledAgrees(
   agrees: (at: number) => boolean,
 ): boolean {
   let next = at + 1;
-  while (next < records.length && (records[next] as string).trim() === "") next++;
+  while (next < records.length && records[next]!.trim() === "") next++;
   return next >= records.length || agrees(next);
 }
 
@@ -219,7 +219,7 @@ function textRowsAbove(
   const rows: TextRow[] = [];
   const isWide = isAtWideBlanks(split);
   for (let at = body.start - 1; at >= 0 && rows.length < 2; at--) {
-    const text = records[at] as string;
+    const text = records[at]!;
     if (text.trim() === "") continue;
     const whole = split(text);
     // Where the first name is empty, a semicolon before the next one is a delimiter and no comment.

@@ -42,8 +42,8 @@ export function widened(table: Table, told: boolean): WidenedTable | null {
     table: {
       columns: columns.map((column, index) => ({ ...column, index })),
       rowCount: groups.first.length,
-      lineOf: (row) => table.lineOf(groups.first[row] as number),
-      textOf: (row) => table.textOf(groups.first[row] as number),
+      lineOf: (row) => table.lineOf(groups.first[row]!),
+      textOf: (row) => table.textOf(groups.first[row]!),
       rejected: table.rejected,
       rejectedCount: table.rejectedCount,
       cutRow: -1,
@@ -77,7 +77,7 @@ function namesBeside({ words }: Column, times: readonly Column[]): readonly stri
 }
 
 function isReadable({ kind, stamps, numbers }: Column, row: number): boolean {
-  return kind === "stamp" ? (stamps.formOf[row] as number) >= 0 : !Number.isNaN(numbers[row]);
+  return kind === "stamp" ? stamps.formOf[row]! >= 0 : !Number.isNaN(numbers[row]);
 }
 
 /** A lower bound of the number of different times, soon found: as many as have different hashes. */
@@ -103,7 +103,7 @@ function timeHash({ kind, numbers, stamps }: Column, row: number): number {
   // Plus 0, since −0 is the same time.
   SCRATCH[0] = ((kind === "number" ? numbers[row] : stamps.seconds[row]) as number) + 0;
   const date = form === undefined ? 0 : (form.first * 31 + form.second) * 31 + form.third;
-  return mixed(mixed(SCRATCH_WORDS[0] as number, SCRATCH_WORDS[1] as number), date | 0);
+  return mixed(mixed(SCRATCH_WORDS[0]!, SCRATCH_WORDS[1]!), date | 0);
 }
 
 function mixed(a: number, b: number): number {
@@ -178,18 +178,15 @@ function timeKey(column: Column, row: number): string {
 function shortened(column: Column, rows: readonly number[]): Column {
   return {
     ...column,
-    numbers: Float64Array.from(
-      column.kind === "number" ? rows : [],
-      (row) => column.numbers[row] as number,
-    ),
+    numbers: Float64Array.from(column.kind === "number" ? rows : [], (row) => column.numbers[row]!),
     stamps: {
       seconds: Float64Array.from(
         column.kind === "stamp" ? rows : [],
-        (row) => column.stamps.seconds[row] as number,
+        (row) => column.stamps.seconds[row]!,
       ),
       formOf: Int32Array.from(
         column.kind === "stamp" ? rows : [],
-        (row) => column.stamps.formOf[row] as number,
+        (row) => column.stamps.formOf[row]!,
       ),
       forms: column.stamps.forms,
     },
@@ -210,7 +207,7 @@ function channelColumn(
   const { wordOf, known } = channel.words;
   const word = (known ?? []).indexOf(name);
   for (let row = 0; row < groups.of.length; row++)
-    if (wordOf[row] === word) numbers[groups.of[row] as number] = column.numbers[row] as number;
+    if (wordOf[row] === word) numbers[groups.of[row]!] = column.numbers[row]!;
   return {
     ...column,
     name: shortName(measured.length === 1 ? name : `${name} ${column.name}`),

@@ -103,10 +103,10 @@ interface RowQuery {
 function rowEnd(bytes: Uint8Array, from: number, query: RowQuery): number {
   const { columns, code } = query;
   let at = code === BLANK ? pastBlanks(bytes, from) : from;
-  const first = bytes[at] as number;
+  const first = bytes[at]!;
   if (!mayBegin(first) && !(first === code && first > BLANK)) return -1;
   for (let c = 0; c < columns.length; c++) {
-    at = cell(bytes, at, columns[c] as QuickColumn);
+    at = cell(bytes, at, columns[c]!);
     if (at >= 0) at = code === BLANK ? pastGap(bytes, at) : pastDelimiter(bytes, at, code);
     if (at < 0) return -1;
   }
@@ -145,7 +145,7 @@ function cell(bytes: Uint8Array, from: number, column: QuickColumn): number {
   if (column.store.kind === "text") return word(bytes, from, { column, end: row.delimiter });
   let at = from;
   if (row.delimiter !== BLANK) while (bytes[at] === BLANK) at++;
-  const byte = bytes[at] as number;
+  const byte = bytes[at]!;
   if (byte !== row.delimiter && byte !== LINE_FEED && byte !== RETURN)
     return value(bytes, at, column);
   empty(column);
@@ -160,7 +160,7 @@ function quoted(bytes: Uint8Array, from: number, column: QuickColumn): number {
   else if (bytes[start] === QUOTE) empty(column);
   else end = value(bytes, start, column);
   if (end < 0 || bytes[end] !== QUOTE) return -1;
-  const next = bytes[end + 1] as number;
+  const next = bytes[end + 1]!;
   const isClosed = next === column.row.delimiter || next === LINE_FEED || next === RETURN;
   return isClosed ? end + 1 : -1;
 }
@@ -215,7 +215,7 @@ const HALVES: readonly StampForm["half"][] = [null, "am", "pm"];
 function formed({ seconds: _, separator, order, half, ...rest }: FastStamp): StampForm {
   return {
     ...rest,
-    order: ORDERS[order] as StampForm["order"],
+    order: ORDERS[order]!,
     separator: separator === 0 ? "" : String.fromCharCode(separator),
     half: HALVES[half] as StampForm["half"],
     isSpan: false,
@@ -229,12 +229,12 @@ function word(
   { column, end }: { readonly column: QuickColumn; readonly end: number },
 ): number {
   let at = from;
-  let byte = bytes[at] as number;
+  let byte = bytes[at]!;
   while (byte !== end && byte !== LINE_FEED && byte !== RETURN) {
     const isBlank = byte === TAB && column.row.delimiter === BLANK;
     if (isBlank) break;
     if (byte === QUOTE || byte > 126 || (byte < BLANK && byte !== TAB)) return -1;
-    byte = bytes[++at] as number;
+    byte = bytes[++at]!;
   }
   column.from = from;
   column.to = at;
@@ -262,7 +262,7 @@ function isSameWord(bytes: Uint8Array, { word, from, to }: QuickColumn): boolean
 function pastDelimiter(bytes: Uint8Array, from: number, delimiter: number): number {
   let at = from;
   while (bytes[at] === BLANK) at++;
-  const byte = bytes[at] as number;
+  const byte = bytes[at]!;
   if (byte === delimiter) return at + 1;
   return byte === LINE_FEED || byte === RETURN ? at : -1;
 }
@@ -270,7 +270,7 @@ function pastDelimiter(bytes: Uint8Array, from: number, delimiter: number): numb
 /** Past a run of blanks to the next cell, staying at a line end; −1 when there is no blank. */
 function pastGap(bytes: Uint8Array, from: number): number {
   const at = pastBlanks(bytes, from);
-  const byte = bytes[at] as number;
+  const byte = bytes[at]!;
   if (byte === LINE_FEED || byte === RETURN) return at;
   const letter = byte | 32;
   // AM and PM may belong to the clock before them.
@@ -281,10 +281,10 @@ function pastGap(bytes: Uint8Array, from: number): number {
 /** The line's end, over cells beyond the last column; −1 when one of them needs a closer look. */
 function lineEnd(bytes: Uint8Array, from: number): number {
   let at = from;
-  let byte = bytes[at] as number;
+  let byte = bytes[at]!;
   while (byte !== LINE_FEED && byte !== RETURN) {
     if (byte === QUOTE || byte > 126) return -1;
-    byte = bytes[++at] as number;
+    byte = bytes[++at]!;
   }
   return at;
 }

@@ -33,9 +33,9 @@ function quotedRecords(text: string, openers: string): Records {
   const texts: string[] = [];
   const lines: number[] = [];
   for (let line = 0; line < ends.starts.length; line++) {
-    const start = ends.starts[line] as number;
+    const start = ends.starts[line]!;
     const last = lastLineOf(text, ends, line, openers);
-    texts.push(text.slice(start, ends.stops[last] as number));
+    texts.push(text.slice(start, ends.stops[last]!));
     lines.push(line + 1);
     line = last;
   }
@@ -62,7 +62,7 @@ function lastLineOf(text: string, ends: LineEnds, first: number, openers: string
   let isOpen = false;
   const limit = Math.min(first + MOST_QUOTED_LINES, ends.starts.length);
   for (let line = first; line < limit; line++) {
-    const here = text.slice(ends.starts[line] as number, ends.stops[line] as number);
+    const here = text.slice(ends.starts[line]!, ends.stops[line]!);
     isOpen = opensQuote(here, isOpen, openers);
     if (!isOpen) return line;
   }
@@ -79,7 +79,7 @@ export function opensQuote(line: string, wasOpen: boolean, openers: string): boo
   while (at >= 0) {
     if (isOpen && line[at + 1] === '"') at++;
     else if (isOpen) isOpen = false;
-    else isOpen = at === 0 || openers.includes(line[at - 1] as string);
+    else isOpen = at === 0 || openers.includes(line[at - 1]!);
     at = line.indexOf('"', at + 1);
   }
   return isOpen;
@@ -107,7 +107,7 @@ const LINE_ENDS: readonly number[] = [10, 13];
  */
 export function withoutZeros(bytes: Uint8Array, zeros: Zeros): Uint8Array {
   if (zeros.run === 0 && !bytes.includes(0)) {
-    if (bytes.length > 0) zeros.last = bytes[bytes.length - 1] as number;
+    if (bytes.length > 0) zeros.last = bytes[bytes.length - 1]!;
     return bytes;
   }
   const clean = new Uint8Array(bytes.length + 1);

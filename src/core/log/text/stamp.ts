@@ -55,7 +55,7 @@ export function parseStamp(cell: string): Stamp | null {
 /** `2026-03-14 17:05:00` and its like, by position; most logs are written so. */
 function isoStamp(text: string): Stamp | null {
   if (text.length !== 19 || text[13] !== ":" || text[16] !== ":") return null;
-  const separator = text[4] as string;
+  const separator = text[4]!;
   if (text[7] !== separator || !"-/.".includes(separator)) return null;
   const between = text[10];
   if (between !== "T" && between !== " ") return null;
@@ -154,13 +154,13 @@ type DatePart = Pick<Stamp, "first" | "second" | "third" | "order" | "separator"
 function datePart(match: RegExpExecArray): DatePart | null {
   if (match[1] !== undefined) {
     const order = match[1].length === 4 ? "year-first" : match[1].length <= 2 ? "open" : null;
-    const lastLength = (match[4] as string).length;
+    const lastLength = match[4]!.length;
     if (order === null || lastLength === 3 || (order === "year-first" && lastLength > 2))
       return null;
-    return part(match[1], match[3], match[4], order, match[2] as string);
+    return part(match[1], match[3], match[4], order, match[2]!);
   }
   if (match[5] !== undefined) {
-    const month = monthOf(match[6] as string);
+    const month = monthOf(match[6]!);
     if (month === 0) return null;
     return match[5].length === 4
       ? part(match[5], month, match[7], "year-first", " ")

@@ -126,8 +126,8 @@ export function tableBuilder(form: TableForm): TableBuilder {
           finishedColumn(store, index, { layout, count: rows }),
         ),
         rowCount: rows,
-        lineOf: (row) => lineOfRow[row] as number,
-        textOf: (row) => form.textAt(lineOfRow[row] as number),
+        lineOf: (row) => lineOfRow[row]!,
+        textOf: (row) => form.textAt(lineOfRow[row]!),
         rejected: rejections,
         rejectedCount: rejected,
         cutRow: -1,
@@ -197,7 +197,7 @@ function fillRow(
 ): Filled {
   const found: Record<Found, number> = { number: 0, time: 0, strange: 0, nothing: 0 };
   for (let c = 0; c < stores.length; c++) {
-    const store = stores[c] as ColumnStore;
+    const store = stores[c]!;
     const cell = cells[c] ?? "";
     if (store.kind === "number") found[fillNumber(store, cell, { slot, decimal })]++;
     else if (store.kind === "stamp") found[fillStamp(store, cell, slot)]++;

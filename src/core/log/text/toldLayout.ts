@@ -16,8 +16,8 @@ export function toldLayout(
   if (found === null) return null;
   const width = found.kinds.length;
   const bodyStart = above + found.bodyStart;
-  const text = headerAt === "none" ? "" : (records[headerAt] as string);
-  const pair = datePair(split(records[bodyStart] as string));
+  const text = headerAt === "none" ? "" : records[headerAt]!;
+  const pair = datePair(split(records[bodyStart]!));
   const isNamed = headerAt !== "none";
   return {
     ...found,
@@ -61,7 +61,7 @@ export function isHeaderInOtherUnits(
   if (!hasHeader || cells.length < 2) return false;
   let changed = 0;
   for (let c = 0; c < names.length; c++) {
-    const name = names[c] as string;
+    const name = names[c]!;
     const cell = (cells[c] ?? "").trim().replace(/^"|"$/g, "");
     if (plain(cell) !== plain(name)) return false;
     const unit = temperatureUnitIn(`${name} ${units[c] ?? ""}`);

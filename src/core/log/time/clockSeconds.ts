@@ -16,7 +16,7 @@ export function isNewestFirst(seconds: ArrayLike<number>): boolean {
   let back = 0;
   let moved = 0;
   for (let i = 1; i < seconds.length; i++) {
-    const step = wrapped((seconds[i] as number) - (seconds[i - 1] as number));
+    const step = wrapped(seconds[i]! - seconds[i - 1]!);
     if (step < 0) back++;
     if (step !== 0 && !Number.isNaN(step)) moved++;
   }
@@ -40,7 +40,7 @@ export function runningClock(ofDay: Float64Array, dial: 12 | 24 | null): Running
   let previous = Number.NaN;
   let turns = 0;
   for (let i = 0; i < ofDay.length; i++) {
-    const time = isHalfDial ? (ofDay[i] as number) % HALF_DAY : (ofDay[i] as number);
+    const time = isHalfDial ? ofDay[i]! % HALF_DAY : ofDay[i]!;
     if (time - previous < -turn / 2) turns++;
     seconds[i] = time + turns * turn;
     if (!Number.isNaN(time)) previous = time;
@@ -56,10 +56,10 @@ function isOnHalfDial(ofDay: Float64Array): boolean {
   let falls = 0;
   const steps: number[] = [];
   for (let i = 0; i < ofDay.length; i++) {
-    const time = ofDay[i] as number;
+    const time = ofDay[i]!;
     if (time < 3600 || time >= 13 * 3600) return false;
     if (i === 0) continue;
-    const step = time - (ofDay[i - 1] as number);
+    const step = time - ofDay[i - 1]!;
     if (step > 0) steps.push(step);
     if (step < 0 && step <= -HALF_DAY + 3600) falls++;
     if (step < 0 && (step < -HALF_DAY || step > -HALF_DAY / 2)) return false;

@@ -63,7 +63,7 @@ export function decideDateOrder(
   if (best.length === 1 && only !== undefined)
     return ok(ordered(only.order, settledBecause(trials, only), "certain"));
   const change = summerTimeOrder({ stamps, ofDay }, best);
-  return ok(weighed(open, best, change ?? hintOf(open[0] as StampForm, preambleText, stamps)));
+  return ok(weighed(open, best, change ?? hintOf(open[0]!, preambleText, stamps)));
 }
 
 /** Dates where they change, in file order. */
@@ -72,7 +72,7 @@ function distinctDates({ formOf, forms }: Stamps): readonly StampForm[] {
   let last: StampForm | undefined;
   for (let row = 0; row < formOf.length; row++) {
     if (formOf[row] === formOf[row - 1]) continue;
-    const form = forms[formOf[row] as number];
+    const form = forms[formOf[row]!];
     if (form === undefined || form.order === "none") continue;
     const isSame =
       last !== undefined &&
@@ -152,7 +152,7 @@ function settledBecause(trials: readonly Trial[], best: Trial): string {
 
 /** Chooses among orders that fit equally well; what is left open is only the calendar label. */
 function weighed(open: readonly StampForm[], best: readonly Trial[], hint: Hint): DateOrder {
-  const first = open[0] as StampForm;
+  const first = open[0]!;
   const orders = best.map((trial) => trial.order).filter((order) => isModern(first, order));
   const usable = orders.length > 0 ? orders : best.map((trial) => trial.order);
   const days = new Set(usable.map((order) => dayUnder(first, order)));
@@ -288,6 +288,6 @@ function hourJumpRow(ofDay: Float64Array): number {
     (jump, i) =>
       Math.abs(jump - 3600) <= 1.5 * step + 1 &&
       jump > 2 * step &&
-      (ofDay[i] as number) <= LATEST_CHANGE_HOUR * 3600,
+      ofDay[i]! <= LATEST_CHANGE_HOUR * 3600,
   );
 }

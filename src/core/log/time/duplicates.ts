@@ -49,10 +49,10 @@ function withoutRepeats(
   const { rows } = moments;
   const rejected: { row: number; reason: string }[] = [];
   starts.forEach((start, g) => {
-    const kept = rows[start] as number;
+    const kept = rows[start]!;
     const next = starts[g + 1] ?? rows.length;
     for (let place = start + 1; place < next; place++) {
-      const row = rows[place] as number;
+      const row = rows[place]!;
       const reason = isSameRow(kept, row)
         ? "the same row again"
         : "the same time as the row before";
@@ -64,8 +64,8 @@ function withoutRepeats(
 
 function spread({ rows, times }: Moments, starts: Int32Array): SpreadRows {
   const last = starts.length - 1;
-  const timeOf = (group: number) => times[starts[group] as number] as number;
-  const sizeOf = (group: number) => (starts[group + 1] ?? times.length) - (starts[group] as number);
+  const timeOf = (group: number) => times[starts[group]!] as number;
+  const sizeOf = (group: number) => (starts[group + 1] ?? times.length) - starts[group]!;
   const quantum = median(Float64Array.from({ length: last }, (_, g) => timeOf(g + 1) - timeOf(g)));
   const usual = median(Float64Array.from(starts, (_, g) => sizeOf(g)));
   const spreadOut = new Float64Array(times.length);
@@ -77,7 +77,7 @@ function spread({ rows, times }: Moments, starts: Int32Array): SpreadRows {
     // The log began somewhere inside its first stamp: its rows belong to the end of that span.
     const skipped = g === 0 ? places - size : 0;
     for (let k = 0; k < size; k++)
-      spreadOut[(starts[g] as number) + k] = here + (span * (skipped + k)) / places;
+      spreadOut[starts[g]! + k] = here + (span * (skipped + k)) / places;
   }
   return {
     moments: { rows, times: spreadOut },
@@ -104,15 +104,15 @@ export function momentsBetween({ rows, times }: Moments, from: number, to: numbe
 /** The moments at some places, in their order. */
 export function momentsAt({ rows, times }: Moments, places: Int32Array): Moments {
   return {
-    rows: places.map((place) => rows[place] as number),
-    times: Float64Array.from(places, (place) => times[place] as number),
+    rows: places.map((place) => rows[place]!),
+    times: Float64Array.from(places, (place) => times[place]!),
   };
 }
 
 /** Whether numbers count in steps that are mostly alike, as a time does and a temperature hardly ever. */
 export function isEven(numbers: Float64Array): boolean {
   const known = numbers.filter((value) => !Number.isNaN(value));
-  const steps = known.slice(1).map((value, i) => Math.abs(value - (known[i] as number)));
+  const steps = known.slice(1).map((value, i) => Math.abs(value - known[i]!));
   const usual = median(steps);
   return steps.filter((step) => Math.abs(step - usual) <= 0.02 * usual).length > steps.length / 2;
 }
@@ -123,7 +123,7 @@ export function isEven(numbers: Float64Array): boolean {
  */
 export function isFromZero(numbers: Float64Array): boolean {
   const known = numbers.filter((value) => !Number.isNaN(value)).sort();
-  const steps = known.slice(1).map((value, i) => value - (known[i] as number));
+  const steps = known.slice(1).map((value, i) => value - known[i]!);
   return Math.abs(known[0] ?? Number.NaN) <= NEAR_ZERO * median(steps);
 }
 

@@ -148,7 +148,7 @@ export function roughClock(place: TimePlace): Float64Array | null {
   let days = 0;
   let last = Number.NaN;
   for (let i = 0; i < ofDay.length; i++) {
-    const seconds = ofDay[i] as number;
+    const seconds = ofDay[i]!;
     if (seconds - last < -DAY_SECONDS / 2) days++;
     else if (seconds - last > DAY_SECONDS / 2) days--;
     running[i] = seconds + days * DAY_SECONDS;
@@ -168,7 +168,7 @@ function spreadOut(times: Float64Array): Float64Array {
   let from = 0;
   for (let i = 1; i < times.length; i++) {
     if (times[i] === times[from]) continue;
-    const [here, next] = [times[from] as number, times[i] as number];
+    const [here, next] = [times[from]!, times[i]!];
     for (let k = from; k < i; k++) spread[k] = here + ((next - here) * (k - from)) / (i - from);
     from = i;
   }

@@ -85,9 +85,7 @@ function countedTimes(column: Column | null, query: TimeQuery): Result<RowTimes>
   const first = column === null ? 0 : (column.numbers.find((value) => !Number.isNaN(value)) ?? 0);
   const blanks = column === null ? query.blanksBefore() : null;
   const seconds = Float64Array.from({ length: query.rowCount }, (_, i) =>
-    column === null
-      ? (i + (blanks?.[i] ?? 0)) * interval
-      : ((column.numbers[i] as number) - first) * interval,
+    column === null ? (i + (blanks?.[i] ?? 0)) * interval : (column.numbers[i]! - first) * interval,
   );
   const isTold = query.options.intervalSeconds !== undefined;
   return ok({
@@ -109,7 +107,7 @@ function countedTimes(column: Column | null, query: TimeQuery): Result<RowTimes>
 
 /** That blank lines were counted, and what else they may be. */
 function blankText(blanks: Int32Array): string {
-  const count = blanks[blanks.length - 1] as number;
+  const count = blanks[blanks.length - 1]!;
   const lines = count === 1 ? "1 blank line stands" : `${count} blank lines stand`;
   return `${lines} among the readings and ${count === 1 ? "was" : "were"} counted as readings that are lacking; if they are mere spacing, take them out of the file.`;
 }
@@ -163,7 +161,7 @@ function timedTest(place: TimePlace): (row: number) => boolean {
   if (place.kind === "none") return () => true;
   if (place.kind === "number") return (row) => !Number.isNaN(place.column.numbers[row]);
   const column = place.clock ?? (place.date as Column);
-  return (row) => (column.stamps.formOf[row] as number) >= 0;
+  return (row) => column.stamps.formOf[row]! >= 0;
 }
 
 function withoutRows(column: Column, rows: readonly number[], place: TimePlace): Column {
@@ -197,9 +195,9 @@ export function blankLinesBefore({
   for (let row = 1; row < rowCount; row++) {
     let blank = 0;
     for (let line = lineOf(row - 1) + 1; line < lineOf(row); line++) if (!used.has(line)) blank++;
-    before[row] = (before[row - 1] as number) + blank;
+    before[row] = before[row - 1]! + blank;
   }
-  const all = before[rowCount - 1] as number;
+  const all = before[rowCount - 1]!;
   return all > 0 && all <= MOST_BLANK * rowCount ? before : null;
 }
 

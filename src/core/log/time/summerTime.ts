@@ -25,10 +25,10 @@ export function mendSummerTime(moments: Moments, query: ClockQuery): SummerTime 
   const shifts: Shift[] = [];
   let shift = 0;
   for (let i = 1; i < times.length; i++) {
-    const here = times[i] as number;
-    const before = times[i - 1] as number;
+    const here = times[i]!;
+    const before = times[i - 1]!;
     // Nearly every step is one to the next row, and neither back nor ahead by an hour.
-    const isNext = Math.abs((rows[i] as number) - (rows[i - 1] as number)) === 1;
+    const isNext = Math.abs(rows[i]! - rows[i - 1]!) === 1;
     if (isNext && here >= before && here - before < HOUR - 1) continue;
     if (isBackStep(moments, i, { step, isNight: isChangeHour(before, query.clock) })) {
       shift += HOUR;
@@ -52,10 +52,10 @@ function isBackStep(
   at: number,
   form: { readonly step: number; readonly isNight: boolean },
 ): boolean {
-  const passed = (times[at] as number) - (times[at - 1] as number);
+  const passed = times[at]! - times[at - 1]!;
   if (passed < 0 && isBackByAnHour(times, at, form)) return true;
   // Rows without a reading stand between the two, and the time is an hour less than so many steps.
-  const apart = Math.abs((rows[at] as number) - (rows[at - 1] as number));
+  const apart = Math.abs(rows[at]! - rows[at - 1]!);
   const off = apart * form.step - HOUR - passed;
   return form.isNight && apart > 1 && Math.abs(off) <= 0.5 * form.step + 1;
 }
@@ -76,7 +76,7 @@ function shifted(times: Float64Array, shifts: readonly Shift[]): Float64Array {
   const moved = times.slice();
   shifts.forEach(({ from, seconds }, s) => {
     const to = shifts[s + 1]?.from ?? times.length;
-    for (let i = from; i < to; i++) moved[i] = (times[i] as number) + seconds;
+    for (let i = from; i < to; i++) moved[i] = times[i]! + seconds;
   });
   return moved;
 }
@@ -91,9 +91,9 @@ function lost(step: number): number {
 
 /** Whether the clock goes ahead by an hour, perhaps within rows without a reading. */
 function isAhead({ rows, times }: Moments, at: number, step: number): boolean {
-  const passed = (times[at] as number) - (times[at - 1] as number);
+  const passed = times[at]! - times[at - 1]!;
   if (isAheadByAnHour(passed, step)) return true;
-  const apart = Math.abs((rows[at] as number) - (rows[at - 1] as number));
+  const apart = Math.abs(rows[at]! - rows[at - 1]!);
   return apart > 1 && Math.abs(passed - HOUR - apart * step) <= 0.5 * step + 1;
 }
 
@@ -124,8 +124,8 @@ function isBackByAnHour(
   at: number,
   { step, isNight }: { readonly step: number; readonly isNight: boolean },
 ): boolean {
-  const here = times[at] as number;
-  const off = here - (times[at - 1] as number) + HOUR - step;
+  const here = times[at]!;
+  const off = here - times[at - 1]! + HOUR - step;
   const most = (isNight ? lost(step) : 0) + 0.5 * step + 1;
   if (off < -0.5 * step - 1 || off > most) return false;
   const next = times[at + 1];
@@ -181,12 +181,12 @@ function lineThrough(
   tempsC: Float64Array,
   { from, by }: { readonly from: number; readonly by: 1 | -1 },
 ): Line | null {
-  const origin = times[from] as number;
+  const origin = times[from]!;
   const xs: number[] = [];
   const ys: number[] = [];
   for (let at = from; at >= 0 && at < times.length && xs.length < RATE_PLACES; at += by) {
-    const x = (times[at] as number) - origin;
-    const tempC = tempsC[rows[at] as number] as number;
+    const x = times[at]! - origin;
+    const tempC = tempsC[rows[at]!] as number;
     if (Math.abs(x) > RATE_SECONDS && xs.length > 4) break;
     if (tempC > -60 && tempC < 1450) {
       xs.push(x);
@@ -201,11 +201,11 @@ function fitted(xs: readonly number[], ys: readonly number[]): Line | null {
   const meanX = xs.reduce((sum, x) => sum + x, 0) / count;
   const meanY = ys.reduce((sum, y) => sum + y, 0) / count;
   const xx = xs.reduce((sum, x) => sum + (x - meanX) ** 2, 0);
-  const xy = xs.reduce((sum, x, i) => sum + (x - meanX) * ((ys[i] as number) - meanY), 0);
+  const xy = xs.reduce((sum, x, i) => sum + (x - meanX) * (ys[i]! - meanY), 0);
   if (xx === 0) return null;
   const rate = xy / xx;
   const tempC = meanY - rate * meanX;
-  const offs = xs.reduce((sum, x, i) => sum + ((ys[i] as number) - tempC - rate * x) ** 2, 0);
+  const offs = xs.reduce((sum, x, i) => sum + (ys[i]! - tempC - rate * x) ** 2, 0);
   const variance = offs / (count - 2);
   return {
     tempC,

@@ -102,7 +102,7 @@ function changeOf(tempsC: Float64Array): number {
   let least = Number.POSITIVE_INFINITY;
   let greatest = Number.NEGATIVE_INFINITY;
   for (let i = 1; i < tempsC.length; i++) {
-    const [before, tempC] = [possible(tempsC[i - 1] as number), possible(tempsC[i] as number)];
+    const [before, tempC] = [possible(tempsC[i - 1]!), possible(tempsC[i]!)];
     // A number far from the one before it is no sign of a change.
     if (!(Math.abs(tempC - before) < MOST_STEP_K)) continue;
     if (tempC < least) least = tempC;
@@ -114,8 +114,8 @@ function changeOf(tempsC: Float64Array): number {
 function slopesOver(times: Float64Array, tempsC: Float64Array, stride: number): readonly number[] {
   const slopes: number[] = [];
   for (let i = stride; i < times.length; i += stride) {
-    const change = Math.abs(possible(tempsC[i] as number) - possible(tempsC[i - stride] as number));
-    const span = Math.abs((times[i] as number) - (times[i - stride] as number));
+    const change = Math.abs(possible(tempsC[i]!) - possible(tempsC[i - stride]!));
+    const span = Math.abs(times[i]! - times[i - stride]!);
     if (change > LEAST_CHANGE_K && change < MOST_CHANGE_K && span > 0) slopes.push(change / span);
   }
   return slopes;

@@ -31,8 +31,7 @@ function datedTimes(date: Column, clock: Column | null, query: TimeQuery): Resul
   if (!order.ok) return order;
   const days = dayNumbers(date, order.value.dayOf, clock !== date);
   const seconds = days;
-  for (let i = 0; i < seconds.length; i++)
-    seconds[i] = (days[i] as number) * DAY_SECONDS + (ofDay[i] as number);
+  for (let i = 0; i < seconds.length; i++) seconds[i] = days[i]! * DAY_SECONDS + ofDay[i]!;
   const { timeKind } = query.options;
   const zoned = clock === null ? null : applyOffsets(clock.stamps, seconds);
   const half = clock === null ? null : halfDialTimes(clock, { ofDay, seconds, told: timeKind });
@@ -62,7 +61,7 @@ function dayNumbers(
   const days = new Float64Array(formOf.length);
   let day = Number.NaN;
   for (let i = 0; i < days.length; i++) {
-    const here = dayOfForm[formOf[i] as number] ?? null;
+    const here = dayOfForm[formOf[i]!] ?? null;
     if (here !== null) day = here;
     days[i] = here !== null || fillsDown ? day : Number.NaN;
   }
@@ -80,8 +79,8 @@ function applyOffsets(stamps: Stamps, seconds: Float64Array): string | null {
     Number.isNaN(offsetMinutes) ? 0 : (first - offsetMinutes) * 60,
   );
   for (let i = 0; i < seconds.length; i++) {
-    const shift = shifts[stamps.formOf[i] as number] ?? 0;
-    if (shift !== 0) seconds[i] = (seconds[i] as number) + shift;
+    const shift = shifts[stamps.formOf[i]!] ?? 0;
+    if (shift !== 0) seconds[i] = seconds[i]! + shift;
   }
   return "every row is written so; all are kept at the offset of the first";
 }
@@ -106,10 +105,10 @@ function halfDialTimes(
     dialOf(told) ?? (isTwelveAtMidnight(ofDay, seconds) ? 12 : null),
   );
   if (!running.isHalfDial) return null;
-  const start = (seconds[0] as number) - ((ofDay[0] as number) % (DAY_SECONDS / 2));
+  const start = seconds[0]! - (ofDay[0]! % (DAY_SECONDS / 2));
   const unrolled = running.seconds.map((each) => start + each);
   // Dates that do not go along with the dial are those of a clock that was set.
-  const isApart = unrolled.some((each, i) => Math.abs(each - (seconds[i] as number)) > DAY_SECONDS);
+  const isApart = unrolled.some((each, i) => Math.abs(each - seconds[i]!) > DAY_SECONDS);
   return isApart ? null : unrolled;
 }
 
@@ -147,10 +146,10 @@ function isTwelveAtMidnight(ofDay: Float64Array, seconds: Float64Array): boolean
   const noon = DAY_SECONDS / 2;
   let turns = 0;
   for (let i = 0; i < ofDay.length; i++) {
-    const here = ofDay[i] as number;
+    const here = ofDay[i]!;
     if (here < 3600 || here >= noon + 3600) return false;
     const before = ofDay[i - 1] ?? here;
-    const days = ((seconds[i] as number) - here - (seconds[i - 1] ?? 0) + before) / DAY_SECONDS;
+    const days = (seconds[i]! - here - (seconds[i - 1] ?? 0) + before) / DAY_SECONDS;
     if (i > 0 && days === 1 && before < noon && before >= noon - 3600 && here >= noon) turns++;
   }
   return turns > 0;
@@ -180,9 +179,9 @@ function elapsedBecause(clock: Column): string | null {
     )
   )
     return "its name says so";
-  const known = seconds.filter((_, row) => (clock.stamps.formOf[row] as number) >= 0);
+  const known = seconds.filter((_, row) => clock.stamps.formOf[row]! >= 0);
   if (isNewestFirst(known)) known.reverse();
-  const isFromZero = (known[0] as number) <= (first.clockFields === 2 ? 60 : 5);
+  const isFromZero = known[0]! <= (first.clockFields === 2 ? 60 : 5);
   return isFromZero && !falls(known) ? "it starts at zero and never falls" : null;
 }
 
