@@ -83,10 +83,14 @@ function happened(review: FiringReview, hottest: ZoneReview, context: Context): 
 /** Lines of a record that tell when the kiln was opened. */
 const OPENED = /^(?:opened|unloaded|lid)/;
 
-/** The opening that the log shows, where no record tells it. */
+/** The opening that the log shows, where neither a record nor a finding on the screen tells it. */
 function openingBlocks(review: FiringReview, { unit, clock }: Context): readonly Block[] {
-  const { openingInLog, recordLines } = review;
+  const { openingInLog, recordLines, diagnosis, findings } = review;
   if (openingInLog === null || recordLines.some(({ label }) => OPENED.test(label))) return [];
+  const isFound = findings.some(
+    ({ topic, severity }) => topic === "opening" && severity !== "note",
+  );
+  if (isFound && diagnosis.length === 0) return [];
   const { tempC, atSeconds, afterCPerHour, beforeCPerHour } = openingInLog;
   return [
     sentence(
@@ -97,7 +101,8 @@ function openingBlocks(review: FiringReview, { unit, clock }: Context): readonly
 
 /** What it means for the ware: the cracks where there are any, else what was hard on it. */
 function meant(review: FiringReview, unit: TemperatureUnit): readonly ScreenPart[] {
-  if (review.diagnosis.length > 0) return crackParts(review, unit);
+  if (review.diagnosis.length > 0)
+    return [...crackParts(review, unit), ...besideCracks(review, unit)];
   const serious = seriousParts(review.findings, unit);
   if (serious.length === 0)
     return [
@@ -146,6 +151,18 @@ function crackParts(review: FiringReview, unit: TemperatureUnit): readonly Scree
       blocks: [sentence("By what was heard and found, held against the log; look at the pots.")],
     },
   ];
+}
+
+/** What else is serious where cracks are spoken of: all that the causes do not say already. */
+function besideCracks(review: FiringReview, unit: TemperatureUnit): readonly ScreenPart[] {
+  const isBroken = review.diagnosedPieces.some(({ what }) => what !== "crackled");
+  const untold = review.findings.filter(
+    ({ topic }) => !isBroken || !(topic === "opening" || topic.startsWith("cooling")),
+  );
+  const serious = seriousParts(untold, unit);
+  return serious.length === 0
+    ? []
+    : [{ rank: 0, blocks: [heading("Look at this too")] }, ...serious];
 }
 
 /** Causes that are shown at most. */

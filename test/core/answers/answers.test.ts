@@ -67,6 +67,49 @@ describe("a screen", () => {
   });
 });
 
+describe("a screen that speaks of cracks", () => {
+  const cause = {
+    kind: "crackle by fit",
+    name: "crackle: the glaze shrinks more than the clay",
+    posterior: 0.9,
+    likelihood: "likely",
+    standing: "speaks for",
+    balance: 3,
+    evidence: [],
+    unanswered: [],
+  } as const;
+  const opened = {
+    topic: "opening",
+    severity: "warning",
+    statement: "The kiln was opened at 280 °C.",
+    evidence: [],
+    basis: "common practice",
+    advice: "Wait.",
+    zone: null,
+    span: null,
+  } as const;
+  const screenOfPieces = (what: "cracked" | "crackled") =>
+    answerText(
+      reviewAnswer(
+        sampleReview({
+          diagnosis: [cause],
+          diagnosedPieces: [{ piece: "A", what, count: 1, causes: [cause] }],
+          findings: [opened],
+        }),
+        { unit: "C" },
+      ),
+      null,
+      SHOWN,
+    );
+
+  it("keeps a warning that no crack speaks of, and says no other twice", () => {
+    expect(screenOfPieces("crackled")).toMatch(
+      /Look at this too\n {2}• Warning: The kiln was opened/,
+    );
+    expect(screenOfPieces("cracked")).not.toContain("Look at this too");
+  });
+});
+
 describe("rooms", () => {
   it("hold what stands under their headings, a heading of somebody's own with what is before it", () => {
     const rooms = roomsOf(
